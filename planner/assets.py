@@ -1,0 +1,29 @@
+"""Where the files that ship with the program are: from a checkout or from a wheel."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+_PACKAGE = Path(__file__).parent
+# A wheel carries the two folders inside the package; a checkout has them beside it.
+_ROOT = _PACKAGE / "shipped" if (_PACKAGE / "shipped").is_dir() else _PACKAGE.parent
+
+
+def resource(*parts: str) -> Path:
+    """Return the path of a file in `resources/`."""
+    return _ROOT.joinpath("resources", *parts)
+
+
+def sample_sites() -> Path:
+    """Return the folder of sample place files."""
+    return _ROOT / "sample_sites"
+
+
+def demo_place() -> Path:
+    """Return the place file of the invented demo place."""
+    return sample_sites() / "otter-bight.toml"
+
+
+def demo_log() -> Path:
+    """Return the haul table of the invented demo log."""
+    return resource("demo", "otter-bight-hauls.csv")

@@ -1,0 +1,105 @@
+"""Numbers in the words a person uses, rounded to what is known.
+
+Used by the command line, the handouts and the window alike, so that one forecast is
+worded one way everywhere.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from planner.estimates import Interval
+from planner.units import LengthUnit, TemperatureUnit, celsius_to, metres_to
+
+
+@dataclass(frozen=True)
+class Style:
+    """How this user reads numbers: units, and a 12 or 24 hour clock."""
+
+    length: LengthUnit = "m"
+    temperature: TemperatureUnit = "C"
+    hours12: bool = False
+
+
+def one_in(share: float) -> str:
+    """Return a share as a natural frequency: "about 1 in 8", "fewer than 1 in 50"."""
+    if share < 0.02:
+        return "fewer than 1 in 50"
+    if share > 0.98:
+        return "nearly all"
+    if share <= 0.42:
+        count = 1 / share
+        rounded = round(count) if count < 12 else round(count / 5) * 5
+        return f"about 1 in {rounded}"
+    tenths = round(share * 10)
+    return "about half" if tenths == 5 else f"about {tenths} in 10"
+
+
+def short_one_in(share: float) -> str:
+    """Return the same without "about", for inside brackets."""
+    return one_in(share).removeprefix("about ")
+
+
+def light_text(share: Interval) -> str:
+    """Return "about 1 in 8 (1 in 20 to 1 in 4)" for a light share and its interval."""
+    return f"{one_in(share.mean)} ({short_one_in(share.low)} to {short_one_in(share.high)})"
+
+
+def count_text(count: Interval) -> str:
+    """Return "about 14 (9-20)" for an expected number of crabs."""
+    return f"about {round(count.mean)} ({round(count.low)}-{round(count.high)})"
+
+
+def height_text(height_m: float, style: Style) -> str:
+    """Return a height to the nearest 5 cm or 0.1 ft, with its unit."""
+    if style.length == "ft":
+        return f"{metres_to(height_m, 'ft') + 0.0:.1f} ft"
+    return f"{round(height_m * 20) / 20 + 0.0:.2f} m"
+
+
+def temperature_text(value_c: float, style: Style) -> str:
+    """Return a temperature to the degree, with its unit."""
+    return f"{round(celsius_to(value_c, style.temperature))} °{style.temperature}"
+
+
+def clock_text(instant: datetime, zone: ZoneInfo, style: Style) -> str:
+    """Return the local time of an instant to the nearest five minutes."""
+    seconds = round(instant.timestamp() / 300) * 300
+    local = datetime.fromtimestamp(seconds, tz=zone)
+    if style.hours12:
+        return f"{local.hour % 12 or 12}:{local.minute:02d} {'am' if local.hour < 12 else 'pm'}"
+    return f"{local.hour:02d}:{local.minute:02d}"
+
+
+def day_text(day: date) -> str:
+    """Return "Fri 14 Aug" for a date."""
+    return f"{day:%a} {day.day} {day:%b}"
+
+
+def day_clock_text(instant: datetime, zone: ZoneInfo, style: Style) -> str:
+    """Return "Fri 14 Aug 17:10" for an instant, in local time."""
+    nearest = datetime.fromtimestamp(round(instant.timestamp() / 300) * 300, tz=zone)
+    return f"{day_text(nearest.date())} {clock_text(instant, zone, style)}"
+
+
+def soak_text(soak_h: float) -> str:
+    """Return a soak in hours and, over a day and a half, also in days."""
+    whole = round(soak_h)
+    return f"{whole} h" if soak_h < 36 else f"{whole} h ({soak_h / 24:.1f} days)"
+
+
+def zone_text(instant: datetime, zone: ZoneInfo) -> str:
+    """Return the abbreviation of the zone in force at an instant, such as "EDT"."""
+    return instant.astimezone(zone).tzname() or str(zone)
+
+
+def until_text(span: timedelta) -> str:
+    """Return "in 3 days", "today", "2 days ago" for a distance in whole days."""
+    days = span.days
+    if days == 0:
+        return "today"
+    if days > 0:
+        return "tomorrow" if days == 1 else f"in {days} days"
+    return "yesterday" if days == -1 else f"{-days} days ago"
