@@ -21,9 +21,9 @@ def sample_sites() -> Path:
 
 def demo_place() -> Path:
     """Return the place file of the invented demo place."""
-    return sample_sites() / "otter-bight.toml"
+    return sample_sites() / "sedge-hollow.toml"
 
 
 def demo_log() -> Path:
     """Return the haul table of the invented demo log."""
-    return resource("demo", "otter-bight-hauls.csv")
+    return resource("demo", "sedge-hollow-hauls.csv")
