@@ -27,12 +27,26 @@ class Phases:
 
 
 @dataclass(frozen=True)
+class Daylight:
+    """Stretches with the sun above the horizon, in order; `datetime64[ms]` UTC, shape (n,).
+
+    A stretch may last for weeks in the polar day; one cut by the span that was asked for
+    begins or ends with that span.
+    """
+
+    begins: Instants
+    ends: Instants
+
+
+@dataclass(frozen=True)
 class SkyDays:
     """Sun and moon on consecutive local days; every array has shape (n,).
 
     lunar_age_d: days since the last new moon, at local noon.
     illuminated: lit fraction of the disc, 0 to 1, at local noon.
     Event arrays are `datetime64[ms]` UTC, NaT where the event does not happen that day.
+    Near the polar day an event can fall twice into one local day: then the first of
+    sunrise, civil dawn, moonrise and moonset is given and the last of sunset and civil dusk.
     sun_up_all_day: True where the sun neither rises nor sets because it stays up.
     """
 

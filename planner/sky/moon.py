@@ -1,0 +1,128 @@
+"""The moon seen from the earth's centre: phases, age and the lit part of the disc."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.clock import Instants, to_utc64
+from planner.estimates import Floats
+from planner.sky.almanac_days import Phases
+from planner.sky.ephemeris import ephemeris, require_instants, sky_time
+
+# Mean lunation: a mean new moon and the mean synodic month (Meeus, Astronomical Algorithms,
+# chapter 49; figures as in the check "mean lunation", from memory, recomputed). True phases
+# stray from it by up to 0.6 d, so it serves as a first guess only.
+_MEAN_NEW_MOON = np.datetime64("2000-01-06T18:14:24", "ms")  # JD 2451550.26
+_SYNODIC_MONTH_D = 29.530589
+_MEAN_RATE_DEG_PER_D = 360.0 / _SYNODIC_MONTH_D
+_MS_PER_DAY = 86_400_000
+_STRAY_D = 1.0
+_CLOSE_ENOUGH_DEG = 1e-5  # under 0.1 s
+
+
+def lunar_phase_angle(times: Instants) -> Floats:
+    """Return how far the moon is ahead of the sun in ecliptic longitude.
+
+    times: `datetime64` UTC, shape (n,).
+    Returns degrees in [0, 360), shape (n,): 0 new, 90 first quarter, 180 full. Unlike the
+    age in days this is right in short and long lunations alike.
+    Raises RangeError outside the ephemeris.
+    """
+    instants = np.asarray(times, dtype="datetime64[ms]")
+    require_instants(instants)
+    return _elongation_deg(instants)
+
+
+def _elongation_deg(instants: Instants) -> Floats:
+    if instants.size == 0:
+        return np.empty(0)
+    from skyfield.almanac import moon_phase
+
+    angle: Floats = moon_phase(ephemeris().kernel, sky_time(instants)).degrees
+    return angle % 360.0
+
+
+def illuminated(times: Instants) -> Floats:
+    """Return the lit fraction of the moon's disc (0 to 1), shape (n,), at UTC instants."""
+    if times.size == 0:
+        return np.empty(0)
+    from skyfield.almanac import fraction_illuminated
+
+    fraction: Floats = fraction_illuminated(ephemeris().kernel, "moon", sky_time(times))
+    return fraction
+
+
+def phases(
+    first_utc: datetime | np.datetime64,
+    last_utc: datetime | np.datetime64,
+) -> Phases:
+    """Return the principal phases from first_utc to last_utc, both included.
+
+    Instants are aware `datetime`s or `datetime64` UTC. A phase is the instant at which the
+    apparent ecliptic longitudes of moon and sun differ by a multiple of 90 degrees.
+    Raises RangeError outside the ephemeris, ValueError for a naive `datetime`.
+    """
+    first, last = _instant(first_utc), _instant(last_utc)
+    require_instants(np.array([first, last]))
+    times, quarters = _phase_instants(first, last, np.arange(4))
+    return Phases(times, quarters)
+
+
+def lunar_age(times: Instants) -> Floats:
+    """Return the days since the last new moon, shape (n,), at UTC instants of shape (n,).
+
+    Runs from 0 to the length of the lunation, 29.3 to 29.8 days.
+    Raises RangeError outside the ephemeris.
+    """
+    instants = np.asarray(times, dtype="datetime64[ms]")
+    if instants.size == 0:
+        return np.empty(0)
+    require_instants(instants)
+    month = np.timedelta64(30, "D")
+    new_moons, _ = _phase_instants(instants.min() - month, instants.max(), np.array([0]))
+    before = new_moons[np.searchsorted(new_moons, instants, side="right") - 1]
+    age: Floats = (instants - before).astype(np.float64) / _MS_PER_DAY
+    return age
+
+
+def _instant(instant: datetime | np.datetime64) -> np.datetime64:
+    if isinstance(instant, datetime):
+        return to_utc64(instant)
+    rounded: np.datetime64 = instant.astype("datetime64[ms]")
+    return rounded
+
+
+def _phase_instants(
+    first: np.datetime64, last: np.datetime64, kinds: NDArray[np.int64]
+) -> tuple[Instants, NDArray[np.int64]]:
+    """Return the instants in [first, last] of the given kinds of phase, and their kinds."""
+    lunations = (np.array([first, last]) - _MEAN_NEW_MOON).astype(np.float64) / (
+        _MS_PER_DAY * _SYNODIC_MONTH_D
+    )
+    stray = _STRAY_D / _SYNODIC_MONTH_D
+    number = np.arange(np.floor(lunations[0] - stray) - 1, np.ceil(lunations[1] + stray) + 1)
+    mean = number[:, None] + kinds[None, :] / 4.0
+    kind = np.broadcast_to(kinds, mean.shape)
+    near = (mean >= lunations[0] - stray) & (mean <= lunations[1] + stray)
+    guess_d, kind = mean[near] * _SYNODIC_MONTH_D, kind[near]
+    times = _refine(guess_d, kind * 90.0)
+    inside = (times >= first) & (times <= last)
+    return times[inside], kind[inside].astype(np.int64)
+
+
+def _refine(guess_d: Floats, target_deg: Floats) -> Instants:
+    """Return when the elongation reaches the target, starting from days since the mean epoch.
+
+    A step at the mean rate leaves at most an eighth of the error, as the moon's own rate
+    stays within 13% of it.
+    """
+    days = guess_d
+    while True:
+        times = _MEAN_NEW_MOON + np.round(days * _MS_PER_DAY).astype("timedelta64[ms]")
+        ahead = (_elongation_deg(times) - target_deg + 180.0) % 360.0 - 180.0
+        if np.all(np.abs(ahead) < _CLOSE_ENOUGH_DEG):
+            return times
+        days = days - ahead / _MEAN_RATE_DEG_PER_D
