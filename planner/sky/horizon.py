@@ -21,6 +21,9 @@ from planner.sky.ephemeris import ephemeris, require_instants, sky_time, utc_ins
 
 SUN_RADIUS_AND_REFRACTION_DEG = 50.0 / 60.0
 _CIVIL_TWILIGHT_DEG = -6.0
+# Crossings are found by hour angle, which means nothing at a pole: places nearer to one than
+# this are treated as if they lay here. No trap stands there.
+_POLEMOST_DEG = 89.0
 # Local days of any zone that belong to a calendar year lie within this of the UTC year.
 _MARGIN = np.timedelta64(2, "D")
 # Skyfield samples from the start of the span: what happens within its first and last day
@@ -38,7 +41,8 @@ def observer(site: Site) -> Any:
 def _observer(latitude_deg: float, longitude_deg: float) -> Any:
     from skyfield.api import wgs84
 
-    return ephemeris().earth + wgs84.latlon(latitude_deg, longitude_deg)
+    within = max(-_POLEMOST_DEG, min(_POLEMOST_DEG, latitude_deg))
+    return ephemeris().earth + wgs84.latlon(within, longitude_deg)
 
 
 def events_between(site: Site, start: np.datetime64, stop: np.datetime64) -> Events:
