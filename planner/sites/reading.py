@@ -1,0 +1,84 @@
+"""From a file on disk to TOML tables, with a clear error for everything that can go wrong."""
+
+from __future__ import annotations
+
+import re
+import stat
+import tomllib
+from pathlib import Path
+from typing import Any
+
+from planner.errors import InputError, Problem
+
+# A place file with every table filled in has a few kilobytes.
+MAX_FILE_BYTES = 1_000_000
+
+_POSITION = re.compile(r"\s*\(at (?:line (\d+), column (\d+)|end of document)\)$")
+
+
+class SiteError(InputError):
+    """A place that cannot be used, with every problem found in it."""
+
+
+def read_tables(path: Path) -> dict[str, Any]:
+    """Return the TOML tables of a place file; SiteError when it cannot be read as TOML."""
+    text = _read_text(path)
+    try:
+        return tomllib.loads(text)
+    except RecursionError:
+        problem = Problem(
+            "file",
+            "",
+            "tables or lists are nested too deeply",
+            "write it as docs/place-file.md shows",
+        )
+    except ValueError as error:  # TOMLDecodeError, and numbers too long for Python
+        problem = _syntax_problem(text, str(error))
+    raise SiteError(str(path), [problem])
+
+
+def _read_text(path: Path) -> str:
+    try:
+        status = path.stat()
+        if stat.S_ISDIR(status.st_mode):
+            raise _unreadable(path, "is a folder, not a file", "name a place file in it")
+        if not stat.S_ISREG(status.st_mode):
+            raise _unreadable(path, "is not an ordinary file", "name a place file (.toml)")
+        if status.st_size > MAX_FILE_BYTES:
+            raise _unreadable(
+                path,
+                f"is larger than a place file can be ({MAX_FILE_BYTES // 1000} kB)",
+                "name a place file (.toml)",
+            )
+        # Some editors put a byte-order mark in front; utf-8-sig takes it away.
+        return path.read_bytes().decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        line = path.read_bytes()[: error.start].count(b"\n") + 1
+        problem = Problem(
+            f"line {line}", "", "the file is not UTF-8 text", "save it as UTF-8 in a text editor"
+        )
+        raise SiteError(str(path), [problem]) from None
+    except FileNotFoundError:
+        raise _unreadable(path, "there is no such file", "check the name and the folder") from None
+    except (OSError, ValueError) as error:  # ValueError: a null byte in the name
+        reason = getattr(error, "strerror", None) or str(error)
+        raise _unreadable(
+            path, f"cannot be read: {reason}", "check the name and the permissions"
+        ) from None
+
+
+def _unreadable(path: Path, what: str, remedy: str) -> SiteError:
+    return SiteError(str(path), [Problem("file", "", what, remedy)])
+
+
+def _syntax_problem(text: str, message: str) -> Problem:
+    position = _POSITION.search(message)
+    what = _POSITION.sub("", message)
+    remedy = "correct the line; text needs quotes, tables are headed [like-this]"
+    if position is None:
+        return Problem("file", "", f"is not TOML: {what}", remedy)
+    lines = text.splitlines()
+    number = int(position[1]) if position[1] else max(len(lines), 1)
+    written = lines[number - 1].strip() if number <= len(lines) else ""
+    column = f", column {position[2]}" if position[2] else " (the last)"
+    return Problem(f"line {number}{column}", written, f"is not TOML: {what}", remedy)
