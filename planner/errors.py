@@ -32,7 +32,9 @@ class Problem:
     def __str__(self) -> str:
         shown = self.value if len(self.value) <= 60 else self.value[:57] + "..."
         found = f" (found {shown})" if shown else ""
-        return f"{self.where}: {self.what}{found}; {self.remedy}"
+        sentence = f"{self.where}: {self.what}{found}; {self.remedy}"
+        # What was found may hold anything; a message must not move the user's cursor.
+        return "".join(letter if letter.isprintable() else "\ufffd" for letter in sentence)
 
 
 class InputError(PlannerError):

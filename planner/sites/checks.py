@@ -15,7 +15,7 @@ from planner import constituents
 from planner.assets import resource
 from planner.errors import Problem
 from planner.sites.file_model import clock_time
-from planner.sites.wording import near_words, shown
+from planner.sites.wording import field_path, near_words, shown
 from planner.sites.zones import load_zone
 from planner.units import LengthUnit, metres_from
 
@@ -143,7 +143,7 @@ def _source_of_tide_problems(water: Mapping[str, Any]) -> Iterator[Problem]:
 def _constituent_problems(entries: Any) -> Iterator[Problem]:
     if not isinstance(entries, dict):
         return
-    where = "water.constituents"
+    steps = ("water", "constituents")
     written_as: dict[str, str] = {}
     for name in entries:
         try:
@@ -152,7 +152,7 @@ def _constituent_problems(entries: Any) -> Iterator[Problem]:
             near = constituents.near_names(name)
             hint = f"did you mean {' or '.join(near)}? " if near else ""
             yield Problem(
-                f"{where}.{name[:40]}",
+                field_path((*steps, name)),
                 "",
                 "is not a constituent this program knows",
                 f"{hint}correct the name or take the line out",
@@ -160,7 +160,7 @@ def _constituent_problems(entries: Any) -> Iterator[Problem]:
             continue
         if canonical in written_as:
             yield Problem(
-                f"{where}.{name}",
+                field_path((*steps, name)),
                 "",
                 f"is the same constituent as {written_as[canonical]}",
                 "keep one of the two lines",
@@ -168,15 +168,18 @@ def _constituent_problems(entries: Any) -> Iterator[Problem]:
         written_as.setdefault(canonical, name)
     if all(_number(_table(entry).get("amplitude")) == 0 for entry in entries.values()):
         yield Problem(
-            where, "", "there is no amplitude above zero", "add the constituents of the place"
+            field_path(steps),
+            "",
+            "there is no amplitude above zero",
+            "add the constituents of the place",
         )
 
 
 def _water_level_problems(water: Mapping[str, Any], unit: LengthUnit) -> Iterator[Problem]:
     level = _number(water.get("mean_level"))
-    yield from _level_problem(
-        "water.mean_level", level, unit, (-MAX_LEVEL_M, MAX_LEVEL_M), "the mean level"
-    )
+    bounds_m = (-MAX_LEVEL_M, MAX_LEVEL_M)
+    impossible = list(_level_problem("water.mean_level", level, unit, bounds_m, "the mean level"))
+    yield from impossible
     amplitudes = {
         name: abs(metres_from(_number(_table(entry).get("amplitude")) or 0.0, unit))
         for name, entry in _table(water.get("constituents")).items()
@@ -191,7 +194,7 @@ def _water_level_problems(water: Mapping[str, Any], unit: LengthUnit) -> Iterato
             "no tide on Earth is that large",
             'correct water.units (are these feet? then units = "ft") or the amplitudes',
         )
-    elif level is not None and _is_low_water_datum(water.get("datum")):
+    elif level is not None and not impossible and _is_low_water_datum(water.get("datum")):
         yield from _datum_problems(metres_from(level, unit), total_m, amplitudes.get("M2", 0.0))
 
 

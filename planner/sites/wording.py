@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from datetime import date, time
 from difflib import get_close_matches
@@ -13,6 +14,8 @@ from pydantic.fields import FieldInfo
 
 from planner.errors import Problem
 from planner.sites.file_model import PlaceFile
+
+_BARE_KEY = re.compile(r"[A-Za-z0-9_-]{1,60}")
 
 # What each kind of refusal means to somebody who has never heard of types.
 _MEANINGS: Mapping[str, str] = {
@@ -68,7 +71,8 @@ def field_path(steps: Iterable[str | int]) -> str:
         if isinstance(step, int):
             path += f"[{step + 1}]"
         else:
-            path += f".{step}" if path else step
+            key = step if _BARE_KEY.fullmatch(step) else shown(step)
+            path += f".{key}" if path else key
     return path
 
 
