@@ -148,8 +148,8 @@ def _constituent_problems(entries: Any) -> Iterator[Problem]:
     for name in entries:
         try:
             canonical = constituents.canonical(name)
-        except KeyError:
-            near = constituents.near_names(name)
+        except constituents.UnknownConstituent:
+            near = constituents.near_names(name[:40])
             hint = f"did you mean {' or '.join(near)}? " if near else ""
             yield Problem(
                 field_path((*steps, name)),
