@@ -22,8 +22,9 @@ from planner.constituents import (
 REFERENCE = Path(__file__).parents[1] / "reference" / "tides"
 COUNTS = ("n_tau", "n_s", "n_h", "n_p", "n_N_prime", "n_p_prime")
 
-# Two units of the list's last decimal, and half a unit for our own rounding.
-PRINTED_SPEED_TOLERANCE = 2.5e-6
+# Two units of the list's last decimal; its ninth-diurnal speeds are sums of rounded parts.
+PRINTED_SPEED_TOLERANCE = 2e-6
+PRINTED_SPEED_TOLERANCE_9TH = 3e-6
 # The list prints NOAA's M8 a unit and a half of the seventh decimal below four times M2.
 NOAA_SPEED_TOLERANCE = {"M8": 3e-7}
 # Where the two conventions of `lines.py` and `compounds.py` depart from the list, on purpose:
@@ -69,9 +70,7 @@ def test_speeds_from_multipliers_are_those_printed_in_the_iho_list() -> None:
         for row in rows:
             if _counts(row) == find(name).multipliers and not row["remark"]:
                 printed = float(row["speed_deg_per_hour_printed"])
-                assert find(name).speed_deg_per_h == pytest.approx(
-                    printed, abs=PRINTED_SPEED_TOLERANCE
-                ), name
+                assert find(name).speed_deg_per_h == pytest.approx(printed, abs=tolerance), name
                 compared += 1
     assert compared > 300
 
