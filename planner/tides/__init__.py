@@ -1,1 +1,21 @@
+"""Water levels from harmonic constituents or from offsets to a reference place."""
 
+from planner.tides.tide import (
+    FIRST_YEAR,
+    LAST_YEAR,
+    Crossings,
+    DailyRange,
+    LowestLevels,
+    Tide,
+    Turns,
+)
+
+__all__ = [
+    "FIRST_YEAR",
+    "LAST_YEAR",
+    "Crossings",
+    "DailyRange",
+    "LowestLevels",
+    "Tide",
+    "Turns",
+]
