@@ -10,7 +10,8 @@ is how agencies make their tables (Schureman 1941, tables 14 and 15).
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import cached_property, lru_cache
+from functools import cached_property
+from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
@@ -73,12 +74,24 @@ class Constituents:
         return f[0], (v0[0] + u[0] + gain) % 360
 
 
-@lru_cache(maxsize=512)
+# The years that tides are computed for with one more on either side, for spans and shifts
+# that reach over.
+_YEARS: Final = range(1898, 2104)
+_NEW_YEARS_MS: Final = np.array(
+    [np.datetime64(f"{year}-01-01", "ms") for year in _YEARS], dtype="datetime64[ms]"
+).astype(np.int64)
+
+
+def new_years_ms(years: NDArray[np.int64]) -> Milliseconds:
+    """Return 1 January 00:00 UTC of years, in ms since 1970."""
+    return np.asarray(_NEW_YEARS_MS[years - _YEARS.start])
+
+
 def new_year_ms(year: int) -> int:
     """Return 1 January 00:00 UTC of a year, in ms since 1970."""
-    return int(np.datetime64(f"{year:04d}-01-01", "ms").astype(np.int64))
+    return int(_NEW_YEARS_MS[year - _YEARS.start])
 
 
 def years_of(t_ms: Milliseconds) -> NDArray[np.int64]:
     """Return the calendar year (UTC) of each instant."""
-    return t_ms.astype("datetime64[ms]").astype("datetime64[Y]").astype(np.int64) + 1970
+    return np.asarray(np.searchsorted(_NEW_YEARS_MS, t_ms, side="right") - 1 + _YEARS.start)

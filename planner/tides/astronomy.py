@@ -22,6 +22,7 @@ Milliseconds = NDArray[np.int64]
 
 MS_PER_HOUR: Final = 3_600_000
 MS_PER_DAY: Final = 86_400_000
+MS_PER_YEAR: Final = 365 * MS_PER_DAY  # to within a day: for telling which end is nearer
 # 1899-12-31 12:00, the epoch of Schureman's longitudes, in ms since 1970-01-01 00:00 UTC.
 _EPOCH_MS: Final = -2_209_032_000_000
 

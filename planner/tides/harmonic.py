@@ -13,12 +13,10 @@ from numpy.typing import NDArray
 
 from planner.constituents import find
 from planner.sites.site import HarmonicConstant, NodeRule
-from planner.tides.arguments import Constituents, new_year_ms, years_of
-from planner.tides.astronomy import MS_PER_HOUR, Floats, Milliseconds
+from planner.tides.arguments import Constituents, new_years_ms, years_of
+from planner.tides.astronomy import MS_PER_HOUR, MS_PER_YEAR, Floats, Milliseconds
 from planner.tides.roots import Evaluation, find_roots
 from planner.tides.turns import TurnList
-
-Phasors = NDArray[np.complex128]
 
 # Direct evaluation works on this many instants at a time, to bound memory.
 _CHUNK: Final = 16_384
@@ -39,10 +37,15 @@ _SPANS_KEPT: Final = 8
 
 @dataclass(frozen=True)
 class _Span:
-    """The arguments of an even grid: phasors at block starts, and within any block."""
+    """The arguments of an even grid, so that the level is a product of two real matrices.
 
-    segments: tuple[tuple[int, int, Floats], ...]  # first index, count, (blocks, 2k)
-    within: Floats  # (2k, block)
+    segments: first index, count and, per block, (Re z, -Im z, mean level) at its start, with
+        shape (blocks, 2k + 1); blocks restart where the level jumps.
+    within: cosine and sine of each constituent's advance within a block, and 1; (2k + 1, block).
+    """
+
+    segments: tuple[tuple[int, int, Floats], ...]
+    within: Floats
 
 
 class HarmonicCurve:
@@ -67,8 +70,8 @@ class HarmonicCurve:
         lags = np.array([c.phase_lag_deg for c in present], dtype=np.float64)
         # Lags worked out on a clock east of UTC are smaller than Greenwich lags by speed x hours.
         self._lags = lags - self._speeds * phase_reference_h
-        self._radians_per_ms = np.deg2rad(self._speeds) / MS_PER_HOUR
-        self._years: dict[int, NDArray[np.complex128]] = {}
+        self._rates = np.deg2rad(self._speeds) / MS_PER_HOUR  # radians per ms
+        self._years: dict[int, tuple[Floats, Floats]] = {}
         self._spans: OrderedDict[tuple[int, int, int], _Span] = OrderedDict()
 
     def heights(self, t_ms: Milliseconds) -> Floats:
@@ -76,15 +79,16 @@ class HarmonicCurve:
         out = np.full(t_ms.shape, self._mean, dtype=np.float64)
         for first in range(0, t_ms.size, _CHUNK):
             part = slice(first, first + _CHUNK)
-            out[part] += self._phasors(t_ms[part]).real.sum(axis=1)
+            amplitudes, angles = self._arguments(t_ms[part])
+            out[part] += (amplitudes * np.cos(angles)).sum(axis=1)
         return out
 
     def smooth_heights(self, t_ms: Milliseconds) -> Floats:
-        """Return the level with the step at New Year spread over a few hours, shape (n,)."""
+        """Return the level with the step at New Year spread over two hours, shape (n,)."""
         out = np.full(t_ms.shape, self._mean, dtype=np.float64)
         for first in range(0, t_ms.size, _CHUNK):
             part = slice(first, first + _CHUNK)
-            out[part] += self._handed_over(t_ms[part]).real.sum(axis=1)
+            out[part] += self._handed_over(t_ms[part])[0].sum(axis=1)
         return out
 
     def series(self, start_ms: int, step_ms: int, count: int) -> Floats:
@@ -97,16 +101,14 @@ class HarmonicCurve:
         out = np.empty(count)
         for first, length, starts in span.segments:
             _multiply_blocks(starts, span.within, out[first : first + length])
-        out += self._mean
         return out
 
     def breaks(self, start_ms: int, stop_ms: int) -> Milliseconds:
         """Return the instants after start and before stop at which the level may jump."""
         if self._rule == "continuous" or not self._constituents.members:
             return np.empty(0, dtype=np.int64)
-        years = years_of(np.array([start_ms, stop_ms]))
-        found = [new_year_ms(year) for year in range(int(years[0]) + 1, int(years[1]) + 1)]
-        return np.array([t for t in found if start_ms < t < stop_ms], dtype=np.int64)
+        first, last = years_of(np.array([start_ms, stop_ms - 1]))
+        return new_years_ms(np.arange(first + 1, last + 1))
 
     def turns(self, start_ms: int, stop_ms: int) -> TurnList:
         """Return every high and low water with start <= time < stop, in order."""
@@ -117,94 +119,102 @@ class HarmonicCurve:
         count = -(-stop_ms // _TURN_STEP_MS) + 2 - first
         grid = (first + np.arange(count)) * _TURN_STEP_MS
         slopes, curvatures = self._slopes_on_grid(grid)
-        times, rising = find_roots(grid, slopes, curvatures, self._slope_evaluation)
+        times, rising = find_roots(grid, slopes, curvatures, self._slope_evaluation, tolerance=1.0)
         t_ms = np.rint(times).astype(np.int64)
         inside = (t_ms >= start_ms) & (t_ms < stop_ms)
         t_ms, is_high = t_ms[inside], ~rising[inside]
         return TurnList(t_ms, self.heights(t_ms), is_high)
 
-    def _phasors(self, t_ms: Milliseconds, year: int | None = None) -> Phasors:
-        """Return A f exp(i(V + u - g)) at instants, shape (n, k).
+    def _arguments(
+        self, t_ms: Milliseconds, years: NDArray[np.int64] | None = None
+    ) -> tuple[Floats, Floats]:
+        """Return A f and V + u - g (radians) at instants, each of shape (n, k).
 
-        year: under the yearly rule, the year whose arguments are carried to all instants;
-            by default each instant's own.
+        years: under the yearly rule, whose arguments are carried to each instant; by default
+            those of the year it lies in.
         """
         if self._rule == "continuous":
             return self._schureman(t_ms, t_ms)
-        own = years_of(t_ms) if year is None else np.full(t_ms.shape, year)
-        out = np.empty((t_ms.size, self._speeds.size), dtype=np.complex128)
-        for each in np.unique(own):
-            rows = own == each
-            elapsed = (t_ms[rows] - new_year_ms(int(each))).astype(np.float64)
-            out[rows] = self._year(int(each)) * np.exp(
-                1j * np.multiply.outer(elapsed, self._radians_per_ms)
-            )
-        return out
+        own = years_of(t_ms) if years is None else years
+        needed, row = np.unique(own, return_inverse=True)
+        table = [self._year(int(year)) for year in needed]
+        k = self._rates.size
+        amplitudes = np.array([each[0] for each in table]).reshape(-1, k)[row]
+        angles = np.array([each[1] for each in table]).reshape(-1, k)[row]
+        elapsed = (t_ms - new_years_ms(own)).astype(np.float64)
+        angles += np.multiply.outer(elapsed, self._rates)
+        return amplitudes, angles
 
-    def _year(self, year: int) -> NDArray[np.complex128]:
-        """Return the phasors of a year at its New Year by the yearly rule, shape (k,)."""
+    def _schureman(self, t_ms: Milliseconds, t_nodes_ms: Milliseconds) -> tuple[Floats, Floats]:
+        """Return A f and V + u - g with V at one set of instants, f and u at another."""
+        f, u = self._constituents.f_and_u(t_nodes_ms)
+        angles = (self._constituents.v_deg(t_ms) + u - self._lags) % 360
+        return self._amplitudes * f, np.deg2rad(angles)
+
+    def _year(self, year: int) -> tuple[Floats, Floats]:
+        """Return A f and V0 + u - g (radians) of a year by the yearly rule, each (k,)."""
         if year not in self._years:
             f, argument = self._constituents.yearly(year)
-            turned: Phasors = np.exp(1j * np.deg2rad(argument - self._lags))
-            self._years[year] = self._amplitudes * f * turned
+            self._years[year] = self._amplitudes * f, np.deg2rad(argument - self._lags)
         return self._years[year]
 
-    def _handed_over(self, t_ms: Milliseconds) -> Phasors:
-        """Return phasors that pass smoothly from one year's to the next one's, shape (n, k)."""
-        phasors = self._phasors(t_ms)
-        if self._rule == "continuous":
-            return phasors
-        for border, near in _near_new_years(t_ms):
-            year = int(years_of(np.array([border]))[0])
-            x = (t_ms[near] - border) / (2 * _HANDOVER_MS) + 0.5
-            weight = (x * x * (3 - 2 * x))[:, np.newaxis]
-            old, new = (self._phasors(t_ms[near], year + shift) for shift in (-1, 0))
-            phasors[near] = (1 - weight) * old + weight * new
-        return phasors
+    def _handed_over(self, t_ms: Milliseconds) -> tuple[Floats, Floats]:
+        """Return A f cos and A f sin of V + u - g, each (n, k), passing over at New Year."""
+        cosines, sines = _waves(*self._arguments(t_ms))
+        if self._rule == "yearly":
+            year = _nearest_new_year(t_ms)
+            since = t_ms - new_years_ms(year)
+            near = np.flatnonzero(np.abs(since) < _HANDOVER_MS)
+            x = since[near, np.newaxis] / (2 * _HANDOVER_MS) + 0.5
+            weight = x * x * (3 - 2 * x)
+            old = _waves(*self._arguments(t_ms[near], year[near] - 1))
+            new = _waves(*self._arguments(t_ms[near], year[near]))
+            cosines[near] = (1 - weight) * old[0] + weight * new[0]
+            sines[near] = (1 - weight) * old[1] + weight * new[1]
+        return cosines, sines
 
     def _slopes_on_grid(self, grid: Milliseconds) -> tuple[Floats, Floats]:
         """Return slope and curvature (per ms, per ms squared) on the grid of turns."""
-        step, count = _TURN_STEP_MS, grid.size
-        span = self._span(int(grid[0]), step, count)
-        k = self._speeds.size
-        rate = np.concatenate([self._radians_per_ms, self._radians_per_ms])
-        # With columns (Re z, -Im z) against (cos; sin), a derivative turns them a quarter.
-        first = np.concatenate([span.within[k:], -span.within[:k]]) * -rate[:, np.newaxis]
-        second = span.within * -(rate**2)[:, np.newaxis]
-        slopes, curvatures = np.empty(count), np.empty(count)
+        span = self._span(int(grid[0]), _TURN_STEP_MS, grid.size)
+        k = self._rates.size
+        cosines, sines, rates = span.within[:k], span.within[k : 2 * k], self._rates[:, np.newaxis]
+        nothing = np.zeros((1, cosines.shape[1]))
+        # The level is Re z cos - Im z sin; each derivative turns the pair a quarter.
+        first = np.concatenate([-sines * rates, cosines * rates, nothing])
+        second = np.concatenate([-cosines * rates**2, -sines * rates**2, nothing])
+        slopes, curvatures = np.empty(grid.size), np.empty(grid.size)
         for begin, length, starts in span.segments:
             _multiply_blocks(starts, first, slopes[begin : begin + length])
             _multiply_blocks(starts, second, curvatures[begin : begin + length])
         if self._rule == "yearly":
-            for _, near in _near_new_years(grid):
-                slopes[near], curvatures[near], _ = self._slope_evaluation(grid[near])
+            since = grid - new_years_ms(_nearest_new_year(grid))
+            near = np.flatnonzero(np.abs(since) < _HANDOVER_MS)
+            slopes[near], curvatures[near], _ = self._slope_evaluation(grid[near])
         return slopes, curvatures
 
     def _slope_evaluation(self, t_ms: Floats | Milliseconds) -> Evaluation:
         """Return the first three derivatives of the level at instants, per ms, each (n,)."""
-        whole = np.floor(t_ms).astype(np.int64)
-        rest = np.multiply.outer(t_ms - whole, self._radians_per_ms)
-        phasors = self._handed_over(whole) * np.exp(1j * rest)
-        rate = 1j * self._radians_per_ms
+        cosines, sines = self._handed_over(np.rint(t_ms).astype(np.int64))
         return Evaluation(
-            (phasors * rate).real.sum(axis=1),
-            (phasors * rate**2).real.sum(axis=1),
-            (phasors * rate**3).real.sum(axis=1),
+            -(sines @ self._rates), -(cosines @ self._rates**2), sines @ self._rates**3
         )
 
     def _span(self, start_ms: int, step_ms: int, count: int) -> _Span:
         block = max(1, round(np.sqrt(count)))
         if self._rule == "continuous":
             block = max(1, min(block, _LONGEST_BLOCK_MS // step_ms))
-        elapsed = np.arange(block) * step_ms
-        turning = np.multiply.outer(self._radians_per_ms, elapsed)
-        within = np.concatenate([np.cos(turning), np.sin(turning)])
+        turning = np.multiply.outer(self._rates, np.arange(block) * step_ms)
+        within = np.concatenate([np.cos(turning), np.sin(turning), np.ones((1, block))])
         segments = []
         for first, length in self._segments(start_ms, step_ms, count):
             blocks = -(-length // block)
             t_ms = start_ms + (first + block * np.arange(blocks)) * step_ms
-            z = self._block_phasors(t_ms, block * step_ms)
-            segments.append((first, length, np.concatenate([z.real, -z.imag], axis=1)))
+            if self._rule == "yearly":
+                cosines, sines = _waves(*self._arguments(t_ms))
+            else:
+                cosines, sines = _waves(*self._schureman(t_ms, t_ms + block * step_ms // 2))
+            mean = np.full((blocks, 1), self._mean)
+            segments.append((first, length, np.concatenate([cosines, -sines, mean], axis=1)))
         return _Span(tuple(segments), within)
 
     def _segments(self, start_ms: int, step_ms: int, count: int) -> list[tuple[int, int]]:
@@ -215,17 +225,10 @@ class HarmonicCurve:
         firsts = [0, *(int(-((start_ms - t) // step_ms)) for t in borders), count]
         return [(first, following - first) for first, following in pairwise(firsts)]
 
-    def _block_phasors(self, t_ms: Milliseconds, length_ms: int) -> Phasors:
-        """Return phasors at block starts, with f and u of the middle of each block."""
-        if self._rule == "yearly":
-            return self._phasors(t_ms)
-        return self._schureman(t_ms, t_ms + length_ms // 2)
 
-    def _schureman(self, t_ms: Milliseconds, t_nodes_ms: Milliseconds) -> Phasors:
-        """Return phasors with V at one set of instants and f and u at another."""
-        f, u = self._constituents.f_and_u(t_nodes_ms)
-        angle = np.deg2rad((self._constituents.v_deg(t_ms) + u - self._lags) % 360)
-        return np.asarray(self._amplitudes * f * np.exp(1j * angle))
+def _waves(amplitudes: Floats, angles: Floats) -> tuple[Floats, Floats]:
+    """Return amplitude x cosine and amplitude x sine."""
+    return amplitudes * np.cos(angles), amplitudes * np.sin(angles)
 
 
 def _multiply_blocks(starts: Floats, within: Floats, out: Floats) -> None:
@@ -238,15 +241,6 @@ def _multiply_blocks(starts: Floats, within: Floats, out: Floats) -> None:
         np.matmul(starts[whole], within[:, :rest], out=out[whole * block :])
 
 
-def _near_new_years(t_ms: Milliseconds) -> list[tuple[int, NDArray[np.bool_]]]:
-    """Return each New Year that instants are near to, with which of them are."""
-    if t_ms.size == 0:
-        return []
-    years = years_of(np.array([t_ms.min() - _HANDOVER_MS, t_ms.max() + _HANDOVER_MS]))
-    found = []
-    for year in range(int(years[0]), int(years[1]) + 1):
-        border = new_year_ms(year)
-        near = np.abs(t_ms - border) < _HANDOVER_MS
-        if near.any():
-            found.append((border, near))
-    return found
+def _nearest_new_year(t_ms: Milliseconds) -> NDArray[np.int64]:
+    """Return the year whose 1 January is nearest to each instant."""
+    return years_of(t_ms + MS_PER_YEAR // 2)

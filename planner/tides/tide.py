@@ -96,8 +96,8 @@ class Tide:
         """
         first, last, every = _instant(start), _instant(stop), _milliseconds(step)
         count = max(0, -((first - last) // every))
-        times = (first + every * np.arange(count, dtype=np.int64)).astype("datetime64[ms]")
-        return times, self._curve.series(first, every, count)
+        times = np.arange(first, first + count * every, every, dtype=np.int64)
+        return times.view("datetime64[ms]"), self._curve.series(first, every, count)
 
     def turns(self, start: Moment, stop: Moment) -> Turns:
         """Return every high and low water of the span."""
