@@ -95,7 +95,7 @@ def main() -> int:
     parser = argparse.ArgumentParser(description="Set up everything and run every check.")
     parser.add_argument("--fast", action="store_true", help="leave out the tests marked slow")
     fast = parser.parse_args().fast
-    selection = ["-m", "not slow"] if fast else []
+    options = ["--durations=10", *(["-m", "not slow"] if fast else [])]
     begun = time.monotonic()
     try:
         machine.prepare(screen=False)
@@ -106,8 +106,8 @@ def main() -> int:
     machine.say(f"Set up in {time.monotonic() - begun:.0f} s")
     report = Report()
     check_code(report, python)
-    check_window(report, python, selection)
-    check_core(report, python, selection)
+    check_window(report, python, options)
+    check_core(report, python, options)
     machine.say(report.summary())
     return 0 if all(passed for _, passed, _ in report.results) else 1
 
@@ -120,13 +120,13 @@ def check_code(report: Report, python: Path) -> None:
     report.run("layers", [python.with_name("lint-imports")])
 
 
-def check_window(report: Report, python: Path, selection: Sequence[str]) -> None:
+def check_window(report: Report, python: Path, options: Sequence[str]) -> None:
     """The tests that need Qt, the benchmarks, and the tests of the set-up itself."""
     folders = [f"tests/{name}" for name in SERIAL_TESTS]
-    report.run("tests with Qt", [python, "-m", "pytest", *folders, *selection])
+    report.run("tests with Qt", [python, "-m", "pytest", *folders, *options])
 
 
-def check_core(report: Report, python: Path, selection: Sequence[str]) -> None:
+def check_core(report: Report, python: Path, options: Sequence[str]) -> None:
     """The wheel, installed where there is no Qt: it holds what it needs, and its core works."""
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
@@ -163,7 +163,7 @@ def check_core(report: Report, python: Path, selection: Sequence[str]) -> None:
         workers = ["-n", "2", "--max-worker-restart=0", "--benchmark-skip"]
         report.run(
             "tests without Qt",
-            [core, "-m", "pytest", *tests, *workers, *selection],
+            [core, "-m", "pytest", *tests, *workers, *options],
             variables={**ONE_THREAD, **NOT_THE_CHECKOUT},
             after=installed,
         )
@@ -182,4 +182,7 @@ def _install_core(folder: Path) -> bool:
 
 
 if __name__ == "__main__":
-    sys.exit(main())
+    try:
+        sys.exit(main())
+    except KeyboardInterrupt:
+        sys.exit("\nstopped")

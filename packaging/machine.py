@@ -82,6 +82,8 @@ def run(
     except OSError as error:
         say(f"  could not be started: {error}")
         return False
+    if finished.returncode:
+        say(f"  ended with status {finished.returncode}")
     return finished.returncode == 0
 
 

@@ -34,11 +34,11 @@ def main(arguments: list[str]) -> int:
         # Without it Qt looks for a display and ends the process when there is none.
         variables.setdefault("QT_QPA_PLATFORM", "offscreen")
     machine.say("Opening Fullshell" if screen else "Opening Fullshell without a screen")
-    try:
-        return subprocess.call([python, "-m", "planner", *arguments], env=variables)
-    except KeyboardInterrupt:
-        return 130
+    return subprocess.call([python, "-m", "planner", *arguments], env=variables)
 
 
 if __name__ == "__main__":
-    sys.exit(main(sys.argv[1:]))
+    try:
+        sys.exit(main(sys.argv[1:]))
+    except KeyboardInterrupt:
+        sys.exit("\nstopped")
