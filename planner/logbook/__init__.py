@@ -1,1 +1,39 @@
+"""The log: what every trap gave, kept whole and read back from any of its forms."""
 
+from __future__ import annotations
+
+from planner.logbook.book import Logbook, default_logbook
+from planner.logbook.entries import Haul, Trip, TripOutcome
+from planner.logbook.errors import (
+    LogbookDamaged,
+    LogbookError,
+    LogbookInUse,
+    LogbookNewer,
+    LogError,
+)
+from planner.logbook.export import export_table, table_text
+from planner.logbook.journal import Change
+from planner.logbook.log import Log
+from planner.logbook.log_file import read_log
+from planner.logbook.reading import Zones
+from planner.logbook.zones import book_zone
+
+__all__ = [
+    "Change",
+    "Haul",
+    "Log",
+    "LogError",
+    "Logbook",
+    "LogbookDamaged",
+    "LogbookError",
+    "LogbookInUse",
+    "LogbookNewer",
+    "Trip",
+    "TripOutcome",
+    "Zones",
+    "book_zone",
+    "default_logbook",
+    "export_table",
+    "read_log",
+    "table_text",
+]

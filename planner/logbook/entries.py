@@ -11,7 +11,7 @@ from datetime import datetime
 class Haul:
     """One pull of one trap. None means not recorded, which is not zero.
 
-    trip: the trip's name, unique within the log. set_at, hauled_at: aware, UTC.
+    trip: the trip's name, unique within its place. set_at, hauled_at: aware, UTC.
     judged: legal crabs looked at for fullness; light: how many of those were light.
     other: other species as written. extra: unknown columns of an imported table.
     """
@@ -35,6 +35,21 @@ class Haul:
     water_c: float | None = None
     notes: str = ""
     extra: Mapping[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Trip:
+    """What belongs to a trip as a whole; a name is unique within its place.
+
+    crew: people aboard. water_c: one reading for the trip, where hauls have none of their own.
+    """
+
+    name: str
+    place: str
+    crew: int | None = None
+    weather: str = ""
+    water_c: float | None = None
+    notes: str = ""
 
 
 @dataclass(frozen=True)

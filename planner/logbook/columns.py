@@ -1,0 +1,128 @@
+"""The haul table's columns and what a cell of each may hold."""
+
+from __future__ import annotations
+
+import math
+import re
+from datetime import UTC, datetime
+from typing import Final
+from zoneinfo import ZoneInfo
+
+LABELS: Final = ("trip", "place", "spot", "trap", "design", "bait")
+TIMES: Final = ("set_at", "hauled_at")
+COUNTS: Final = ("keepers", "shorts", "females", "sponge", "judged", "light")
+# Bounds far outside what a small boat meets: they catch slipped digits and wrong units.
+MEASURES: Final = {"depth_m": (0.0, 300.0), "water_c": (-3.0, 45.0)}
+MAX_COUNT: Final = 9999
+YEARS: Final = (1950, 2100)
+
+COLUMNS: Final = (
+    "trip",
+    "place",
+    "spot",
+    "trap",
+    "design",
+    "bait",
+    "set_at",
+    "hauled_at",
+    "depth_m",
+    "keepers",
+    "shorts",
+    "females",
+    "sponge",
+    "other",
+    "judged",
+    "light",
+    "water_c",
+    "notes",
+)
+
+_COUNT = re.compile(r"(\d{1,9})(?:\.0+)?", re.ASCII)
+_NUMBER = re.compile(r"-?(?:\d{1,9}(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d{1,3})?", re.ASCII)
+_DECIMAL_COMMA = re.compile(r"-?\d+,\d+", re.ASCII)
+_HAS_CLOCK = re.compile(r"[T ]\d\d", re.ASCII)
+# What a spreadsheet takes for the beginning of a formula, in plain and full-width signs.
+_FORMULA = r"(?:[ ]*[=+\-@＝＋－＠]|[\t\r\n])"
+_GUARD_NEEDED = re.compile(rf"'*{_FORMULA}")
+_GUARDED = re.compile(rf"'+{_FORMULA}")
+
+
+class CellError(ValueError):
+    """A cell that its column cannot hold: what is wrong, and the remedy."""
+
+    def __init__(self, what: str, remedy: str) -> None:
+        super().__init__(what)
+        self.what = what
+        self.remedy = remedy
+
+
+def guard_formula(text: str) -> str:
+    """Return text that no spreadsheet runs as a formula; `unguard_formula` takes it back."""
+    return f"'{text}" if _GUARD_NEEDED.match(text) else text
+
+
+def unguard_formula(text: str) -> str:
+    """Return the text that was guarded; any other text as it is."""
+    return text[1:] if _GUARDED.match(text) else text
+
+
+def read_count(text: str) -> int:
+    """Return a whole number that is not negative; CellError for anything else."""
+    found = _COUNT.fullmatch(text)
+    if found is None:
+        raise CellError(
+            "is not a whole number of crabs, zero or more",
+            "write digits such as 3, or leave it empty when it was not recorded",
+        )
+    if int(found[1]) > MAX_COUNT:
+        raise CellError(f"is more than one trap can hold ({MAX_COUNT})", "check the digits")
+    return int(found[1])
+
+
+def read_measure(column: str, text: str, *, decimal_comma: bool) -> float:
+    """Return a depth or temperature; CellError when it is no number or is out of bounds.
+
+    decimal_comma: take "1,5" for 1.5, as tables separated by semicolons write it.
+    """
+    if decimal_comma and _DECIMAL_COMMA.fullmatch(text):
+        text = text.replace(",", ".")
+    unit = "metres" if column == "depth_m" else "degrees Celsius"
+    value = float(text) if _NUMBER.fullmatch(text) else math.nan
+    if math.isnan(value):
+        raise CellError("is not a number", f"write a plain number in {unit}, such as 1.5")
+    low, high = MEASURES[column]
+    if not low <= value <= high:
+        raise CellError(f"is outside {low:g} to {high:g}", f"give it in {unit}")
+    return value
+
+
+def read_time(text: str, zone: ZoneInfo | None) -> datetime:
+    """Return an instant in UTC from ISO 8601, local to the zone when it has no offset.
+
+    A local time that happens twice is its first occurrence; one that the clocks skip is
+    refused, as is a bare date. CellError says what is wrong.
+    """
+    try:
+        written = datetime.fromisoformat(text)
+    except ValueError:
+        raise CellError(
+            "is not a time", "write it as year-month-day and clock, such as 2026-08-14 06:40"
+        ) from None
+    if not _HAS_CLOCK.search(text):
+        raise CellError("has no time of day", "add the clock time, such as 06:40")
+    if not YEARS[0] <= written.year <= YEARS[1]:
+        raise CellError(f"is not in the years {YEARS[0]} to {YEARS[1]}", "check the year")
+    if written.tzinfo is not None:
+        return written.astimezone(UTC)
+    if zone is None:
+        raise CellError(
+            "is a local time at a place whose time zone is not known",
+            "add the offset from UTC, such as -04:00, or add the place to the place book",
+        )
+    instant = written.replace(tzinfo=zone, fold=0).astimezone(UTC)
+    if instant.astimezone(zone).replace(tzinfo=None) != written:
+        raise CellError(
+            f"does not exist in {zone.key}: the clocks were put forward over it",
+            "correct the time, or add the offset from UTC, such as -05:00",
+        )
+    return instant

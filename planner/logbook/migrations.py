@@ -1,0 +1,98 @@
+"""The logbook file's schema, as numbered steps that are only ever added to.
+
+Each step is one transaction together with its number in `user_version`. The journal keeps
+rows by column name, so a step that adds a column with a default leaves undo intact.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from typing import Final
+
+# "FSHL": how a logbook is told from any other SQLite file.
+APPLICATION_ID: Final = 0x4653484C
+
+_FIRST: Final = (
+    """
+    CREATE TABLE trips (
+        id INTEGER PRIMARY KEY,
+        name TEXT NOT NULL CHECK (name <> ''),
+        place TEXT NOT NULL CHECK (place <> ''),
+        crew INTEGER CHECK (crew >= 0),
+        weather TEXT NOT NULL DEFAULT '',
+        water_c REAL,
+        notes TEXT NOT NULL DEFAULT '',
+        UNIQUE (name, place)
+    ) STRICT
+    """,
+    # Times are ISO 8601 in UTC; NULL means not recorded, which is not zero.
+    """
+    CREATE TABLE hauls (
+        id INTEGER PRIMARY KEY,
+        trip_id INTEGER NOT NULL REFERENCES trips (id),
+        spot TEXT NOT NULL DEFAULT '',
+        trap TEXT NOT NULL DEFAULT '',
+        design TEXT NOT NULL DEFAULT '',
+        bait TEXT NOT NULL DEFAULT '',
+        set_at TEXT,
+        hauled_at TEXT,
+        depth_m REAL,
+        keepers INTEGER CHECK (keepers >= 0),
+        shorts INTEGER CHECK (shorts >= 0),
+        females INTEGER CHECK (females >= 0),
+        sponge INTEGER CHECK (sponge >= 0),
+        other TEXT NOT NULL DEFAULT '',
+        judged INTEGER CHECK (judged >= 0),
+        light INTEGER CHECK (light >= 0),
+        water_c REAL,
+        notes TEXT NOT NULL DEFAULT '',
+        extra TEXT NOT NULL DEFAULT '{}',
+        CHECK (light IS NULL OR light <= judged)
+    ) STRICT
+    """,
+    "CREATE INDEX hauls_of_trip ON hauls (trip_id)",
+    # What was changed, newest last; those with undone = 1 can be redone.
+    """
+    CREATE TABLE changes (
+        id INTEGER PRIMARY KEY,
+        name TEXT NOT NULL,
+        trips TEXT NOT NULL,
+        undone INTEGER NOT NULL DEFAULT 0 CHECK (undone IN (0, 1))
+    ) STRICT
+    """,
+    # A row before and after a change, as JSON; NULL where it did not exist.
+    """
+    CREATE TABLE changed_rows (
+        id INTEGER PRIMARY KEY,
+        change_id INTEGER NOT NULL REFERENCES changes (id) ON DELETE CASCADE,
+        in_table TEXT NOT NULL,
+        row_id INTEGER NOT NULL,
+        before TEXT,
+        after TEXT
+    ) STRICT
+    """,
+    "CREATE INDEX rows_of_change ON changed_rows (change_id)",
+)
+
+MIGRATIONS: Final[tuple[tuple[str, ...], ...]] = (_FIRST,)
+
+
+def latest_version() -> int:
+    """Return the number of the schema that this version of the program writes."""
+    return len(MIGRATIONS)
+
+
+def migrate(connection: sqlite3.Connection, version: int) -> None:
+    """Take a file from the schema `version` to the latest, each step whole or not at all."""
+    for number, statements in enumerate(MIGRATIONS[version:], start=version + 1):
+        connection.execute("BEGIN IMMEDIATE")
+        try:
+            for statement in statements:
+                connection.execute(statement)
+            connection.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+            connection.execute(f"PRAGMA user_version = {number}")
+            connection.execute("COMMIT")
+        except BaseException:
+            if connection.in_transaction:
+                connection.execute("ROLLBACK")
+            raise

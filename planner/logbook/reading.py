@@ -1,0 +1,124 @@
+"""From a haul table (CSV) to hauls, with every bad cell named by line and column."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime
+from functools import lru_cache
+from pathlib import Path
+from typing import Any, Final
+from zoneinfo import ZoneInfo
+
+from planner.errors import Problem
+from planner.logbook.columns import (
+    COUNTS,
+    LABELS,
+    MEASURES,
+    TIMES,
+    CellError,
+    read_count,
+    read_measure,
+    read_time,
+    unguard_formula,
+)
+from planner.logbook.entries import Haul
+from planner.logbook.errors import LogError
+from planner.logbook.rules import haul_problems
+from planner.logbook.table import Row, Table, split_table
+
+Zones = Callable[[str], ZoneInfo | None]
+
+# Stands in where the place is missing, which is a problem of its own.
+_ANY_ZONE: Final = ZoneInfo("UTC")
+# A hundred thousand hauls have about twenty megabytes.
+_MAX_TABLE_BYTES: Final = 200_000_000
+
+
+@dataclass(frozen=True)
+class ReadTable:
+    """The good rows of a haul table, and every problem of the others."""
+
+    hauls: tuple[Haul, ...]
+    problems: tuple[Problem, ...]
+
+
+def read_table(path: Path, zones: Zones, now: datetime | None = None) -> ReadTable:
+    """Return the good rows of a haul table beside the problems of the bad ones.
+
+    LogError only when the file cannot be read at all.
+    """
+    table = split_table(_bytes(path))
+    hauls: list[Haul] = []
+    problems = list(table.problems)
+    zone = lru_cache(maxsize=None)(zones)
+    for row in table.rows:
+        haul, wrong = _haul(row, table, zone, now)
+        if wrong:
+            problems.extend(wrong)
+        else:
+            hauls.append(haul)
+    return ReadTable(tuple(hauls), tuple(problems))
+
+
+def _haul(row: Row, table: Table, zones: Zones, now: datetime | None) -> tuple[Haul, list[Problem]]:
+    def where(column: str) -> str:
+        return f"line {row.line}, {column}"
+
+    values: dict[str, Any] = {}
+    problems: list[Problem] = []
+    place = unguard_formula(row.cells["place"].strip()).strip()
+    for column, cell in row.cells.items():
+        if column in table.unknown:
+            continue
+        try:
+            values[column] = _value(
+                column, cell, lambda: zones(place) if place else _ANY_ZONE, table.separator != ","
+            )
+        except CellError as error:
+            problems.append(Problem(where(column), cell.strip(), error.what, error.remedy))
+    extra = {name: unguard_formula(row.cells[name]) for name in table.unknown}
+    haul = Haul(**values, extra=extra)
+    unread = {problem.where for problem in problems}
+    rules = haul_problems(haul, where, now)
+    # A rule about a cell that could not be read has nothing to add.
+    if where("judged") in unread:
+        rules = (problem for problem in rules if problem.where != where("light"))
+    return haul, [*problems, *rules]
+
+
+def _value(
+    column: str, cell: str, zone: Callable[[], ZoneInfo | None], decimal_comma: bool
+) -> object:
+    written = cell.strip()
+    if column in LABELS:
+        return unguard_formula(written).strip()
+    if column in TIMES:
+        return read_time(written, zone()) if written else None
+    if column in COUNTS:
+        return read_count(written) if written else None
+    if column in MEASURES:
+        return read_measure(column, written, decimal_comma=decimal_comma) if written else None
+    return unguard_formula(cell)
+
+
+def _bytes(path: Path) -> bytes:
+    try:
+        if path.stat().st_size > _MAX_TABLE_BYTES:
+            what = f"is larger than a haul table can be ({_MAX_TABLE_BYTES // 1_000_000} MB)"
+            raise LogError(str(path), [Problem("file", "", what, "name a haul table (CSV)")])
+        return path.read_bytes()
+    except (OSError, ValueError) as error:
+        raise unreadable(path, error) from None
+
+
+def unreadable(path: Path, error: OSError | ValueError) -> LogError:
+    """Return the error that says why a file cannot be read."""
+    if isinstance(error, FileNotFoundError):
+        what, remedy = "there is no such file", "check the name and the folder"
+    elif isinstance(error, IsADirectoryError):
+        what, remedy = "is a folder, not a file", "name a haul table or logbook in it"
+    else:
+        reason = getattr(error, "strerror", None) or str(error)
+        what, remedy = f"cannot be read: {reason}", "check the name and the permissions"
+    return LogError(str(path), [Problem("file", "", what, remedy)])
