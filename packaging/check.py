@@ -17,7 +17,7 @@ if sys.version_info < (3, 11):  # noqa: UP036  an older Python must get as far a
 import argparse
 import tempfile
 import time
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from pathlib import Path
 
 import environment
@@ -25,11 +25,20 @@ import machine
 
 ROOT = environment.ROOT
 
-# Tests that need Qt or a quiet machine, or that look at the checkout itself, run here, one after
-# the other: a worker that crashes under xdist can be reported as a success. All other tests run
-# once, in the environment without Qt; cli and handouts run in both, since they serve both.
-SERIAL_TESTS = ("ui", "cli", "handouts", "benchmarks", "packaging")
-NOT_FOR_THE_CORE = ("ui", "benchmarks", "packaging")
+# Folders of tests that run once only: the core's own where there is no Qt, two at a time; those
+# that need Qt, a quiet machine or the checkout itself where there is, one after the other, since
+# a worker that crashes under xdist can be reported as a success. All else runs in both.
+ONLY_WITHOUT_QT = (
+    "constituents",
+    "sites",
+    "tides",
+    "sky",
+    "logbook",
+    "molt",
+    "trips",
+    "trials",
+)
+ONLY_WITH_QT = ("ui", "benchmarks", "packaging")
 
 # Two weeks of the demo place, long enough to need every file that the wheel must carry.
 DAYS = ("2026-06-01", "2026-06-14")
@@ -121,9 +130,8 @@ def check_code(report: Report, python: Path) -> None:
 
 
 def check_window(report: Report, python: Path, options: Sequence[str]) -> None:
-    """The tests that need Qt, the benchmarks, and the tests of the set-up itself."""
-    folders = [f"tests/{name}" for name in SERIAL_TESTS]
-    report.run("tests with Qt", [python, "-m", "pytest", *folders, *options])
+    """The tests of all that is not the core's own, where there is Qt."""
+    report.run("tests with Qt", [python, "-m", "pytest", *_all_but(ONLY_WITHOUT_QT), *options])
 
 
 def check_core(report: Report, python: Path, options: Sequence[str]) -> None:
@@ -158,15 +166,18 @@ def check_core(report: Report, python: Path, options: Sequence[str]) -> None:
             folder=folder,
             after=installed,
         )
-        tests = ["tests", *(f"--ignore=tests/{name}" for name in NOT_FOR_THE_CORE)]
         # A crashed worker ends the run as failed instead of being replaced in silence.
         workers = ["-n", "2", "--max-worker-restart=0", "--benchmark-skip"]
         report.run(
             "tests without Qt",
-            [core, "-m", "pytest", *tests, *workers, *options],
+            [core, "-m", "pytest", *_all_but(ONLY_WITH_QT), *workers, *options],
             variables={**ONE_THREAD, **NOT_THE_CHECKOUT},
             after=installed,
         )
+
+
+def _all_but(folders: Iterable[str]) -> list[str]:
+    return ["tests", *(f"--ignore=tests/{folder}" for folder in folders)]
 
 
 def _install_core(folder: Path) -> bool:

@@ -25,16 +25,15 @@ def test_every_test_that_needs_qt_is_run_where_qt_is() -> None:
     elsewhere = [
         str(path.relative_to(ROOT))
         for path in (ROOT / "tests").rglob("*.py")
-        if path.relative_to(ROOT / "tests").parts[0] not in check.SERIAL_TESTS
+        if path.relative_to(ROOT / "tests").parts[0] in check.ONLY_WITHOUT_QT
         and importing.search(path.read_text(encoding="utf-8"))
     ]
     assert elsewhere == []
 
 
-def test_every_folder_left_out_without_qt_is_run_with_it() -> None:
-    """Protects against a folder of tests that neither half of the run takes."""
-    assert set(check.NOT_FOR_THE_CORE) <= set(check.SERIAL_TESTS)
-    assert all((ROOT / "tests" / name).is_dir() for name in check.SERIAL_TESTS)
+def test_no_folder_is_left_out_of_both_halves() -> None:
+    """Protects against a folder of tests that no half of the run takes."""
+    assert not set(check.ONLY_WITH_QT) & set(check.ONLY_WITHOUT_QT)
 
 
 def test_the_core_is_what_the_import_contract_says() -> None:
