@@ -1,1 +1,1 @@
-
+"""The window: five places of work over one place, one log and one outlook."""

@@ -1,0 +1,82 @@
+"""Starting the window: settings, system habits, theme, then the place the user left."""
+
+from __future__ import annotations
+
+import sys
+from datetime import date
+
+from PySide6.QtCore import QLocale, QTimer
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import QApplication
+
+from planner.phrasing import Style
+from planner.ui import theme
+from planner.ui.settings import Settings, read_settings, write_settings
+from planner.ui.state import ViewState
+from planner.ui.window import MainWindow
+from planner.ui.workbench import Source, Workbench, demo_source
+
+
+def system_style(settings: Settings) -> Style:
+    """Return how numbers are shown: the user's choice, else what the system's locale says."""
+    locale = QLocale.system()
+    metric = locale.measurementSystem() == QLocale.MeasurementSystem.MetricSystem
+    american = locale.measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
+    half_days = "AP" in locale.timeFormat(QLocale.FormatType.ShortFormat).upper()
+    return Style(
+        length=settings.length or ("m" if metric else "ft"),  # type: ignore[arg-type]
+        temperature=settings.temperature or ("F" if american else "C"),  # type: ignore[arg-type]
+        hours12=half_days if settings.hours12 is None else settings.hours12,
+    )
+
+
+def make_app() -> QApplication:
+    """Return the application object, made when there is none yet."""
+    app = QApplication.instance()
+    if isinstance(app, QApplication):
+        return app
+    app = QApplication(sys.argv[:1])
+    app.setApplicationName("Fullshell")
+    app.setDesktopFileName("fullshell")
+    return app
+
+
+def run() -> int:
+    """Open the window where the user left off and return the exit status."""
+    app = make_app()
+    settings = read_settings()
+    font = QFont(app.font())
+    font.setPointSize(settings.font_pt)
+    app.setFont(font)
+    today = date.today()  # noqa: DTZ011  (the user's own day, not an instant)
+    state = ViewState(
+        today=today,
+        day=today,
+        view=settings.view,  # type: ignore[arg-type]
+        theme=settings.theme,  # type: ignore[arg-type]
+        style=system_style(settings),
+    )
+    theme.apply(app, state.theme)
+    bench = Workbench(state)
+    window = MainWindow(bench)
+    window.resize(1280, 800)
+    window.show()
+    demo = settings.demo or not settings.place
+    source = demo_source() if demo else Source(settings.place)
+    # After the first paint, so that the window is there at once.
+    QTimer.singleShot(0, lambda: bench.open(source))
+    status = app.exec()
+    write_settings(
+        Settings(
+            place=bench.source.place,
+            demo=bench.source.demo,
+            view=state.view,
+            theme=state.theme,
+            length=state.style.length,
+            temperature=state.style.temperature,
+            hours12=state.style.hours12,
+            font_pt=settings.font_pt,
+            care_points=settings.care_points,
+        )
+    )
+    return status

@@ -1,0 +1,77 @@
+"""Small pieces that every view is put together from."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
+
+from planner.ui.theme import SPACE
+
+
+def title(text: str = "") -> QLabel:
+    """Return the large line at the top of a view."""
+    return _label(text, "title")
+
+
+def heading(text: str) -> QLabel:
+    """Return the line over a card."""
+    return _label(text, "heading")
+
+
+def quiet(text: str = "") -> QLabel:
+    """Return secondary text that wraps."""
+    return _label(text, "quiet")
+
+
+def caution(text: str = "") -> QLabel:
+    """Return a warning, with its sign, that wraps."""
+    return _label(f"⚠ {text}" if text else "", "caution")
+
+
+def body(text: str = "") -> QLabel:
+    """Return plain text that wraps and can be selected."""
+    label = _label(text, "body")
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    return label
+
+
+def _label(text: str, role: str) -> QLabel:
+    label = QLabel(text)
+    label.setProperty("role", role)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setWordWrap(True)
+    # Without this a wrapping label asks for the width of its longest line.
+    label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
+    label.setMinimumWidth(40)
+    return label
+
+
+class Card(QFrame):
+    """A panel with a heading and a column of widgets."""
+
+    def __init__(self, text: str = "", *inside: QWidget) -> None:
+        super().__init__()
+        self.setObjectName("card")
+        self.column = QVBoxLayout(self)
+        self.column.setContentsMargins(SPACE + 4, SPACE, SPACE + 4, SPACE)
+        self.column.setSpacing(SPACE // 2)
+        self.heading = heading(text)
+        self.heading.setVisible(bool(text))
+        self.column.addWidget(self.heading)
+        for widget in inside:
+            self.column.addWidget(widget)
+
+
+class Empty(QFrame):
+    """Says what will be here, and holds the button for the step that fills it."""
+
+    def __init__(self, text: str, *buttons: QWidget) -> None:
+        super().__init__()
+        column = QVBoxLayout(self)
+        column.addStretch(1)
+        words = quiet(text)
+        words.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        column.addWidget(words)
+        for button in buttons:
+            column.addWidget(button, alignment=Qt.AlignmentFlag.AlignCenter)
+        column.addStretch(2)

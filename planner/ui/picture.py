@@ -1,0 +1,88 @@
+"""Drawing a view of the window to a file, with no screen needed."""
+
+from __future__ import annotations
+
+import os
+from dataclasses import dataclass, field
+from datetime import date
+from pathlib import Path
+
+from planner.errors import PlannerError
+from planner.phrasing import Style
+from planner.ui.state import ThemeChoice, ViewName
+
+
+@dataclass(frozen=True)
+class Shot:
+    """What to draw: a view of a place and a log, in a theme and size, as on a day.
+
+    place: file or name, None for the demo with its log. size: width and height in pixels.
+    """
+
+    view: ViewName = "dates"
+    place: str | None = None
+    log: Path | None = None
+    theme: ThemeChoice = "light"
+    size: tuple[int, int] = (1280, 800)
+    today: date | None = None
+    style: Style = field(default_factory=Style)
+
+
+def draw(out: Path, shot: Shot) -> None:
+    """Draw the window to an image file (PNG by its name); nothing of the user's is changed.
+
+    Raises PlannerError when the place or log cannot be read or the file not be written.
+    """
+    # Before the application object exists; a screen, where there is one, is not needed.
+    if "PYTEST_CURRENT_TEST" not in os.environ:
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"
+    from planner.assets import demo_log
+    from planner.ui import theme
+    from planner.ui.app import make_app
+    from planner.ui.state import ViewState
+    from planner.ui.window import MainWindow
+    from planner.ui.workbench import Source, Workbench, demo_source
+
+    app = make_app()
+    theme.apply(app, shot.theme)
+    today = shot.today or date.today()  # noqa: DTZ011  (the user's own day)
+    state = ViewState(today=today, day=today, view=shot.view, theme=shot.theme, style=shot.style)
+    bench = Workbench(state)
+    troubles: list[str] = []
+    bench.trouble.connect(troubles.append)
+    window = MainWindow(bench)
+    window.resize(*shot.size)
+    window.show()
+    demo = demo_source()
+    if shot.place is None:
+        bench.open(Source(demo.place, log=shot.log or demo_log(), demo=True))
+    else:
+        bench.open(Source(shot.place, log=shot.log, keep=False))
+    try:
+        _settle(bench)
+        if troubles:
+            raise PlannerError("\n".join(troubles))
+        # Layouts and charts settle over a few turns of the event loop.
+        for _ in range(10):
+            app.processEvents()
+        if not window.grab().save(str(out)):
+            raise PlannerError(
+                f"{out}: the picture could not be written; name a .png file in a folder that "
+                "exists and can be written to"
+            )
+    finally:
+        window.close()
+        window.deleteLater()
+        app.processEvents()
+        theme.apply(app, "light")
+
+
+def _settle(bench: object) -> None:
+    """Run the event loop until nothing is being worked out."""
+    from PySide6.QtCore import QEventLoop, QTimer
+
+    loop = QEventLoop()
+    timer = QTimer(interval=20)
+    timer.timeout.connect(lambda: loop.quit() if bench.idle else None)  # type: ignore[attr-defined]
+    timer.start()
+    loop.exec()

@@ -1,0 +1,124 @@
+"""Work off the GUI thread: a plain function, what to do with its result, and a way to stop it."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable
+from typing import Any
+
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
+
+from planner.errors import PlannerError
+from planner.trips import Cancelled
+
+Checkpoint = Callable[[], None]
+
+
+class Desk(QObject):
+    """Runs jobs by key; a new job of a key replaces the old one, whose late result is dropped.
+
+    busy: emitted with the label of the work that is running, "" when none is.
+    failed: emitted with the sentence of a PlannerError.
+    crashed: emitted with any other exception, which is our own fault.
+    """
+
+    busy = Signal(str)
+    failed = Signal(str)
+    crashed = Signal(object)
+    _ended = Signal(object)
+
+    def __init__(self, parent: QObject | None = None, threads: int = 2) -> None:
+        super().__init__(parent)
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(threads)
+        self._running: dict[str, _Job] = {}
+        self._ended.connect(self._finish)
+
+    def start(
+        self,
+        key: str,
+        label: str,
+        work: Callable[[Checkpoint], Any],
+        done: Callable[[Any], None],
+        failed: Callable[[PlannerError], None] | None = None,
+    ) -> None:
+        """Run `work(checkpoint)` elsewhere, then `done(result)` or `failed` on this thread."""
+        self.stop(key)
+        job = _Job(key, label, work, done, failed, self._ended)
+        self._running[key] = job
+        self._pool.start(job)
+        self._tell()
+
+    def stop(self, key: str) -> None:
+        """Give up a job: it stops at its next checkpoint and its result is dropped."""
+        job = self._running.pop(key, None)
+        if job is not None:
+            job.cancelled.set()
+            self._tell()
+
+    def stop_all(self) -> None:
+        """Give up every job and wait for the threads to end."""
+        for key in tuple(self._running):
+            self.stop(key)
+        self._pool.waitForDone()
+
+    def finish(self) -> None:
+        """Wait for every job to end of itself; their results are dropped."""
+        self._pool.waitForDone()
+
+    @property
+    def idle(self) -> bool:
+        """Whether nothing is running."""
+        return not self._running
+
+    def _tell(self) -> None:
+        labels = [job.label for job in self._running.values() if job.label]
+        self.busy.emit(labels[-1] if labels else "")
+
+    def _finish(self, job: _Job) -> None:
+        if self._running.get(job.key) is not job:
+            return
+        del self._running[job.key]
+        try:
+            if isinstance(job.error, PlannerError):
+                (job.failed or (lambda error: self.failed.emit(str(error))))(job.error)
+            elif job.error is not None:
+                self.crashed.emit(job.error)
+            else:
+                job.done(job.result)
+        finally:
+            self._tell()
+
+
+class _Job(QRunnable):
+    def __init__(
+        self,
+        key: str,
+        label: str,
+        work: Callable[[Checkpoint], Any],
+        done: Callable[[Any], None],
+        failed: Callable[[PlannerError], None] | None,
+        ended: Any,
+    ) -> None:
+        super().__init__()
+        self.setAutoDelete(False)  # the Python object is kept by the desk and by the signal
+        self.key, self.label, self.work, self.done, self.failed = key, label, work, done, failed
+        self.cancelled = threading.Event()
+        self.result: Any = None
+        self.error: BaseException | None = None
+        self._ended = ended
+
+    def checkpoint(self) -> None:
+        """Raise Cancelled once the job has been given up."""
+        if self.cancelled.is_set():
+            raise Cancelled
+
+    def run(self) -> None:
+        try:
+            self.result = self.work(self.checkpoint)
+        except Cancelled:
+            return
+        except Exception as error:  # noqa: BLE001  (handed to the GUI thread, which shows it)
+            self.error = error
+        if not self.cancelled.is_set():
+            self._ended.emit(self)
