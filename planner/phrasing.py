@@ -103,3 +103,17 @@ def until_text(span: timedelta) -> str:
     if days > 0:
         return "tomorrow" if days == 1 else f"in {days} days"
     return "yesterday" if days == -1 else f"{-days} days ago"
+
+
+TIDE_CAUTION = (
+    "Astronomical tide only: wind, rain and air pressure move real water. Not for navigation."
+)
+RULES_CAUTION = "Rules differ by place and change: check them with the agency before every trip."
+
+
+def degrees_apart_text(warmer_c: float, style: Style) -> str:
+    """Return "as warm", "2 °C warmer" or "4 °F colder" for a difference in degrees Celsius."""
+    apart = round(warmer_c * (9 / 5 if style.temperature == "F" else 1))
+    if apart == 0:
+        return "as warm"
+    return f"{abs(apart)} °{style.temperature} {'warmer' if apart > 0 else 'colder'}"

@@ -1,1 +1,20 @@
+"""Set-and-haul plans: hard limits, expected full keepers, reasons; and past trips alike."""
 
+from planner.trips.choosing import Wishes
+from planner.trips.outlook import Cancelled, Outlook, outlook
+from planner.trips.plan import Plan, PlanSet
+from planner.trips.planning import Search, plan_trips
+from planner.trips.similar import SimilarTrip, similar_trips
+
+__all__ = [
+    "Cancelled",
+    "Outlook",
+    "Plan",
+    "PlanSet",
+    "Search",
+    "SimilarTrip",
+    "Wishes",
+    "outlook",
+    "plan_trips",
+    "similar_trips",
+]

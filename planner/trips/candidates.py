@@ -1,0 +1,255 @@
+"""Every set-and-haul pair on the quarter-hour grid that keeps the hard limits.
+
+A pair is a set that begins at one instant of the grid and a haul that begins at a later one.
+The boat is on the water from the set's beginning for `set_minutes`, and from the haul's
+beginning for `haul_minutes`; traps are in the water from the set's beginning to the haul's end.
+
+Limits, in the order in which a pair that fails is counted (at the first one only):
+
+free      both outings, the first with the time to fetch bait, in the user's free hours
+closed    no closed local day between the set's beginning and the haul's end
+daylight  both outings wholly between sunrise and sunset: hauling at night is unlawful in many
+          places, and floats and other boats cannot be seen
+ramp      water enough to launch and to come back, on both outings
+soak      from the set's beginning to the haul's, between the user's bounds; and no trap in the
+          water for longer than the rules allow, counted to the haul's end
+cover     every trap covered, with the margin, at the lowest water between set and haul's end
+
+Each limit either binds one outing alone, or says how late a haul may be for a given set.
+So the hauls allowed for a set are those allowed alone within a range of the grid, and pairs
+are counted and found without being laid out.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import date, timedelta
+from typing import Final
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.clock import Instants, day_edges
+from planner.estimates import Floats
+from planner.sites.site import Site
+from planner.tides import Tide, Turns
+from planner.trips.allowed import closed_stretches, free_stretches, within
+
+LIMITS: Final = ("free", "closed", "daylight", "ramp", "soak", "cover")
+STEP: Final = np.timedelta64(15, "m")
+# Pairs further apart than this (or than the user's own longest soak) are not candidates at
+# all: nobody leaves bait for weeks, and counting them as rejected would say nothing.
+_LONGEST_CONSIDERED_H: Final = 96.0
+_MS_PER_MINUTE: Final = 60_000
+
+Ints = NDArray[np.int64]
+Mask = NDArray[np.bool_]
+
+
+@dataclass(frozen=True)
+class Candidates:
+    """The grid, and which pairs on it keep every limit.
+
+    times: grid instants, UTC, shape (n,). haul_ends: when a haul begun at each would be over.
+    levels_m, set_end_levels_m, haul_end_levels_m: water at each instant, and at the end of a
+    set and of a haul begun then, shape (n,).
+    may_set, may_haul: limits that bind one outing alone, shape (n,).
+    last_haul: index of the last haul that closures and cover allow for each set, shape (n,);
+    it never decreases.
+    min_steps, max_steps: bounds of the soak in steps of the grid.
+    light_from, light_to: the stretches of daylight, shape (k,).
+    turns: high and low waters of the whole span. lows: times and heights of every local
+    minimum of the water.
+    failed: per limit, how many pairs of each set fail it first, shape (n,).
+    """
+
+    times: Instants
+    haul_ends: Instants
+    levels_m: Floats
+    set_end_levels_m: Floats
+    haul_end_levels_m: Floats
+    may_set: Mask
+    may_haul: Mask
+    last_haul: Ints
+    min_steps: int
+    max_steps: int
+    light_from: Instants
+    light_to: Instants
+    turns: Turns
+    lows: tuple[Instants, Floats]
+    failed: dict[str, Ints] = field(repr=False)
+
+    def rejected(self, chosen: Mask | None = None) -> dict[str, int]:
+        """Return how many pairs each limit ruled out, of all sets or of the chosen ones."""
+        which = slice(None) if chosen is None else chosen
+        counts = {limit: int(self.failed[limit][which].sum()) for limit in LIMITS}
+        return {limit: count for limit, count in counts.items() if count}
+
+
+def find_candidates(
+    site: Site,
+    first: date,
+    last: date,
+    *,
+    tide: Tide,
+    not_before: np.datetime64 | None = None,
+) -> Candidates:
+    """Return the pairs whose set and haul both fall on the local days first..last.
+
+    not_before: UTC instant before which no outing may begin.
+    Raises RangeError where sun or water cannot be computed.
+    """
+    from planner.sky import daylight
+
+    edges = day_edges(first, last, site.zone)
+    times: Instants = np.arange(_next_step(edges[0]), edges[-1], STEP, dtype="datetime64[ms]")
+    habits = site.habits
+    set_ends: Instants = times + _minutes(habits.set_minutes)
+    haul_ends: Instants = times + _minutes(habits.haul_minutes)
+    index = np.arange(times.size)
+    min_steps, max_steps = _soak_steps(site)
+
+    future = times >= (times[:1] if not_before is None else not_before)
+    may_set = future.copy()
+    may_haul = future & (haul_ends <= edges[-1])
+    levels, set_end_levels, haul_end_levels = (
+        tide.heights(instants) for instants in (times, set_ends, haul_ends)
+    )
+    turns = tide.turns(edges[0], edges[-1])
+    lows = low_waters(tide, turns, edges)
+    considered = max(max_steps, _steps(_LONGEST_CONSIDERED_H))
+    tally = _Tally(index, considered)
+    tally.count(may_set, may_haul)
+
+    # Bait for a set soon after midnight is fetched the day before.
+    begins, ends = free_stretches(site.free, first - timedelta(days=1), last, site.zone)
+    may_set &= within(times - _minutes(habits.bait_minutes), set_ends, begins, ends)
+    may_haul &= within(times, haul_ends, begins, ends)
+    tally.count(may_set, may_haul)
+
+    shut_from, shut_to = closed_stretches(site.closures, first, last, site.zone)
+    may_set &= ~within(times, times, shut_from, shut_to - np.timedelta64(1, "ms"))
+    next_shut = _next_begin(shut_from, shut_to, times)
+    tally.last_haul = np.searchsorted(haul_ends, next_shut, side="right") - 1
+    tally.count(may_set, may_haul)
+
+    light = daylight(site, edges[0], edges[-1])
+    may_set &= within(times, set_ends, light.begins, light.ends)
+    may_haul &= within(times, haul_ends, light.begins, light.ends)
+    tally.count(may_set, may_haul)
+
+    if site.lowest_ramp_level_m is not None:
+        afloat = levels >= site.lowest_ramp_level_m
+        may_set &= afloat & (set_end_levels >= site.lowest_ramp_level_m)
+        may_haul &= afloat & (haul_end_levels >= site.lowest_ramp_level_m)
+    tally.count(may_set, may_haul)
+
+    tally.min_steps, tally.max_steps = min_steps, max_steps
+    tally.count(may_set, may_haul)
+
+    lowest_allowed = lowest_covering_level_m(site)
+    if lowest_allowed is not None:
+        may_set &= levels > lowest_allowed
+        may_haul &= haul_end_levels > lowest_allowed
+        bare = lows[0][lows[1] <= lowest_allowed]
+        next_bare = _next_begin(bare, bare, times)
+        before_bare = np.searchsorted(haul_ends, next_bare, side="left") - 1
+        tally.last_haul = np.minimum(tally.last_haul, before_bare)
+    tally.count(may_set, may_haul)
+
+    return Candidates(
+        times=times,
+        haul_ends=haul_ends,
+        levels_m=levels,
+        set_end_levels_m=set_end_levels,
+        haul_end_levels_m=haul_end_levels,
+        may_set=may_set,
+        may_haul=may_haul,
+        last_haul=tally.last_haul,
+        light_from=light.begins,
+        light_to=light.ends,
+        turns=turns,
+        lows=lows,
+        min_steps=min_steps,
+        max_steps=max_steps,
+        failed=tally.failed(),
+    )
+
+
+def lowest_covering_level_m(site: Site) -> float | None:
+    """Return the level (m above datum) that water must stay above to cover every trap.
+
+    None without spots. From: charted depth + level - trap height - margin > 0.
+    """
+    if not site.spots:
+        return None
+    margin = site.habits.cover_margin_m
+    return max(spot.trap_height_m + margin - spot.depth_m for spot in site.spots)
+
+
+def low_waters(tide: Tide, turns: Turns, edges: Instants) -> tuple[Instants, Floats]:
+    """Return times (k,) and heights (k,) of every local minimum between the outer edges.
+
+    Besides the low waters these are both sides of each UTC New Year, where heights by the
+    yearly rule of node factors jump by some centimetres.
+    """
+    low = ~turns.is_high
+    first, last = edges[0].astype("datetime64[Y]"), edges[-1].astype("datetime64[Y]")
+    jumps = np.arange(first + 1, last + 1).astype("datetime64[ms]")
+    sides = np.concatenate([jumps - np.timedelta64(1, "ms"), jumps])
+    times = np.concatenate([turns.times[low].astype("datetime64[ms]"), sides])
+    heights = np.concatenate([turns.heights[low], tide.heights(sides)])
+    order = np.argsort(times, kind="stable")
+    return times[order], heights[order]
+
+
+class _Tally:
+    """Counts the pairs that are left after each limit, for each set."""
+
+    def __init__(self, index: Ints, considered_steps: int) -> None:
+        self._index = index
+        self._left: list[Ints] = []
+        self.last_haul: Ints = np.full(index.size, index.size - 1)
+        self.min_steps, self.max_steps = 1, considered_steps
+
+    def count(self, may_set: Mask, may_haul: Mask) -> None:
+        hauls_before = np.concatenate([[0], np.cumsum(may_haul)])
+        top = np.minimum(self._index + self.max_steps, self.last_haul) + 1
+        bottom = np.minimum(self._index + self.min_steps, self._index.size)
+        pairs = hauls_before[np.maximum(top, bottom)] - hauls_before[bottom]
+        self._left.append(np.where(may_set, pairs, 0))
+
+    def failed(self) -> dict[str, Ints]:
+        pairs = zip(LIMITS, self._left[:-1], self._left[1:], strict=True)
+        return {limit: before - after for limit, before, after in pairs}
+
+
+def _soak_steps(site: Site) -> tuple[int, int]:
+    longest_h = site.habits.max_soak_h
+    if site.rules.max_soak_h is not None:
+        longest_h = min(longest_h, site.rules.max_soak_h - site.habits.haul_minutes / 60)
+    shortest = max(1, -_steps(-site.habits.min_soak_h))
+    return shortest, _steps(longest_h)
+
+
+def _steps(hours: float) -> int:
+    """Return how many whole steps of the grid fit into the hours, rounded down."""
+    return int(np.floor(hours * 4 + 1e-9))
+
+
+def _minutes(minutes: float) -> np.timedelta64:
+    return np.timedelta64(round(minutes * _MS_PER_MINUTE), "ms")
+
+
+def _next_step(instant: np.datetime64) -> np.datetime64:
+    step_ms = 15 * _MS_PER_MINUTE
+    ms = int(instant.astype("datetime64[ms]").astype(np.int64))
+    return np.datetime64(-(-ms // step_ms) * step_ms, "ms")
+
+
+def _next_begin(begins: Instants, ends: Instants, times: Instants) -> Instants:
+    """Return the begin of the first stretch that ends after each time; far off if none does."""
+    never = np.datetime64("9999-01-01", "ms")
+    padded = np.append(begins, never)
+    found: Instants = padded[np.searchsorted(ends, times, side="right")]
+    return found

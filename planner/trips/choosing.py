@@ -1,0 +1,118 @@
+"""Which of the allowed pairs are worth naming: windows, their worth, and the fold.
+
+Two pairs that begin in the same unbroken run of allowed set times and are hauled on the same
+day are one plan to a person: the plan names its earliest set, how long the set may begin and
+one haul.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+
+from planner.estimates import Floats
+from planner.trips.candidates import Candidates, Ints, Mask
+
+# Closer than the estimate can tell apart: within it comfort decides.
+_AS_GOOD = 0.95
+# A second plan for the same two days is named only when its soak differs by this ratio.
+_OTHER_SOAK = 1.25
+
+
+@dataclass(frozen=True)
+class Wishes:
+    """What decides between plans that promise the same catch; never more than that.
+
+    haul_water: whether the water should rise or fall while hauling, or turn.
+    haul_time: whether to haul early or late in the day.
+    daylight_slack_min: daylight (minutes) to be left when the haul is over.
+    """
+
+    haul_water: Literal["any", "rising", "falling", "turning"] = "any"
+    haul_time: Literal["any", "early", "late"] = "any"
+    daylight_slack_min: float = 30.0
+
+
+@dataclass(frozen=True)
+class Windows:
+    """Sets and hauls as indices into the grid of candidates; arrays of shape (n,).
+
+    first_set..last_set: the run of set times allowed with the haul. run: which run of
+    allowed set times that is part of.
+    """
+
+    first_set: Ints
+    last_set: Ints
+    haul: Ints
+    run: Ints
+
+    def take(self, which: Ints) -> Windows:
+        """Return the chosen ones, in the order of the indices."""
+        return Windows(
+            self.first_set[which], self.last_set[which], self.haul[which], self.run[which]
+        )
+
+
+def find_windows(candidates: Candidates) -> Windows:
+    """Return, for every allowed haul and every run of set times, the sets allowed with it."""
+    run_first, run_last = _runs(candidates.may_set)
+    haul = np.flatnonzero(candidates.may_haul)
+    # `last_haul` never decreases, so the sets that a haul comes soon enough for end the grid.
+    earliest = np.maximum(
+        np.searchsorted(candidates.last_haul, haul, side="left"), haul - candidates.max_steps
+    )
+    latest = haul - candidates.min_steps
+    low = np.searchsorted(run_last, earliest, side="left")
+    high = np.searchsorted(run_first, latest, side="right")
+    count = np.maximum(high - low, 0)
+    at = np.repeat(np.arange(haul.size), count)
+    run = np.arange(at.size) - np.repeat(np.cumsum(count) - count, count) + low[at]
+    first_set = np.maximum(run_first[run], earliest[at])
+    last_set = np.minimum(run_last[run], latest[at])
+    return Windows(first_set, last_set, haul[at], run)
+
+
+def best_of_each(windows: Windows, worth: Floats, comfort: Floats, days: Ints) -> Ints:
+    """Return indices of the best window for each run of set times and haul day, best first.
+
+    worth: full keepers expected, shape (n,). comfort: how far the wishes are met, shape (n,).
+    days: index of the local day of each instant of the grid.
+    Within a group any window as good as the best may be taken, and comfort chooses.
+    """
+    if worth.size == 0:
+        return np.empty(0, dtype=np.int64)
+    _, group = np.unique(np.stack([windows.run, days[windows.haul]]), axis=1, return_inverse=True)
+    group = group.ravel()
+    best = np.full(group.max() + 1, -np.inf)
+    np.maximum.at(best, group, worth)
+    as_good = worth >= _AS_GOOD * best[group]
+    order = np.lexsort((windows.haul, -worth, -comfort, ~as_good, group))
+    heads = order[np.flatnonzero(np.diff(group[order], prepend=-1))]
+    ranked = np.lexsort((windows.first_set[heads], -comfort[heads], -np.round(worth[heads], 1)))
+    return heads[ranked]
+
+
+def fold(windows: Windows, ranked: Ints, days: Ints, limit: int) -> Ints:
+    """Return at most `limit` of the ranked windows, near-duplicates left out."""
+    kept: list[int] = []
+    soaks: dict[tuple[int, int], list[int]] = {}
+    for at in ranked:
+        if len(kept) == limit:
+            break
+        set_at, haul = int(windows.first_set[at]), int(windows.haul[at])
+        same_days = soaks.setdefault((int(days[set_at]), int(days[haul])), [])
+        if all(_differ(haul - set_at, other) for other in same_days):
+            same_days.append(haul - set_at)
+            kept.append(int(at))
+    return np.array(kept, dtype=np.int64)
+
+
+def _differ(soak: int, other: int) -> bool:
+    return max(soak, other) >= _OTHER_SOAK * min(soak, other)
+
+
+def _runs(mask: Mask) -> tuple[Ints, Ints]:
+    steps = np.diff(np.concatenate([[0], mask.astype(np.int8), [0]]))
+    return np.flatnonzero(steps == 1), np.flatnonzero(steps == -1) - 1

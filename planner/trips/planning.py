@@ -1,0 +1,202 @@
+"""The ranked set-and-haul plans of an outlook."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+
+import numpy as np
+
+from planner.clock import Instants, day_edges, from_utc64, to_utc64
+from planner.estimates import Floats
+from planner.logbook import Log
+from planner.phrasing import Style
+from planner.tides import Tide
+from planner.trips.candidates import STEP, Ints, find_candidates
+from planner.trips.catch import activity_at, learn_catch, trip_catches
+from planner.trips.choosing import Windows, Wishes, best_of_each, find_windows, fold
+from planner.trips.facts import Facts, least_cover, turns_within
+from planner.trips.outlook import Outlook
+from planner.trips.plan import Plan, PlanSet
+from planner.trips.wording import reasons, warnings
+
+_HOUR = np.timedelta64(1, "h")
+_STEP_H = float(STEP / _HOUR)
+_DORMANT_BELOW_C = 10.0
+
+
+def plan_trips(
+    outlook: Outlook,
+    *,
+    log: Log | None = None,
+    limit: int = 12,
+    wishes: Wishes | None = None,
+    not_before: datetime | None = None,
+    today: date | None = None,
+    style: Style | None = None,
+    seed: int = 0,
+    tide: Tide | None = None,
+) -> PlanSet:
+    """Return the plans for an outlook's place and days, the most full keepers first.
+
+    log: what to learn the catch from; None for published rates.
+    limit: how many plans at most.
+    not_before: aware instant before which no outing may begin.
+    today: the date that the age of the rules is counted to, by default the first day.
+    seed: of the draws behind the intervals; one seed gives one answer.
+    Raises RangeError where sun or water cannot be computed.
+    """
+    search = Search(outlook, log=log, not_before=not_before, seed=seed, tide=tide)
+    return search.plans(limit, wishes or Wishes(), style or Style(), today)
+
+
+class Search:
+    """The allowed pairs of an outlook and what each is worth: made once, asked many times."""
+
+    def __init__(
+        self,
+        outlook: Outlook,
+        *,
+        log: Log | None = None,
+        not_before: datetime | None = None,
+        seed: int = 0,
+        tide: Tide | None = None,
+    ) -> None:
+        site = outlook.site
+        tide = tide or Tide(site)
+        self.outlook = outlook
+        self.candidates = find_candidates(
+            site,
+            outlook.days[0],
+            outlook.days[-1],
+            tide=tide,
+            not_before=None if not_before is None else to_utc64(not_before),
+        )
+        self.catch = learn_catch(
+            trip_catches(site, log.hauls if log else (), _DORMANT_BELOW_C), seed
+        )
+        soaks_h = np.arange(max(self.candidates.max_steps, 0) + 1.0) * _STEP_H
+        self._per_trap = self.catch.per_trap(soaks_h)
+        self._tide = tide
+        self._seed = seed
+        self._edges = day_edges(outlook.days[0], outlook.days[-1], site.zone)
+        self._windows = find_windows(self.candidates)
+        self._day = self._day_of(self.candidates.times)
+        self._activity = activity_at(outlook.forecast.water_c, _DORMANT_BELOW_C)
+        most = site.rules.max_traps
+        self.traps = site.habits.traps if most is None else min(site.habits.traps, most)
+
+    def plans(self, limit: int, wishes: Wishes, style: Style, today: date | None) -> PlanSet:
+        """Return at most `limit` plans, near-duplicates folded, and what ruled out the rest."""
+        windows = self._windows
+        worth = self._worth(windows.first_set, windows.haul)
+        comfort = self._comfort(windows.haul, wishes)
+        ranked = best_of_each(windows, worth, comfort, self._day)
+        chosen = windows.take(fold(windows, ranked, self._day, limit))
+        today = today or self.outlook.days[0]
+        plans = tuple(
+            self._plan(at + 1, self._facts(chosen, at), wishes, style, today)
+            for at in range(chosen.haul.size)
+        )
+        return PlanSet(plans, self.candidates.rejected())
+
+    def rejected_on(self, day: date) -> dict[str, int]:
+        """Return, for sets on one local day, how many pairs each limit ruled out."""
+        return self.candidates.rejected(self._day == self.outlook.index(day))
+
+    def _day_of(self, times: Instants) -> Ints:
+        index: Ints = np.searchsorted(self._edges, times, side="right") - 1
+        return index
+
+    def _worth(self, sets: Ints, hauls: Ints) -> Floats:
+        """Return the expected full keepers, shape (n,), of sets and hauls on the grid."""
+        full_share = 1 - self.outlook.forecast.light_share.mean[self._day[hauls]]
+        worth: Floats = (
+            self.traps * self._per_trap[hauls - sets] * self._active(sets, hauls) * full_share
+        )
+        return worth
+
+    def _active(self, sets: Ints, hauls: Ints) -> Floats:
+        """Return how active crabs are over each soak: the mean of its first and last day."""
+        active: Floats = (self._activity[self._day[sets]] + self._activity[self._day[hauls]]) / 2
+        return active
+
+    def _comfort(self, hauls: Ints, wishes: Wishes) -> Floats:
+        """Return how far each haul, shape (n,), meets the wishes; more is better."""
+        found = self.candidates
+        slack_min = self._slack_h(hauls) * 60
+        comfort = (slack_min >= wishes.daylight_slack_min).astype(np.float64)
+        start, stop = found.times[hauls], found.haul_ends[hauls]
+        turns = found.turns.times
+        turning = np.searchsorted(turns, stop) > np.searchsorted(turns, start)
+        rises = found.haul_end_levels_m[hauls] > found.levels_m[hauls]
+        met = {"turning": turning, "rising": ~turning & rises, "falling": ~turning & ~rises}
+        if wishes.haul_water != "any":
+            comfort += met[wishes.haul_water]
+        if wishes.haul_time != "any":
+            hour = (start - self._edges[self._day[hauls]]) / _HOUR
+            comfort += (24 - hour if wishes.haul_time == "early" else hour) / 24
+        return comfort
+
+    def _slack_h(self, hauls: Ints) -> Floats:
+        """Return the hours of daylight left after each haul, shape (n,)."""
+        ends = self.candidates.haul_ends[hauls]
+        sunset = self.candidates.light_to[np.searchsorted(self.candidates.light_to, ends)]
+        slack_h: Floats = (sunset - ends) / _HOUR
+        return slack_h
+
+    def _plan(self, rank: int, facts: Facts, wishes: Wishes, style: Style, today: date) -> Plan:
+        outlook, cover = self.outlook, facts.cover
+        return Plan(
+            rank=rank,
+            set_at=facts.set_at,
+            latest_set_at=facts.latest_set_at,
+            haul_at=facts.haul_at,
+            soak_h=facts.soak_h,
+            full_keepers=facts.full_keepers,
+            light_share=facts.light_share,
+            lowest_cover_m=None if cover is None else cover.least_m,
+            lowest_cover_spot=None if cover is None else cover.spot,
+            lowest_cover_at=None if cover is None else cover.at,
+            reasons=tuple(reasons(outlook.site, facts, self.catch, wishes, style)),
+            warnings=tuple(warnings(outlook.site, facts, outlook.forecast, today, style)),
+        )
+
+    def _facts(self, windows: Windows, at: int) -> Facts:
+        found, site = self.candidates, self.outlook.site
+        one = windows.take(np.array([at]))
+        first, last, haul = (int(index[0]) for index in (one.first_set, one.last_set, one.haul))
+        light = self.outlook.forecast.light_share.at(int(self._day[haul]))
+        soak_h = (haul - first) * _STEP_H
+        active = float(self._active(one.first_set, one.haul)[0])
+        cover = least_cover(site, self._tide, found.times[first], found.haul_ends[haul])
+        return Facts(
+            set_at=from_utc64(found.times[first]),
+            latest_set_at=from_utc64(found.times[last]),
+            haul_at=from_utc64(found.times[haul]),
+            haul_end=from_utc64(found.haul_ends[haul]),
+            soak_h=soak_h,
+            traps=self.traps,
+            full_keepers=self.catch.full_keepers(soak_h, self.traps, active, light, self._seed),
+            latest_full_keepers=float(self._worth(one.last_set, one.haul)[0]),
+            light_share=light,
+            water_c=float(self.outlook.forecast.water_c[self._day[haul]]),
+            cover=cover,
+            ramp_spare_m=self._ramp_spare_m(first, haul),
+            slack_after_haul_h=float(self._slack_h(one.haul)[0]),
+            haul_level_m=float(found.levels_m[haul]),
+            haul_end_level_m=float(found.haul_end_levels_m[haul]),
+            haul_turns=turns_within(found.turns, found.times[haul], found.haul_ends[haul]),
+        )
+
+    def _ramp_spare_m(self, first_set: int, haul: int) -> float | None:
+        lowest_m = self.outlook.site.lowest_ramp_level_m
+        if lowest_m is None:
+            return None
+        found = self.candidates
+        levels = (
+            found.levels_m[first_set],
+            found.set_end_levels_m[first_set],
+            found.levels_m[haul],
+            found.haul_end_levels_m[haul],
+        )
+        return float(min(levels)) - lowest_m

@@ -1,0 +1,358 @@
+"""No plan breaks a limit, by a plain-loop checker that shares nothing with the search."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import replace
+from datetime import UTC, date, datetime, time, timedelta
+from functools import cache
+from zoneinfo import ZoneInfo
+
+import ephem
+import numpy as np
+import pytest
+from hypothesis import HealthCheck, Phase, given, settings
+from hypothesis import strategies as st
+from made_waters import MadeTide, made_outlook, made_site
+
+from planner.clock import local_midnight, to_utc64
+from planner.sites.site import Closure, FreeTime, Habits, Rules, Site, Spot
+from planner.trips import Plan, plan_trips
+from planner.trips.candidates import find_candidates
+from planner.trips.choosing import find_windows
+
+MINUTE = timedelta(minutes=1)
+QUARTER = timedelta(minutes=15)
+# Heights at whole minutes can miss the very lowest by less than this.
+LEVEL_M = 0.001
+# Sunrise by two libraries, and an hour grid against it: pairs this near decide nothing.
+SUN_DEG = 0.1
+
+# Shrinking a failure of the brute force would take many minutes; the blob repeats it instead.
+NO_SHRINKING = (Phase.explicit, Phase.reuse, Phase.generate)
+
+# zone, latitude, longitude, first day: ordinary days, nights the clocks change (spring,
+# autumn, the southern half-hour), polar day and night, either side of the date line, New Year
+SETTINGS = [
+    ("America/New_York", 29.6, -83.4, date(2026, 5, 14)),
+    ("America/New_York", 38.2, -76.1, date(2026, 3, 7)),
+    ("America/New_York", 38.2, -76.1, date(2026, 10, 31)),
+    ("Australia/Lord_Howe", -31.5, 159.1, date(2026, 4, 4)),
+    ("Europe/Oslo", 69.65, 18.96, date(2026, 6, 20)),
+    ("Europe/Oslo", 69.65, 18.96, date(2026, 12, 20)),
+    ("Europe/Oslo", 69.65, 18.96, date(2026, 5, 18)),
+    ("Pacific/Kiritimati", 1.9, -157.4, date(2026, 8, 1)),
+    ("Pacific/Pago_Pago", -14.3, -170.7, date(2026, 8, 1)),
+    ("Asia/Kathmandu", 27.7, 85.3, date(2026, 9, 9)),
+    ("America/New_York", 29.6, -83.4, date(2026, 12, 30)),
+]
+
+
+@cache
+def sun_deg(latitude_deg: float, longitude_deg: float, at: datetime) -> float:
+    """Return the height of the sun's upper limb over the refracted horizon, by ephem."""
+    observer = ephem.Observer()
+    observer.lat, observer.lon = str(latitude_deg), str(longitude_deg)
+    observer.pressure, observer.elevation = 0, 0
+    observer.date = ephem.Date(at.replace(tzinfo=None))
+    return float(np.degrees(float(ephem.Sun(observer).alt))) + 50 / 60
+
+
+class Checker:
+    """Asks every question of a pair minute by minute, in local time, from first principles."""
+
+    def __init__(self, site: Site, tide: MadeTide, first: date, last: date) -> None:
+        self.site = site
+        self.begin = local_midnight(first, site.zone)
+        self.end = local_midnight(last + timedelta(days=1), site.zone)
+        self._start = self.begin - timedelta(hours=3)
+        count = round((self.end + timedelta(hours=3) - self._start) / MINUTE)
+        minutes = [self._start + i * MINUTE for i in range(count)]
+        local = [at.astimezone(site.zone) for at in minutes]
+        times = np.array([to_utc64(at) for at in minutes])
+        self._levels_m = tide.heights(times).tolist()
+        self._free = [self.is_free(at) for at in local]
+        shut = {day: self.is_closed(day) for day in {at.date() for at in local}}
+        self._closed = [shut[at.date()] for at in local]
+
+    def is_free(self, local: datetime) -> bool:
+        free = self.site.free
+        on = local.weekday() in free.weekdays or local.date() in free.also
+        clock = local.time().replace(fold=0)
+        return on and local.date() not in free.never and free.earliest <= clock <= free.latest
+
+    def is_closed(self, day: date) -> bool:
+        return any(self.holds(closure, day) for closure in self.site.closures)
+
+    def holds(self, closure: Closure, day: date) -> bool:
+        if closure.weekdays and day.weekday() not in closure.weekdays:
+            return False
+        first, last = closure.first, closure.last
+        if first is None or last is None:
+            return True
+        if not closure.every_year:
+            return first <= day <= last
+        # walk the period day by day, from a year that has a leap day
+        walk = date(2024, first.month, first.day)
+        for _ in range(366):
+            if (walk.month, walk.day) == (day.month, day.day):
+                return True
+            if (walk.month, walk.day) == (last.month, last.day):
+                break
+            walk += timedelta(days=1)
+        return False
+
+    def broken(self, set_at: datetime, haul_at: datetime, *, slack: bool) -> str | None:
+        """Return the first limit that the pair breaks, None when it keeps all.
+
+        With slack, what two ways of computing could decide differently is let pass.
+        """
+        habits, rules = self.site.habits, self.site.rules
+        bait_at = self.minute(set_at - habits.bait_minutes * MINUTE)
+        set_end = set_at + habits.set_minutes * MINUTE
+        haul_end = haul_at + habits.haul_minutes * MINUTE
+        a, b, c, d = (self.minute(at) for at in (set_at, set_end, haul_at, haul_end))
+        spare_m, spare_deg = (LEVEL_M, SUN_DEG) if slack else (0.0, 0.0)
+        if not all(self._free[bait_at:b]) or not all(self._free[c:d]):
+            return "free"
+        if any(self._closed[a:d]):
+            return "closed"
+        if min(self.lowest_sun(set_at, set_end), self.lowest_sun(haul_at, haul_end)) < -spare_deg:
+            return "daylight"
+        if self.site.lowest_ramp_level_m is not None:
+            lowest = min(self._levels_m[at] for at in (a, b, c, d))
+            if lowest < self.site.lowest_ramp_level_m - spare_m:
+                return "ramp"
+        soak_h = (haul_at - set_at) / timedelta(hours=1)
+        if not habits.min_soak_h <= soak_h <= habits.max_soak_h:
+            return "soak"
+        in_water_h = (haul_end - set_at) / timedelta(hours=1)
+        if rules.max_soak_h is not None and in_water_h > rules.max_soak_h:
+            return "soak"
+        for spot in self.site.spots:
+            bare_m = spot.trap_height_m + habits.cover_margin_m - spot.depth_m
+            if min(self._levels_m[a : d + 1]) <= bare_m - spare_m:
+                return "cover"
+        return None
+
+    def minute(self, at: datetime) -> int:
+        return round((at - self._start) / MINUTE)
+
+    def lowest_sun(self, begin: datetime, end: datetime) -> float:
+        instants = [begin, end]
+        while instants[-2] + QUARTER < end:
+            instants.insert(-1, instants[-2] + QUARTER)
+        where = self.site.latitude_deg, self.site.longitude_deg
+        return min(sun_deg(*where, at) for at in instants)
+
+
+def random_sites(zone: str, latitude_deg: float, longitude_deg: float) -> st.SearchStrategy[Site]:
+    spots = st.lists(
+        st.builds(Spot, st.sampled_from("abcdef"), st.floats(0.3, 3.0), st.floats(0.2, 0.5)),
+        max_size=4,
+        unique_by=lambda spot: spot.name,
+    )
+    free = st.builds(
+        FreeTime,
+        weekdays=st.frozensets(st.integers(0, 6), min_size=2),
+        earliest=st.sampled_from([time(0), time(3, 30), time(5), time(6, 45)]),
+        latest=st.sampled_from([time(16, 10), time(20, 30), time(23, 59)]),
+        never=st.frozensets(st.sampled_from([date(2026, 5, 15), date(2027, 1, 1)])),
+    )
+    closures = st.lists(
+        st.sampled_from(
+            [
+                Closure("weekday", weekdays=frozenset({2})),
+                Closure("New Year", date(2026, 12, 31), date(2026, 1, 1), every_year=True),
+                Closure("leap", date(2024, 2, 29), date(2024, 3, 8), every_year=True),
+                Closure("once", date(2026, 5, 15), date(2026, 5, 15)),
+                Closure("Sundays", date(2026, 1, 1), date(2026, 12, 31), weekdays=frozenset({6})),
+            ]
+        ),
+        max_size=2,
+    )
+    habits = st.builds(
+        Habits,
+        min_soak_h=st.sampled_from([2.0, 11.9, 14.0]),
+        max_soak_h=st.sampled_from([20.0, 30.2, 50.0]),
+        bait_minutes=st.integers(0, 90).map(float),
+        set_minutes=st.integers(10, 90).map(float),
+        haul_minutes=st.integers(10, 120).map(float),
+        cover_margin_m=st.floats(0.0, 0.4),
+    )
+    return st.builds(
+        lambda **changes: made_site(zone, latitude_deg, longitude_deg, **changes),
+        lowest_ramp_level_m=st.none() | st.floats(-0.2, 0.7),
+        spots=spots.map(tuple),
+        closures=closures.map(tuple),
+        free=free,
+        habits=habits,
+        rules=st.builds(Rules, max_soak_h=st.none() | st.sampled_from([24.0, 48.0])),
+    )
+
+
+tides = st.builds(
+    MadeTide,
+    mean_m=st.floats(0.2, 1.0),
+    amplitudes_m=st.tuples(st.floats(0.1, 0.9), st.floats(0.0, 0.2), st.floats(0.0, 0.5)),
+    lags=st.tuples(st.floats(0, 6), st.floats(0, 6), st.floats(0, 6)),
+)
+
+
+@pytest.mark.parametrize(("zone", "latitude", "longitude", "first"), SETTINGS)
+@settings(max_examples=8, phases=NO_SHRINKING, suppress_health_check=list(HealthCheck))
+@given(data=st.data())
+def test_no_plan_breaks_a_limit(
+    zone: str, latitude: float, longitude: float, first: date, data: st.DataObject
+) -> None:
+    """Whatever the place and the wishes, every plan, and every set time it allows, is lawful."""
+    site = data.draw(random_sites(zone, latitude, longitude))
+    tide = data.draw(tides)
+    last = first + timedelta(days=4)
+    found = plan_trips(made_outlook(site, first, last, tide=tide), tide=tide, limit=6)
+    checker = Checker(site, tide, first, last)
+    for plan in found.plans:
+        assert checker.begin <= plan.set_at
+        assert plan.haul_at + site.habits.haul_minutes * MINUTE <= checker.end
+        at = plan.set_at
+        while at <= plan.latest_set_at:
+            assert checker.broken(at, plan.haul_at, slack=True) is None
+            at += max(QUARTER, (plan.latest_set_at - plan.set_at) // QUARTER // 3 * QUARTER)
+        assert checker.broken(plan.latest_set_at, plan.haul_at, slack=True) is None
+    if not found.plans:
+        assert found.rejected
+
+
+@pytest.mark.parametrize(("zone", "latitude", "longitude", "first"), SETTINGS)
+@settings(max_examples=4, phases=NO_SHRINKING, suppress_health_check=list(HealthCheck))
+@given(data=st.data())
+def test_the_search_finds_exactly_the_pairs_that_brute_force_finds(
+    zone: str, latitude: float, longitude: float, first: date, data: st.DataObject
+) -> None:
+    """Nothing lawful is missed, and each pair that is not is counted at its first limit."""
+    site = data.draw(random_sites(zone, latitude, longitude))
+    site = replace(site, habits=replace(site.habits, min_soak_h=2.0, max_soak_h=20.0))
+    tide = data.draw(tides)
+    last = first + timedelta(days=2)
+    checker = Checker(site, tide, first, last)
+    candidates = find_candidates(site, first, last, tide=tide)
+    windows = find_windows(candidates)
+    found = {
+        (set_at, haul)
+        for begin, end, haul in zip(windows.first_set, windows.last_set, windows.haul, strict=True)
+        for set_at in range(begin, end + 1)
+    }
+    grid = [instant.astype(datetime).replace(tzinfo=UTC) for instant in candidates.times]
+    counts: Counter[str] = Counter()
+    haul_length = site.habits.haul_minutes * MINUTE
+    for i, set_at in enumerate(grid[::3]):
+        i *= 3
+        for j in range(i + 1, min(len(grid), i + 4 * 96 + 1)):
+            if grid[j] + haul_length > checker.end:
+                continue
+            strict = checker.broken(set_at, grid[j], slack=False)
+            if strict is None or (i, j) in found:
+                # where the two differ it is by less than a computation can tell
+                same = (strict is None) == ((i, j) in found)
+                assert same or checker.broken(set_at, grid[j], slack=True) is None
+            counts[strict or "kept"] += 1
+    chosen = np.arange(len(grid)) % 3 == 0
+    for limit, count in candidates.rejected(chosen).items():
+        assert count == pytest.approx(counts[limit], rel=0.02, abs=20)
+
+
+def weekend_site(**changes: object) -> Site:
+    spots = (Spot("grass edge", 1.6, 0.35), Spot("channel lip", 2.6, 0.35))
+    return made_site(**{"spots": spots, "lowest_ramp_level_m": 0.05, **changes})
+
+
+FIRST, LAST = date(2026, 5, 11), date(2026, 5, 24)
+
+
+def plans_of(site: Site, **wishes: object) -> tuple[Plan, ...]:
+    outlook = made_outlook(site, FIRST, LAST)
+    return plan_trips(outlook, tide=MadeTide(), **wishes).plans
+
+
+def test_the_ranking_does_not_depend_on_the_order_of_spots() -> None:
+    """Rows of a place file may stand in any order."""
+    site = weekend_site()
+    turned = replace(site, spots=site.spots[::-1])
+    assert plans_of(site) == plans_of(turned)
+
+
+def test_one_seed_gives_one_answer() -> None:
+    """Asking twice, or asking for fewer, never moves a plan or its interval."""
+    plans = plans_of(weekend_site())
+    assert plans == plans_of(weekend_site())
+    assert plans[:3] == plans_of(weekend_site(), limit=3)
+
+
+@pytest.mark.parametrize(
+    ("limit", "changes"),
+    [
+        ("free", {"free": FreeTime(weekdays=frozenset())}),
+        ("closed", {"closures": (Closure("season", date(2026, 5, 1), date(2026, 6, 1)),)}),
+        ("ramp", {"lowest_ramp_level_m": 5.0}),
+        ("cover", {"spots": (Spot("drying bank", 0.1, 0.35),)}),
+        ("soak", {"rules": Rules(max_soak_h=6.0)}),
+        ("daylight", {"latitude_deg": 69.65, "habits": Habits(min_soak_h=14.0)}),
+    ],
+)
+def test_without_plans_the_limit_that_rules_everything_out_is_named(
+    limit: str, changes: dict[str, object]
+) -> None:
+    """An empty list of plans must say why, by the limit that is to blame."""
+    site = weekend_site(**changes)
+    first = date(2026, 12, 10) if limit == "daylight" else FIRST
+    outlook = made_outlook(site, first, first + timedelta(days=6))
+    found = plan_trips(outlook, tide=MadeTide())
+    assert found.plans == ()
+    assert found.rejected[limit] > 0
+
+
+def test_a_closure_over_new_year_keeps_every_trap_out() -> None:
+    """ "20 December to 10 January" of every year holds on both sides of the turn of the year."""
+    shut = Closure("winter", date(2020, 12, 20), date(2020, 1, 10), every_year=True)
+    site = weekend_site(closures=(shut,))
+    outlook = made_outlook(site, date(2026, 12, 14), date(2027, 1, 17))
+    plans = plan_trips(outlook, tide=MadeTide(), limit=100).plans
+    for plan in plans:
+        out = plan.haul_at + site.habits.haul_minutes * MINUTE
+        before = out <= local_midnight(date(2026, 12, 20), site.zone)
+        after = plan.set_at >= local_midnight(date(2027, 1, 11), site.zone)
+        assert before or after
+    assert any(plan.set_at.year == 2027 for plan in plans)
+    assert any(plan.set_at.year == 2026 for plan in plans)
+
+
+def test_nothing_is_proposed_before_the_moment_given() -> None:
+    """At three in the afternoon this morning's set is no plan."""
+    now = datetime(2026, 5, 15, 19, 0, tzinfo=UTC)
+    plans = plans_of(weekend_site(), not_before=now, limit=50)
+    assert plans
+    assert all(plan.set_at >= now for plan in plans)
+
+
+def test_near_duplicates_are_folded() -> None:
+    """A set day and haul day are named once, unless the soaks differ by a quarter or more."""
+    zone = ZoneInfo("America/New_York")
+    seen: dict[tuple[date, date], list[float]] = {}
+    for plan in plans_of(weekend_site(), limit=60):
+        days = plan.set_at.astimezone(zone).date(), plan.haul_at.astimezone(zone).date()
+        others = seen.setdefault(days, [])
+        assert all(max(plan.soak_h, h) >= 1.25 * min(plan.soak_h, h) for h in others)
+        others.append(plan.soak_h)
+    assert len(seen) > 10
+
+
+def test_what_rules_out_a_day_is_told_for_that_day() -> None:
+    """Counts by day add up to the whole, and a busy Tuesday is ruled out by not being free."""
+    from planner.trips import Search
+
+    site = weekend_site(free=FreeTime(weekdays=frozenset({4, 5, 6})))
+    search = Search(made_outlook(site, FIRST, LAST), tide=MadeTide())
+    by_day = [search.rejected_on(day) for day in search.outlook.days]
+    whole = search.candidates.rejected()
+    assert sum(counts.get("free", 0) for counts in by_day) == whole["free"]
+    assert set(search.rejected_on(date(2026, 5, 12))) == {"free"}
