@@ -19,6 +19,7 @@ from planner.constituents.constituent import (
 
 Floats = NDArray[np.float64]
 Milliseconds = NDArray[np.int64]
+Instants = Milliseconds | Floats  # ms since 1970 UTC, whole or not
 
 MS_PER_HOUR: Final = 3_600_000
 MS_PER_DAY: Final = 86_400_000
@@ -47,7 +48,7 @@ class MeanLongitudes:
         return np.stack([self.tau, self.s, self.h, self.p, -self.n, self.p1], axis=1)
 
 
-def mean_longitudes(t_ms: Milliseconds) -> MeanLongitudes:
+def mean_longitudes(t_ms: Instants) -> MeanLongitudes:
     """Return the mean longitudes at instants in ms since 1970 UTC, shape (n,).
 
     Universal time is taken for the uniform time of the formulas, as tide tables do.

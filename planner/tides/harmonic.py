@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 from planner.constituents import find
 from planner.sites.site import HarmonicConstant, NodeRule
 from planner.tides.arguments import Constituents, new_years_ms, years_of
-from planner.tides.astronomy import MS_PER_HOUR, MS_PER_YEAR, Floats, Milliseconds
+from planner.tides.astronomy import MS_PER_HOUR, MS_PER_YEAR, Floats, Instants, Milliseconds
 from planner.tides.roots import Evaluation, find_roots
 from planner.tides.turns import TurnList
 
@@ -26,6 +26,10 @@ _LONGEST_BLOCK_MS: Final = 12 * MS_PER_HOUR
 # Turns are bracketed on a grid of this step: seven samples to the period of the fastest
 # species in the table (14 cycles a day), so that the slope has at most one extremum a cell.
 _TURN_STEP_MS: Final = 900_000
+# The grid is anchored to the epoch, so that a turn comes out the same in any span, and to an
+# odd instant, since solar tides like to turn on the hour and a root on a grid point is both
+# of its neighbours' and neither's.
+_TURN_ANCHOR_MS: Final = 433_579
 # Around New Year the yearly rule jumps from one year's curve to the next one's. Turns are
 # sought on slopes that pass over from one to the other within this time on either side, so
 # that a high water that the old year puts at 23:58 and the new one at 00:03 is found once.
@@ -114,10 +118,9 @@ class HarmonicCurve:
         """Return every high and low water with start <= time < stop, in order."""
         if not self._constituents.members or stop_ms <= start_ms:
             return TurnList.empty()
-        # The grid is anchored to the epoch, so that a turn comes out the same in any span.
-        first = start_ms // _TURN_STEP_MS - 1
-        count = -(-stop_ms // _TURN_STEP_MS) + 2 - first
-        grid = (first + np.arange(count)) * _TURN_STEP_MS
+        first = (start_ms - _TURN_ANCHOR_MS) // _TURN_STEP_MS
+        last = -((_TURN_ANCHOR_MS - stop_ms) // _TURN_STEP_MS)
+        grid = _TURN_ANCHOR_MS + np.arange(first - 1, last + 2) * _TURN_STEP_MS
         slopes, curvatures = self._slopes_on_grid(grid)
         times, rising = find_roots(grid, slopes, curvatures, self._slope_evaluation, tolerance=1.0)
         t_ms = np.rint(times).astype(np.int64)
@@ -126,7 +129,7 @@ class HarmonicCurve:
         return TurnList(t_ms, self.heights(t_ms), is_high)
 
     def _arguments(
-        self, t_ms: Milliseconds, years: NDArray[np.int64] | None = None
+        self, t_ms: Instants, years: NDArray[np.int64] | None = None
     ) -> tuple[Floats, Floats]:
         """Return A f and V + u - g (radians) at instants, each of shape (n, k).
 
@@ -138,14 +141,14 @@ class HarmonicCurve:
         own = years_of(t_ms) if years is None else years
         needed, row = np.unique(own, return_inverse=True)
         table = [self._year(int(year)) for year in needed]
-        k = self._rates.size
-        amplitudes = np.array([each[0] for each in table]).reshape(-1, k)[row]
-        angles = np.array([each[1] for each in table]).reshape(-1, k)[row]
-        elapsed = (t_ms - new_years_ms(own)).astype(np.float64)
+        shape = (needed.size, self._rates.size)
+        amplitudes = np.array([each[0] for each in table]).reshape(shape)[row]
+        angles = np.array([each[1] for each in table]).reshape(shape)[row]
+        elapsed = np.asarray(t_ms - new_years_ms(own), dtype=np.float64)
         angles += np.multiply.outer(elapsed, self._rates)
         return amplitudes, angles
 
-    def _schureman(self, t_ms: Milliseconds, t_nodes_ms: Milliseconds) -> tuple[Floats, Floats]:
+    def _schureman(self, t_ms: Instants, t_nodes_ms: Instants) -> tuple[Floats, Floats]:
         """Return A f and V + u - g with V at one set of instants, f and u at another."""
         f, u = self._constituents.f_and_u(t_nodes_ms)
         angles = (self._constituents.v_deg(t_ms) + u - self._lags) % 360
@@ -158,7 +161,7 @@ class HarmonicCurve:
             self._years[year] = self._amplitudes * f, np.deg2rad(argument - self._lags)
         return self._years[year]
 
-    def _handed_over(self, t_ms: Milliseconds) -> tuple[Floats, Floats]:
+    def _handed_over(self, t_ms: Instants) -> tuple[Floats, Floats]:
         """Return A f cos and A f sin of V + u - g, each (n, k), passing over at New Year."""
         cosines, sines = _waves(*self._arguments(t_ms))
         if self._rule == "yearly":
@@ -192,9 +195,9 @@ class HarmonicCurve:
             slopes[near], curvatures[near], _ = self._slope_evaluation(grid[near])
         return slopes, curvatures
 
-    def _slope_evaluation(self, t_ms: Floats | Milliseconds) -> Evaluation:
+    def _slope_evaluation(self, t_ms: Instants) -> Evaluation:
         """Return the first three derivatives of the level at instants, per ms, each (n,)."""
-        cosines, sines = self._handed_over(np.rint(t_ms).astype(np.int64))
+        cosines, sines = self._handed_over(t_ms)
         return Evaluation(
             -(sines @ self._rates), -(cosines @ self._rates**2), sines @ self._rates**3
         )
@@ -212,7 +215,7 @@ class HarmonicCurve:
             if self._rule == "yearly":
                 cosines, sines = _waves(*self._arguments(t_ms))
             else:
-                cosines, sines = _waves(*self._schureman(t_ms, t_ms + block * step_ms // 2))
+                cosines, sines = _waves(*self._schureman(t_ms, t_ms + (block - 1) * step_ms // 2))
             mean = np.full((blocks, 1), self._mean)
             segments.append((first, length, np.concatenate([cosines, -sines, mean], axis=1)))
         return _Span(tuple(segments), within)
@@ -241,6 +244,6 @@ def _multiply_blocks(starts: Floats, within: Floats, out: Floats) -> None:
         np.matmul(starts[whole], within[:, :rest], out=out[whole * block :])
 
 
-def _nearest_new_year(t_ms: Milliseconds) -> NDArray[np.int64]:
+def _nearest_new_year(t_ms: Instants) -> NDArray[np.int64]:
     """Return the year whose 1 January is nearest to each instant."""
     return years_of(t_ms + MS_PER_YEAR // 2)
