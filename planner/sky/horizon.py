@@ -24,6 +24,8 @@ _CIVIL_TWILIGHT_DEG = -6.0
 # Crossings are found by hour angle, which means nothing at a pole: places nearer to one than
 # this are treated as if they lay here. No trap stands there.
 _POLEMOST_DEG = 89.0
+# Nearer to the equator than this the sun rises and sets on every day of the year.
+_SUN_ALWAYS_RISES_DEG = 65.0
 # Local days of any zone that belong to a calendar year lie within this of the UTC year.
 _MARGIN = np.timedelta64(2, "D")
 # Skyfield samples from the start of the span: what happens within its first and last day
@@ -82,9 +84,13 @@ def daylight(site: Site, start: np.datetime64, stop: np.datetime64) -> Daylight:
     events = events_between(site, start, stop)
     cuts = np.sort(np.concatenate([events["sunrise"], events["sunset"]]))
     edges = np.concatenate([[start], cuts, [stop]]).astype("datetime64[ms]")
-    # Whether a piece is light is asked of the sky in its middle, not of the kind of event at
-    # its ends: a sun that only grazes the horizon can lack one of the pair.
-    up = sun_is_up(site, edges[:-1] + (edges[1:] - edges[:-1]) // 2)
+    if cuts.size and abs(site.latitude_deg) < _SUN_ALWAYS_RISES_DEG:
+        light_first = cuts[0] in events["sunset"]
+        up = (np.arange(edges.size - 1) % 2 == 0) == light_first
+    else:
+        # A sun that grazes the horizon can lack a rise or a set, so the sky is asked what it
+        # is like between each two.
+        up = sun_is_up(site, edges[:-1] + (edges[1:] - edges[:-1]) // 2)
     steps = np.diff(np.concatenate([[False], up, [False]]).astype(np.int8))
     return Daylight(edges[:-1][steps[:-1] == 1], edges[1:][steps[1:] == -1])
 

@@ -49,7 +49,7 @@ class MadeTide:
         return Turns(turns[inside], self.heights(turns[inside]), rising[at - 1][inside])
 
     def lowest(self, start: np.datetime64, stop: np.datetime64) -> tuple[float, np.datetime64]:
-        times = np.append(np.arange(start, stop, np.timedelta64(1, "s")), stop)
+        times = np.append(np.arange(start, stop, np.timedelta64(20, "s")), stop)
         heights = self.heights(times)
         at = int(np.argmin(heights))
         return float(heights[at]), times[at]

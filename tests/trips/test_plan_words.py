@@ -1,0 +1,160 @@
+"""A plan's reasons and warnings: the right ones are there, with the right numbers and units."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, date, datetime, timedelta
+
+import pytest
+from made_waters import MadeTide, made_outlook, made_site
+
+from planner.clock import to_utc64
+from planner.phrasing import Style
+from planner.sites.site import Closure, Habits, Rules, Site, Spot
+from planner.trips import Outlook, Plan, Wishes, plan_trips
+
+SPOTS = tuple(Spot(f"spot {name}", 1.6 + depth, 0.35) for depth, name in enumerate("abc"))
+FIRST = date(2026, 5, 14)
+
+
+def site_with(**changes: object) -> Site:
+    known = {"spots": SPOTS, "lowest_ramp_level_m": 0.0, "rules": Rules(checked=FIRST)}
+    return made_site(**{**known, **changes})
+
+
+def best(site: Site, outlook: Outlook | None = None, **wishes: object) -> Plan:
+    outlook = outlook or made_outlook(site, FIRST, FIRST + timedelta(days=4))
+    return plan_trips(outlook, tide=MadeTide(), **wishes).plans[0]
+
+
+def text(parts: tuple[str, ...]) -> str:
+    return "\n".join(parts)
+
+
+def test_the_reasons_tell_catch_light_cover_ramp_daylight_and_water() -> None:
+    """A trapper reads what the plan promises and that every hard limit was looked at."""
+    plan = best(site_with())
+    words = text(plan.reasons)
+    assert f"about {round(plan.full_keepers.mean)} (" in words.lower()
+    assert "from 12 traps" in words
+    assert "Light crabs about 1 in 7" in words
+    assert "All three spots stay covered, the shallowest (spot a) by" in words
+    for topic in ("ramp", "daylight left", "while you haul"):
+        assert topic in words
+
+
+def test_the_cover_named_is_the_lowest_water_of_the_soak() -> None:
+    """Height, place and moment of the least cover agree with the water itself."""
+    site = site_with()
+    plan = best(site)
+    assert plan.lowest_cover_spot == "spot a"
+    assert plan.lowest_cover_at is not None
+    assert plan.set_at <= plan.lowest_cover_at
+    assert plan.lowest_cover_at <= plan.haul_at + timedelta(minutes=site.habits.haul_minutes)
+    level_m, _ = MadeTide().lowest(
+        *(
+            to_utc64(at)
+            for at in (plan.set_at, plan.haul_at + timedelta(minutes=site.habits.haul_minutes))
+        )
+    )
+    assert plan.lowest_cover_m == pytest.approx(1.6 - 0.35 + level_m, abs=0.001)
+
+
+def test_feet_and_a_twelve_hour_clock_are_used_when_asked_for() -> None:
+    """Units of the words follow the user's; the numbers inside stay metres."""
+    metric, feet = (
+        best(site_with(), style=style) for style in (Style(), Style("ft", "F", hours12=True))
+    )
+    assert " ft " in text(feet.reasons)
+    assert " m " not in text(feet.reasons)
+    assert "am" in text(feet.reasons) or "pm" in text(feet.reasons)
+    assert feet.lowest_cover_m == metric.lowest_cover_m
+
+
+def test_what_was_not_checked_is_said() -> None:
+    """No spots, no ramp, no temperature, no date of the rules: each is owned up to."""
+    site = site_with(spots=(), lowest_ramp_level_m=None, rules=Rules())
+    outlook = made_outlook(site, FIRST, FIRST + timedelta(days=4), water_c=float("nan"))
+    words = text(best(site, outlook).warnings)
+    for topic in ("No spots entered", "No ramp level", "temperature unknown", "No date entered"):
+        assert topic in words
+    assert best(site, outlook).lowest_cover_m is None
+    assert "covered" not in text(best(site, outlook).reasons)
+
+
+def test_rules_checked_long_ago_are_named_with_their_age() -> None:
+    """After a season the check is stale; within it nothing is said."""
+    old = site_with(rules=Rules(checked=date(2025, 9, 14)))
+    assert "8 months ago" in text(best(old).warnings)
+    assert "months ago" not in text(best(site_with()).warnings)
+    assert "14 months ago" in text(best(old, today=date(2026, 11, 14)).warnings)
+
+
+def test_a_closure_soon_after_is_pointed_out() -> None:
+    """Traps left a day longer than planned would be in closed water."""
+    shut = Closure("spawning closure", date(2026, 5, 19), date(2026, 5, 30))
+    words = text(best(site_with(closures=(shut,))).warnings)
+    assert "Closed from Tue 19 May (spawning closure)" in words
+
+
+def test_a_change_of_clocks_between_set_and_haul_is_pointed_out() -> None:
+    """On that weekend times by the old and the new clock are an hour apart."""
+    site = site_with()
+    outlook = made_outlook(site, date(2026, 10, 31), date(2026, 11, 1))
+    assert "The clocks change between set and haul: set by EDT, haul by EST." in (
+        best(site, outlook).warnings
+    )
+    assert "clocks change" not in text(best(site).warnings)
+
+
+def test_long_soaks_in_warm_water_and_thin_cover_are_cautioned_against() -> None:
+    """Crabs die in warm traps; wind takes a thin cover away."""
+    site = site_with(habits=Habits(min_soak_h=40.0, cover_margin_m=0.0))
+    shallow = replace(site, spots=(Spot("bank", 0.65, 0.35),))
+    tide = MadeTide(amplitudes_m=(0.4, 0.1, 0.1))
+    outlook = made_outlook(shallow, FIRST, FIRST + timedelta(days=4), water_c=28.0)
+    plan = plan_trips(outlook, tide=tide).plans[0]
+    words = text(plan.warnings)
+    assert "Water about 28 °C" in words
+    assert "over the shallowest trap" in words
+    assert "The spot stays covered" in text(plan.reasons)
+
+
+def test_wishes_break_ties_and_are_reported() -> None:
+    """A wish picks among plans as good as the best and never overrides the catch by much."""
+    site = site_with()
+    outlook = made_outlook(site, FIRST, FIRST + timedelta(days=9))
+    plain = plan_trips(outlook, tide=MadeTide()).plans
+    for water in ("rising", "falling", "turning"):
+        wished = plan_trips(outlook, tide=MadeTide(), wishes=Wishes(haul_water=water)).plans
+        assert wished[0].full_keepers.mean > 0.94 * plain[0].full_keepers.mean
+        assert f"Wish for {water} water at the haul: met." in wished[0].reasons
+    early = plan_trips(outlook, tide=MadeTide(), wishes=Wishes(haul_time="early")).plans
+    late = plan_trips(outlook, tide=MadeTide(), wishes=Wishes(haul_time="late")).plans
+    hours = [sum(p.haul_at.astimezone(site.zone).hour for p in plans) for plans in (early, late)]
+    assert hours[0] < hours[1]
+
+
+def test_a_heavier_day_ranks_above_a_lighter_one() -> None:
+    """All else alike, the plan hauled when fewer crabs are light comes first."""
+    site = site_with(habits=Habits(min_soak_h=20.0, max_soak_h=26.0))
+    light = [0.5, 0.5, 0.5, 0.05, 0.5, 0.5, 0.5]
+    outlook = made_outlook(site, FIRST, FIRST + timedelta(days=6), light_share=light)
+    plan = best(site, outlook)
+    assert plan.haul_at.astimezone(site.zone).date() == FIRST + timedelta(days=3)
+    assert plan.light_share.mean == pytest.approx(0.05)
+
+
+def test_at_most_as_many_traps_as_the_rules_allow() -> None:
+    """Expected keepers count lawful traps only."""
+    few = best(site_with(rules=Rules(checked=FIRST, max_traps=4)))
+    many = best(site_with())
+    assert "from 4 traps" in text(few.reasons)
+    assert few.full_keepers.mean == pytest.approx(many.full_keepers.mean / 3, rel=0.01)
+
+
+def test_instants_are_aware_utc() -> None:
+    """A plan's times carry their zone, so that no reader has to guess."""
+    plan = best(site_with())
+    instants: list[datetime | None] = [plan.set_at, plan.latest_set_at, plan.haul_at]
+    assert all(at is not None and at.tzinfo is UTC for at in [*instants, plan.lowest_cover_at])
