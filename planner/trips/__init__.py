@@ -1,5 +1,6 @@
 """Set-and-haul plans: hard limits, expected full keepers, reasons; and past trips alike."""
 
+from planner.trips.candidates import LIMIT_WORDS
 from planner.trips.choosing import Wishes
 from planner.trips.outlook import Cancelled, Outlook, outlook
 from planner.trips.plan import Plan, PlanSet
@@ -7,6 +8,7 @@ from planner.trips.planning import Search, plan_trips
 from planner.trips.similar import SimilarTrip, similar_trips
 
 __all__ = [
+    "LIMIT_WORDS",
     "Cancelled",
     "Outlook",
     "Plan",

@@ -35,7 +35,15 @@ from planner.sites.site import Site
 from planner.tides import Tide, Turns
 from planner.trips.allowed import closed_stretches, free_stretches, within
 
-LIMITS: Final = ("free", "closed", "daylight", "ramp", "soak", "cover")
+LIMIT_WORDS: Final = {
+    "free": "outside your free days and hours",
+    "closed": "a trap in the water on a closed day",
+    "daylight": "set or haul not wholly in daylight",
+    "ramp": "too little water at the ramp",
+    "soak": "soak too short or too long",
+    "cover": "a trap not covered at the lowest water",
+}
+LIMITS: Final = tuple(LIMIT_WORDS)
 STEP: Final = np.timedelta64(15, "m")
 # Pairs further apart than this (or than the user's own longest soak) are not candidates at
 # all: nobody leaves bait for weeks, and counting them as rejected would say nothing.

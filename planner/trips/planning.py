@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, datetime
 
 import numpy as np
@@ -102,6 +103,31 @@ class Search:
     def rejected_on(self, day: date) -> dict[str, int]:
         """Return, for sets on one local day, how many pairs each limit ruled out."""
         return self.candidates.rejected(self._day == self.outlook.index(day))
+
+    def plan_near(
+        self,
+        set_at: datetime,
+        haul_at: datetime,
+        wishes: Wishes | None = None,
+        style: Style | None = None,
+        today: date | None = None,
+    ) -> Plan | None:
+        """Return the allowed plan nearest to a set and haul drawn by hand; None without any.
+
+        set_at, haul_at: aware. The plan carries rank 0. ValueError for a naive instant.
+        """
+        windows = self._windows
+        if windows.haul.size == 0:
+            return None
+        start = self.candidates.times[0]
+        wanted_set, wanted_haul = (round((to_utc64(at) - start) / STEP) for at in (set_at, haul_at))
+        sets = np.clip(wanted_set, windows.first_set, windows.last_set)
+        apart = np.abs(sets - wanted_set) + np.abs(windows.haul - wanted_haul)
+        nearest = np.array([np.argmin(apart)])
+        window = replace(windows.take(nearest), first_set=sets[nearest])
+        today = today or self.outlook.days[0]
+        facts = self._facts(window, 0)
+        return self._plan(0, facts, wishes or Wishes(), style or Style(), today)
 
     def _day_of(self, times: Instants) -> Ints:
         index: Ints = np.searchsorted(self._edges, times, side="right") - 1

@@ -16,8 +16,9 @@ from hypothesis import strategies as st
 from made_waters import MadeTide, made_outlook, made_site
 
 from planner.clock import local_midnight, to_utc64
+from planner.phrasing import Style
 from planner.sites.site import Closure, FreeTime, Habits, Rules, Site, Spot
-from planner.trips import Plan, plan_trips
+from planner.trips import Plan, Search, Wishes, plan_trips
 from planner.trips.candidates import find_candidates
 from planner.trips.choosing import find_windows
 
@@ -348,11 +349,29 @@ def test_near_duplicates_are_folded() -> None:
 
 def test_what_rules_out_a_day_is_told_for_that_day() -> None:
     """Counts by day add up to the whole, and a busy Tuesday is ruled out by not being free."""
-    from planner.trips import Search
-
     site = weekend_site(free=FreeTime(weekdays=frozenset({4, 5, 6})))
     search = Search(made_outlook(site, FIRST, LAST), tide=MadeTide())
     by_day = [search.rejected_on(day) for day in search.outlook.days]
     whole = search.candidates.rejected()
     assert sum(counts.get("free", 0) for counts in by_day) == whole["free"]
     assert set(search.rejected_on(date(2026, 5, 12))) == {"free"}
+
+
+def test_a_plan_drawn_by_hand_snaps_to_the_nearest_lawful_one() -> None:
+    """A lawful pair stays where it was put; an unlawful one moves to one that is lawful."""
+    site = weekend_site(free=FreeTime(weekdays=frozenset({4, 5, 6})))
+    search = Search(made_outlook(site, FIRST, LAST), tide=MadeTide())
+    checker = Checker(site, MadeTide(), FIRST, LAST)
+    best = search.plans(1, Wishes(), Style(), None).plans[0]
+    for set_at in (best.set_at, best.latest_set_at):
+        kept = search.plan_near(set_at, best.haul_at)
+        assert kept is not None
+        assert (kept.set_at, kept.haul_at) == (set_at, best.haul_at)
+    for hours in (-30, -7, 5, 60):
+        moved = search.plan_near(best.set_at + timedelta(hours=hours), best.haul_at)
+        assert moved is not None
+        assert checker.broken(moved.set_at, moved.haul_at, slack=True) is None
+    nowhere = Search(
+        made_outlook(weekend_site(lowest_ramp_level_m=5.0), FIRST, LAST), tide=MadeTide()
+    )
+    assert nowhere.plan_near(best.set_at, best.haul_at) is None
