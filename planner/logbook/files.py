@@ -132,8 +132,12 @@ def _connect(path: Path, mode: str) -> sqlite3.Connection:
         uri, uri=True, isolation_level=None, timeout=_WAIT_S, check_same_thread=False
     )
     connection.row_factory = sqlite3.Row
-    connection.execute("PRAGMA foreign_keys = ON")
-    connection.execute("PRAGMA synchronous = FULL")
+    try:
+        connection.execute("PRAGMA foreign_keys = ON")
+        connection.execute("PRAGMA synchronous = FULL")
+    except BaseException:  # a damaged file may refuse here already
+        connection.close()
+        raise
     return connection
 
 
@@ -198,6 +202,10 @@ def _rows(connection: sqlite3.Connection) -> list[tuple[str, int]]:
 def _copy_in_memory(connection: sqlite3.Connection) -> sqlite3.Connection:
     copy = sqlite3.connect(":memory:", isolation_level=None, check_same_thread=False)
     copy.row_factory = sqlite3.Row
-    with closing(connection):
-        connection.backup(copy)
+    try:
+        with closing(connection):
+            connection.backup(copy)
+    except BaseException:
+        copy.close()
+        raise
     return copy
