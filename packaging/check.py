@@ -28,20 +28,11 @@ ROOT = environment.ROOT
 # Folders of tests that run once only: the core's own where there is no Qt, two at a time; those
 # that need Qt, a quiet machine or the checkout itself where there is, one after the other, since
 # a worker that crashes under xdist can be reported as a success. All else runs in both.
-ONLY_WITHOUT_QT = (
-    "constituents",
-    "sites",
-    "tides",
-    "sky",
-    "logbook",
-    "molt",
-    "trips",
-    "trials",
-)
+ONLY_WITHOUT_QT = ("constituents", "sites", "tides", "sky", "logbook", "molt", "trips", "trials")
 ONLY_WITH_QT = ("ui", "benchmarks", "packaging")
 
-# Two weeks of the demo place, long enough to need every file that the wheel must carry.
-DAYS = ("2026-06-01", "2026-06-14")
+# A job that needs every file that the wheel must carry.
+DATES = "dates sedge-hollow --from 2026-06-01 --to 2026-06-14"
 
 # Long enough for any machine that can run the tests at all, short enough to end a hung one.
 LIMIT_S = 45 * 60
@@ -138,17 +129,9 @@ def check_core(report: Report, python: Path, options: Sequence[str]) -> None:
     """The wheel, installed where there is no Qt: it holds what it needs, and its core works."""
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
-        pip_wheel: list[str | Path] = [
-            python,
-            "-m",
-            "pip",
-            "wheel",
-            "--no-deps",
-            "--no-build-isolation",
-        ]
+        pip_wheel = "-m pip wheel --no-deps --no-build-isolation --disable-pip-version-check"
         built = report.run(
-            "wheel builds",
-            [*pip_wheel, "--disable-pip-version-check", "--wheel-dir", folder, ROOT],
+            "wheel builds", [python, *pip_wheel.split(), "--wheel-dir", folder, ROOT]
         )
         installed = report.check(
             "wheel installs without Qt", lambda: _install_core(folder), after=built
@@ -162,8 +145,9 @@ def check_core(report: Report, python: Path, options: Sequence[str]) -> None:
         )
         report.run(
             "wheel finds its files",
-            [core, "-m", "planner", "dates", "sedge-hollow", "--from", DAYS[0], "--to", DAYS[1]],
+            [core.with_name("fullshell"), *DATES.split()],
             folder=folder,
+            variables={"FULLSHELL_HOME": name},
             after=installed,
         )
         # A crashed worker ends the run as failed instead of being replaced in silence.
