@@ -34,7 +34,9 @@ ONLY_WITH_QT = ("ui", "benchmarks", "packaging")
 # A job that needs every file that the wheel must carry.
 DATES = "dates sedge-hollow --from 2026-06-01 --to 2026-06-14"
 
-# Long enough for any machine that can run the tests at all, short enough to end a hung one.
+# A test that hangs ends its run after ten minutes and shows where it stood; no test needs a
+# third of that. A whole check ends after the longer limit, whatever holds it.
+HUNG = "-o faulthandler_timeout=600 -o faulthandler_exit_on_timeout=true"
 LIMIT_S = 45 * 60
 
 # One thread a worker: two workers already fill two cores.
@@ -95,7 +97,7 @@ def main() -> int:
     parser = argparse.ArgumentParser(description="Set up everything and run every check.")
     parser.add_argument("--fast", action="store_true", help="leave out the tests marked slow")
     fast = parser.parse_args().fast
-    options = ["--durations=10", *(["-m", "not slow"] if fast else [])]
+    options = ["--durations=10", *HUNG.split(), *(["-m", "not slow"] if fast else [])]
     begun = time.monotonic()
     try:
         machine.prepare(screen=False)
