@@ -38,6 +38,7 @@ class Facts:
     ramp_spare_m: least water above the ramp's lowest level over both launches and returns,
     None without a ramp.
     water_c: expected water temperature on the day of the haul, NaN where unknown.
+    activity: how active crabs are in that water, 0 to 1.
     latest_full_keepers: the expected count when the set begins at latest_set_at.
     """
 
@@ -51,6 +52,7 @@ class Facts:
     latest_full_keepers: float
     light_share: Interval
     water_c: float
+    activity: float
     cover: Cover | None
     ramp_spare_m: float | None
     slack_after_haul_h: float

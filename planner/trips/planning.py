@@ -206,6 +206,7 @@ class Search:
             latest_full_keepers=float(self._worth(one.last_set, one.haul)[0]),
             light_share=light,
             water_c=float(self.outlook.forecast.water_c[self._day[haul]]),
+            activity=active,
             cover=cover,
             ramp_spare_m=self._ramp_spare_m(first, haul),
             slack_after_haul_h=float(self._slack_h(one.haul)[0]),

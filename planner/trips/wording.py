@@ -32,6 +32,7 @@ _CLOSURE_NEAR_D = 3
 # Judgement: from here on a long soak in warm water costs crabs.
 _WARM_C = 25.0
 _LONG_IN_WARM_H = 36.0
+_SLUGGISH = 0.5  # of the catch in warm water
 _SLIM_COVER_M = 0.5
 _TIGHT_DAYLIGHT_H = 0.5
 _STILL_M = 0.03
@@ -55,6 +56,8 @@ def reasons(
         f"{_counted(facts.traps, 'trap')}, {source}."
     )
     yield f"Light crabs {light_text(facts.light_share)}."
+    if facts.latest_set_at > facts.set_at:
+        yield _set_window_text(site, facts, style)
     if facts.cover is not None:
         yield _cover_text(site, facts, style)
     if facts.ramp_spare_m is not None:
@@ -65,12 +68,6 @@ def reasons(
     yield f"{_span_text(facts.slack_after_haul_h)} of daylight left when the haul is over."
     yield _haul_water_text(site, facts, style)
     yield from _wish_texts(site, facts, wishes, style)
-    lost = facts.full_keepers.mean - facts.latest_full_keepers
-    if lost >= 1:
-        yield (
-            f"Setting as late as {clock_text(facts.latest_set_at, site.zone, style)} would cost "
-            f"{_counted(round(lost), 'full keeper')}."
-        )
 
 
 def warnings(
@@ -97,6 +94,11 @@ def warnings(
         )
     if np.isnan(facts.water_c):
         yield "Water temperature unknown: the catch was not lowered for cold water."
+    elif facts.activity < _SLUGGISH:
+        yield (
+            f"Water about {temperature_text(facts.water_c, style)}: crabs hardly move, and few "
+            "enter a trap (how few is a judgement)."
+        )
     elif facts.water_c >= _WARM_C and facts.soak_h > _LONG_IN_WARM_H:
         yield (
             f"Water about {temperature_text(facts.water_c, style)} and a soak of "
@@ -104,7 +106,7 @@ def warnings(
             "is to haul sooner)."
         )
     if forecast.basis == "prior":
-        yield "No trip logged here yet: how light the crabs are is a general expectation."
+        yield "No logged trip tells yet how light crabs are here: the share is a general one."
     yield from _rules_warnings(site, today)
 
 
@@ -140,6 +142,13 @@ def _cover_text(site: Site, facts: Facts, style: Style) -> str:
         f"All {_number(len(site.spots))} spots stay covered, the shallowest "
         f"({facts.cover.spot}) by {least} at {at}."
     )
+
+
+def _set_window_text(site: Site, facts: Facts, style: Style) -> str:
+    first, last = (clock_text(at, site.zone, style) for at in (facts.set_at, facts.latest_set_at))
+    lost = round(facts.full_keepers.mean - facts.latest_full_keepers)
+    cost = f"; the latest would cost {_counted(lost, 'full keeper')}" if lost >= 1 else ""
+    return f"Set any time from {first} to {last}{cost}."
 
 
 def _haul_water_text(site: Site, facts: Facts, style: Style) -> str:

@@ -158,3 +158,19 @@ def test_instants_are_aware_utc() -> None:
     plan = best(site_with())
     instants: list[datetime | None] = [plan.set_at, plan.latest_set_at, plan.haul_at]
     assert all(at is not None and at.tzinfo is UTC for at in [*instants, plan.lowest_cover_at])
+
+
+def test_the_set_window_is_told_with_what_its_end_costs() -> None:
+    """Folding pairs into one plan must not hide how long the set may begin, or the price."""
+    plan = best(site_with())
+    assert plan.latest_set_at > plan.set_at
+    assert "Set any time from" in text(plan.reasons)
+    assert "would cost" in text(plan.reasons)
+
+
+def test_cold_water_is_named_as_the_reason_for_a_poor_catch() -> None:
+    """A plan for winter must not look like a plan for summer with fewer crabs."""
+    site = site_with()
+    cold = made_outlook(site, FIRST, FIRST + timedelta(days=4), water_c=9.0)
+    assert "Water about 9 °C: crabs hardly move" in text(best(site, cold).warnings)
+    assert best(site, cold).full_keepers.mean < 0.2 * best(site).full_keepers.mean
