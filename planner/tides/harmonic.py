@@ -77,6 +77,7 @@ class HarmonicCurve:
         self._rates = np.deg2rad(self._speeds) / MS_PER_HOUR  # radians per ms
         self._years: dict[int, tuple[Floats, Floats]] = {}
         self._spans: OrderedDict[tuple[int, int, int], _Span] = OrderedDict()
+        self._turns_kept = (0, 0, TurnList.empty())
 
     def heights(self, t_ms: Milliseconds) -> Floats:
         """Return the level at instants, shape (n,)."""
@@ -115,7 +116,18 @@ class HarmonicCurve:
         return new_years_ms(np.arange(first + 1, last + 1))
 
     def turns(self, start_ms: int, stop_ms: int) -> TurnList:
-        """Return every high and low water with start <= time < stop, in order."""
+        """Return every high and low water with start <= time < stop, in order.
+
+        Those of the last span that was searched are kept: levels, crossings and extremes of
+        one span all ask for them.
+        """
+        first, last, kept = self._turns_kept
+        if not (first <= start_ms and stop_ms <= last):
+            kept = self._find_turns(start_ms, stop_ms)
+            self._turns_kept = (start_ms, stop_ms, kept)
+        return kept.within(start_ms, stop_ms)
+
+    def _find_turns(self, start_ms: int, stop_ms: int) -> TurnList:
         if not self._constituents.members or stop_ms <= start_ms:
             return TurnList.empty()
         first = (start_ms - _TURN_ANCHOR_MS) // _TURN_STEP_MS
@@ -124,9 +136,7 @@ class HarmonicCurve:
         slopes, curvatures = self._slopes_on_grid(grid)
         times, rising = find_roots(grid, slopes, curvatures, self._slope_evaluation, tolerance=1.0)
         t_ms = np.rint(times).astype(np.int64)
-        inside = (t_ms >= start_ms) & (t_ms < stop_ms)
-        t_ms, is_high = t_ms[inside], ~rising[inside]
-        return TurnList(t_ms, self.heights(t_ms), is_high)
+        return TurnList(t_ms, self.heights(t_ms), ~rising).within(start_ms, stop_ms)
 
     def _arguments(
         self, t_ms: Instants, years: NDArray[np.int64] | None = None

@@ -1,0 +1,254 @@
+"""What may be wrong with a place's water, in plain words: units, zone, datum, season, clock.
+
+Each suspicion compares the place as it is with the place as it would be without one common
+slip. Thresholds are this program's own, chosen so that each slip made on purpose is seen and
+weather of 10 cm on a sound place is not; the tests show both.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Final, Literal
+
+import numpy as np
+
+from planner.clock import Instants
+from planner.estimates import Floats
+from planner.phrasing import Style, height_text
+from planner.sites.site import Site, Water
+from planner.tides.observed import ObservedTurns, compare
+from planner.tides.summary import WaterSummary
+from planner.tides.tide import Tide
+from planner.units import M_PER_FT
+
+Code = Literal["units", "zone", "clock", "datum", "season"]
+
+# The largest tides known, in the Bay of Fundy, are near 17 m (common knowledge).
+_LARGEST_RANGE_M: Final = 18.0
+_FEWEST_TURNS: Final = 4
+_SHIFT_STEP_MIN: Final = 30
+_WIDEST_SHIFT_MIN: Final = 14 * 60
+_SHIFT_WORTH_SAYING_MIN: Final = 35.0
+_NEAR_MIN: Final = 15.0
+# A ratio of observed to predicted range within this factor of 0.3048 or of its inverse.
+_UNIT_LATITUDE: Final = 1.35
+_BIAS_WORTH_SAYING_M: Final = 0.10
+_SEASON_WORTH_SAYING_M: Final = 0.03
+_SEASON_SPAN: Final = np.timedelta64(150, "D")
+_SEASON_FEWEST: Final = 12
+_YEAR_MS: Final = 365.2422 * 86_400_000
+
+
+@dataclass(frozen=True)
+class Suspicion:
+    """One thing that may be wrong: a code, what was seen, and what to do about it."""
+
+    code: Code
+    text: str
+    remedy: str
+
+
+@dataclass(frozen=True)
+class _Fit:
+    """Observed level = scale x (predicted, shifted in time) + constant."""
+
+    shift_min: float
+    scale: float
+    residuals: Floats  # observed less predicted after shift and scale, mean kept
+
+
+def suspicions(
+    tide: Tide, summary: WaterSummary | None, observed: ObservedTurns | None = None
+) -> tuple[Suspicion, ...]:
+    """Return what may be wrong with a place, from its numbers and from observed turns."""
+    found = [*_of_the_numbers(tide.site, summary)]
+    if observed is not None and len(observed.times) >= _FEWEST_TURNS:
+        found += _of_the_observed(tide, observed)
+    codes = [each.code for each in found]
+    return tuple(each for index, each in enumerate(found) if each.code not in codes[:index])
+
+
+def _of_the_numbers(site: Site, summary: WaterSummary | None) -> Iterator[Suspicion]:
+    """Yield what the constants alone give away."""
+    water, style = site.water, Style(length=site.water.file_units)
+    if summary is None:
+        return
+    whole = summary.highest_m - summary.lowest_m
+    if whole > _LARGEST_RANGE_M:
+        yield Suspicion(
+            "units",
+            f"The tide would range over {height_text(whole, style)}, more than anywhere on Earth.",
+            "Check whether the amplitudes are in feet or centimetres and say so in units.",
+        )
+    zero = {
+        "MLLW": summary.mean_lower_low_m,
+        "MLW": summary.mean_low_m,
+        "LAT": summary.lowest_m,
+        "MHHW": summary.mean_higher_high_m,
+        "MHW": summary.mean_high_m,
+        "MSL": summary.mean_level_m,
+    }.get(water.datum.upper())
+    if zero is not None and abs(zero) > max(_BIAS_WORTH_SAYING_M, 0.2 * summary.mean_range_m):
+        yield Suspicion(
+            "datum",
+            f"{water.datum} should be the zero of this place, but the predicted {water.datum} "
+            f"stands at {height_text(zero, style)}.",
+            "Check mean_level: it is the mean sea level above the datum, in the file's units.",
+        )
+    names = {each.constituent for each in water.constants if each.amplitude_m > 0}
+    if water.constants and not names & {"SA", "SSA"}:
+        yield Suspicion(
+            "season",
+            "Neither SA nor SSA is given: the water's seasonal rise and fall, often 5 to 15 cm, "
+            "is left out.",
+            "Add SA and SSA when the agency publishes them.",
+        )
+
+
+def _of_the_observed(tide: Tide, observed: ObservedTurns) -> Iterator[Suspicion]:
+    """Yield what observed high and low waters give away."""
+    if np.isfinite(observed.heights_m).sum() < _FEWEST_TURNS:
+        yield from _of_shift(tide.site, _time_only_shift(tide, observed))
+        return
+    fit = _best_fit(tide, observed)
+    style = Style(length=tide.site.water.file_units)
+    yield from _of_shift(tide.site, fit.shift_min)
+    for ratio, said, truth in ((M_PER_FT, "metres", "feet"), (1 / M_PER_FT, "feet", "metres")):
+        if ratio / _UNIT_LATITUDE < fit.scale < ratio * _UNIT_LATITUDE:
+            yield Suspicion(
+                "units",
+                f"Observed heights vary {fit.scale:.2f} times as much as the predicted ones: "
+                f"numbers in {truth} were read as {said}.",
+                f"Set units to {truth} for the constants, or check the unit of the observations.",
+            )
+            return
+    bias, scatter = float(fit.residuals.mean()), float(fit.residuals.std(ddof=1))
+    uncertain = 3 * scatter / np.sqrt(fit.residuals.size)
+    if abs(bias) > max(_BIAS_WORTH_SAYING_M, uncertain):
+        side = "above" if bias > 0 else "below"
+        yield Suspicion(
+            "datum",
+            f"Observed waters stand {height_text(abs(bias), style)} {side} the predicted ones "
+            "on average, high and low alike.",
+            "Check that both count from the same zero, and that mean_level belongs to it.",
+        )
+    season = _missing_season(tide.site.water, observed, fit.residuals)
+    if season is not None:
+        yield Suspicion(
+            "season",
+            f"What is left over rises and falls by {height_text(season, style)} with the season, "
+            "and SA is not among the constants.",
+            "Add SA and SSA from the agency's list.",
+        )
+
+
+def _of_shift(site: Site, shift_min: float) -> Iterator[Suspicion]:
+    """Yield what a common delay of all turns (observed less predicted) means."""
+    if abs(shift_min) < _SHIFT_WORTH_SAYING_MIN:
+        return
+    clock_h = site.water.phase_reference_h - shift_min / 60
+    standard_h = _standard_offset_h(site)
+    side = "later" if shift_min > 0 else "earlier"
+    seen = f"Observed waters come {_hours_and_minutes(shift_min)} {side} than predicted."
+    if abs(clock_h - standard_h) * 60 <= _NEAR_MIN and site.water.offsets is None:
+        yield Suspicion(
+            "zone",
+            f"{seen} That is what lags worked out in this place's standard time would do.",
+            f'Set phase_reference to "{_clock(standard_h)}".',
+        )
+    elif abs(abs(shift_min) - 60) <= _NEAR_MIN:
+        yield Suspicion(
+            "clock",
+            f"{seen} One hour points to summer time.",
+            "Check whether the observations were noted in standard or in summer time.",
+        )
+    else:
+        best = _clock(round(clock_h * 2) / 2)
+        yield Suspicion(
+            "zone",
+            f"{seen} Lags worked out on a clock at {best} would fit best.",
+            "Ask for the clock of the phase lags, and check date and clock of the observations.",
+        )
+
+
+def _best_fit(tide: Tide, observed: ObservedTurns) -> _Fit:
+    """Return the shift and scale of the prediction that bring it nearest to the observed.
+
+    Heights tell which tide an observation belongs to, so they choose among coarse shifts;
+    times of turns, which are sharper, then place it. Nearly equal fits go to the least shift.
+    """
+    known = np.isfinite(observed.heights_m)
+    times, heights = observed.times[known], observed.heights_m[known]
+    shifts = np.arange(-_WIDEST_SHIFT_MIN, _WIDEST_SHIFT_MIN + 1, _SHIFT_STEP_MIN)
+    costs = np.array([_scaled(tide, times, heights, float(shift))[1] for shift in shifts])
+    floor = 1.3 * costs.min() + 1e-6
+    coarse = float(min(shifts[costs <= floor], key=abs))
+    shift = coarse + _median_delay(tide, observed, coarse)
+    scale, _ = _scaled(tide, times, heights, shift)
+    middle = tide.site.water.mean_level_m
+    predicted = _shifted_levels(tide, times, shift)
+    if not 1 / 1.25 < scale < 1.25:  # ranges too different for heights to be compared as they are
+        predicted = middle + scale * (predicted - middle)
+    return _Fit(shift, scale, heights - predicted)
+
+
+def _shifted_levels(tide: Tide, times: Instants, shift_min: float) -> Floats:
+    return tide.heights(times - np.timedelta64(round(shift_min * 60_000), "ms"))
+
+
+def _scaled(tide: Tide, times: Instants, heights: Floats, shift_min: float) -> tuple[float, float]:
+    """Return the scale of the best straight line and the mean square left over."""
+    predicted = _shifted_levels(tide, times, shift_min)
+    varying = predicted - predicted.mean()
+    observed = heights - heights.mean()
+    power = float(varying @ varying)
+    scale = max(0.0, float(varying @ observed) / power) if power > 0 else 0.0
+    return scale, float(((observed - scale * varying) ** 2).mean())
+
+
+def _median_delay(tide: Tide, observed: ObservedTurns, shift_min: float) -> float:
+    moved = observed.times - np.timedelta64(round(shift_min * 60_000), "ms")
+    minutes = compare(tide, ObservedTurns(moved, observed.heights_m, observed.is_high)).time_min
+    known = minutes[np.isfinite(minutes)]
+    return float(np.median(known)) if known.size else 0.0
+
+
+def _time_only_shift(tide: Tide, observed: ObservedTurns) -> float:
+    """Return the common delay from times alone: good to half a tide at most."""
+    return _median_delay(tide, observed, 0.0)
+
+
+def _missing_season(water: Water, observed: ObservedTurns, residuals: Floats) -> float | None:
+    """Return the range of an annual cycle in what is left over, when SA is not given."""
+    times = observed.times[np.isfinite(observed.heights_m)]
+    present = any(each.constituent == "SA" and each.amplitude_m > 0 for each in water.constants)
+    if present or times.size < _SEASON_FEWEST or np.ptp(times) < _SEASON_SPAN:
+        return None
+    angle = times.astype(np.int64) * (2 * np.pi / _YEAR_MS)
+    design = np.stack([np.ones(times.size), np.cos(angle), np.sin(angle)], axis=1)
+    solution = np.linalg.lstsq(design, residuals, rcond=None)[0]
+    left = residuals - design @ solution
+    amplitude = float(np.hypot(solution[1], solution[2]))
+    error = float(np.sqrt((left @ left) / (times.size - 3) * 2 / times.size))
+    if amplitude < max(_SEASON_WORTH_SAYING_M, 2.5 * error):
+        return None
+    return 2 * amplitude
+
+
+def _standard_offset_h(site: Site) -> float:
+    """Return the hours east of UTC of the place's standard time."""
+    offsets = [datetime(2025, month, 1, tzinfo=site.zone).utcoffset() for month in (1, 7)]
+    return min(offset.total_seconds() for offset in offsets if offset is not None) / 3600
+
+
+def _clock(hours: float) -> str:
+    minutes = round(hours * 60)
+    sign = "-" if minutes < 0 else "+"
+    return f"UTC{sign}{abs(minutes) // 60:02d}:{abs(minutes) % 60:02d}" if minutes else "UTC"
+
+
+def _hours_and_minutes(minutes: float) -> str:
+    whole = round(abs(minutes) / 5) * 5
+    return f"{whole // 60} h {whole % 60:02d} min" if whole >= 60 else f"{whole} min"
