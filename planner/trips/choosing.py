@@ -64,6 +64,8 @@ def find_windows(candidates: Candidates) -> Windows:
         np.searchsorted(candidates.last_haul, haul, side="left"), haul - candidates.max_steps
     )
     latest = haul - candidates.min_steps
+    some = earliest <= latest
+    haul, earliest, latest = haul[some], earliest[some], latest[some]
     low = np.searchsorted(run_last, earliest, side="left")
     high = np.searchsorted(run_first, latest, side="right")
     count = np.maximum(high - low, 0)

@@ -296,7 +296,7 @@ def test_one_seed_gives_one_answer() -> None:
         ("closed", {"closures": (Closure("season", date(2026, 5, 1), date(2026, 6, 1)),)}),
         ("ramp", {"lowest_ramp_level_m": 5.0}),
         ("cover", {"spots": (Spot("drying bank", 0.1, 0.35),)}),
-        ("soak", {"rules": Rules(max_soak_h=6.0)}),
+        ("soak", {"rules": Rules(max_soak_h=6.0), "spots": (), "lowest_ramp_level_m": None}),
         ("daylight", {"latitude_deg": 69.65, "habits": Habits(min_soak_h=14.0)}),
     ],
 )
