@@ -188,7 +188,7 @@ def random_sites(zone: str, latitude_deg: float, longitude_deg: float) -> st.Sea
         closures=closures.map(tuple),
         free=free,
         habits=habits,
-        rules=st.builds(Rules, max_soak_h=st.none() | st.sampled_from([24.0, 48.0])),
+        rules=st.builds(Rules, max_soak_h=st.none() | st.sampled_from([8.0, 24.0, 48.0])),
     )
 
 
