@@ -1,0 +1,205 @@
+"""Which group a haul belongs to, and what is counted of it."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Final, TypeVar
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.errors import InputError, Problem
+from planner.estimates import Floats
+from planner.logbook import Haul
+
+Ints = NDArray[np.int64]
+Bools = NDArray[np.bool_]
+
+Label = TypeVar("Label", bound=Hashable)
+
+_DOORS = re.compile(r"(\d+)\s*-?\s*(?:doors?|entrances?|funnels?)", re.IGNORECASE)
+# Bands by common practice: under a night, a night or a day, two nights, longer.
+_SOAK_BANDS_H: Final = ((18, "under 18 h"), (30, "18 to 30 h"), (54, "30 to 54 h"))
+
+
+def soak_h(haul: Haul) -> float:
+    """Return a haul's soak in hours; NaN when a time is missing."""
+    if haul.set_at is None or haul.hauled_at is None:
+        return float("nan")
+    return (haul.hauled_at - haul.set_at).total_seconds() / 3600
+
+
+def _doors(haul: Haul) -> str:
+    written = haul.extra.get("entrances", "").strip()
+    found = _DOORS.search(haul.design)
+    return written or (f"{found[1]} entrances" if found else "")
+
+
+def _depth_band(haul: Haul) -> str:
+    if haul.depth_m is None:
+        return ""
+    metre = int(haul.depth_m)
+    return f"{metre} to {metre + 1} m"
+
+
+def _soak_band(haul: Haul) -> str:
+    soak = soak_h(haul)
+    if np.isnan(soak):
+        return ""
+    return next((name for limit, name in _SOAK_BANDS_H if soak < limit), "54 h and more")
+
+
+GROUPINGS: Final[Mapping[str, Callable[[Haul], str]]] = {
+    "design": lambda haul: haul.design,
+    "entrances": _doors,
+    "bait": lambda haul: haul.bait,
+    "spot": lambda haul: haul.spot,
+    "trap": lambda haul: haul.trap,
+    "depth": _depth_band,
+    "soak": _soak_band,
+}
+
+# What else, besides the trip, hauls are alike in: a design's luck may be its spot's.
+BLOCKS: Final[Mapping[str, tuple[str, ...]]] = {
+    "design": ("spot",),
+    "entrances": ("spot",),
+    "trap": ("spot",),
+    "bait": ("spot", "design"),
+    "spot": ("design",),
+    "depth": ("design",),
+    "soak": ("spot", "design"),
+}
+_OTHER_BLOCKS: Final = ("spot",)
+
+
+def _crabs(haul: Haul) -> int | None:
+    counts = (haul.keepers, haul.shorts, haul.females)
+    return None if haul.keepers is None else sum(count or 0 for count in counts)
+
+
+@dataclass(frozen=True)
+class Measure:
+    """What is counted of a haul and out of what; fewer is better where `fewest_best`."""
+
+    count: Callable[[Haul], int | None]
+    out_of: Callable[[Haul], int | None] | None
+    unit: str
+    fewest_best: bool
+
+
+MEASURES: Final[Mapping[str, Measure]] = {
+    "keepers": Measure(lambda haul: haul.keepers, None, "keepers", fewest_best=False),
+    "crabs": Measure(_crabs, None, "crabs", fewest_best=False),
+    "shorts": Measure(lambda haul: haul.shorts, None, "shorts", fewest_best=True),
+    "females": Measure(lambda haul: haul.females, None, "females", fewest_best=True),
+    "light": Measure(lambda haul: haul.light, lambda haul: haul.judged, "light", fewest_best=True),
+}
+
+
+@dataclass(frozen=True)
+class Observations:
+    """Counted hauls as arrays of shape (n,), sorted by trip, with the labels as indices.
+
+    exposure: 1 for a haul, or how many crabs a share is of. soak_h: NaN where unknown.
+    blocks: index of each further block's level, by the block's name.
+    all_hauls: hauls of each group, counted or not, shape (groups,).
+    """
+
+    names: tuple[str, ...]
+    all_hauls: Ints
+    counts: Floats
+    exposure: Floats
+    soak_h: Floats
+    group: Ints
+    trip: Ints
+    blocks: Mapping[str, Ints]
+
+    @property
+    def groups(self) -> int:
+        """How many groups there are."""
+        return len(self.names)
+
+    @property
+    def trips(self) -> int:
+        """How many trips have a counted haul."""
+        return int(self.trip[-1]) + 1 if self.trip.size else 0
+
+    def per_group(self, values: Floats | None = None) -> Floats:
+        """Return the sum of values over each group's counted hauls, or their number."""
+        summed: Floats = np.bincount(self.group, values, self.groups).astype(np.float64)
+        return summed
+
+
+def observations(hauls: Iterable[Haul], by: str, measure: str) -> Observations:
+    """Return the hauls that carry a label for `by`, those with a count as arrays.
+
+    by: a grouping, or any column of the haul table that the log kept as unknown.
+    InputError when there is no such grouping or measure. Labels that differ only in
+    capitals are one group; a place's spots and trips are its own.
+    """
+    what = _measure(measure)
+    hauls = list(hauls)
+    label = _label(hauls, by)
+    block_names = BLOCKS.get(by, _OTHER_BLOCKS)
+    labelled = [(haul, name) for haul in hauls if (name := label(haul).strip())]
+    names, group_of = _indexed([name.casefold() for _, name in labelled])
+    shown = {name.casefold(): name for _, name in reversed(labelled)}
+    group = np.array(group_of, dtype=np.int64)
+    rows = [
+        (at, haul)
+        for at, (haul, _) in enumerate(labelled)
+        if what.count(haul) is not None and (what.out_of is None or (what.out_of(haul) or 0) > 0)
+    ]
+    kept = [haul for _, haul in rows]
+    _, trip_of = _indexed([(haul.place, haul.trip) for haul in kept])
+    trip = np.array(trip_of, dtype=np.int64)
+    order = np.argsort(trip, kind="stable")
+    blocks = {
+        name: np.array(_indexed([_level(haul, name) for haul in kept])[1], dtype=np.int64)[order]
+        for name in block_names
+    }
+    out_of = what.out_of
+    exposure = [1 if out_of is None else out_of(haul) or 1 for haul in kept]
+    return Observations(
+        names=tuple(shown[name] for name in names),
+        all_hauls=np.bincount(group, minlength=len(names)).astype(np.int64),
+        counts=np.array([what.count(haul) for haul in kept], dtype=np.float64)[order],
+        exposure=np.array(exposure, dtype=np.float64)[order],
+        soak_h=np.array([soak_h(haul) for haul in kept], dtype=np.float64)[order],
+        group=group[[at for at, _ in rows]][order] if rows else np.empty(0, np.int64),
+        trip=trip[order],
+        blocks=blocks,
+    )
+
+
+def _measure(measure: str) -> Measure:
+    if measure in MEASURES:
+        return MEASURES[measure]
+    remedy = f"choose one of {', '.join(MEASURES)}"
+    raise InputError("trials", [Problem("measure", measure, "cannot be compared", remedy)])
+
+
+def _label(hauls: Sequence[Haul], by: str) -> Callable[[Haul], str]:
+    if by in GROUPINGS:
+        return GROUPINGS[by]
+    own = Counter(name for haul in hauls for name in haul.extra)
+    if by in own:
+        return lambda haul: haul.extra.get(by, "")
+    remedy = f"choose one of {', '.join([*GROUPINGS, *own])}"
+    raise InputError("trials", [Problem("by", by, "is no way to group hauls", remedy)])
+
+
+def _level(haul: Haul, block: str) -> tuple[str, str]:
+    if block == "spot":
+        return haul.place, haul.spot.casefold()
+    return "", haul.design.casefold()
+
+
+def _indexed(values: Sequence[Label]) -> tuple[list[Label], list[int]]:
+    """Return the different values in order of first appearance, and each one's index."""
+    index: dict[Label, int] = {}
+    indices = [index.setdefault(value, len(index)) for value in values]
+    return list(index), indices
