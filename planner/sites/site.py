@@ -23,11 +23,52 @@ class HarmonicConstant:
 
 
 @dataclass(frozen=True)
+class TimeDifferences:
+    """Minutes to add to a turn's time, tabled for two times of day (UK convention).
+
+    first_h, second_h: hours on the table's clock; each column holds twelve hours later too.
+    Between the columns minutes go linearly with the clock time of the reference's turn.
+    """
+
+    first_h: float
+    first_minutes: float
+    second_h: float
+    second_minutes: float
+
+
+@dataclass(frozen=True)
+class HeightDifferences:
+    """Metres to add to a turn's height, tabled for mean springs and neaps (UK convention).
+
+    Linear in the height of the reference's turn, and carried on along the same line.
+    """
+
+    springs_there_m: float
+    springs_add_m: float
+    neaps_there_m: float
+    neaps_add_m: float
+
+
+@dataclass(frozen=True)
+class TabledDifferences:
+    """Differences to a reference place as tables give them, high and low waters apart.
+
+    clock_h: hours east of UTC of the table's clock: its standard time, never summer time.
+    """
+
+    clock_h: float
+    high_times: TimeDifferences
+    low_times: TimeDifferences
+    high_heights: HeightDifferences
+    low_heights: HeightDifferences
+
+
+@dataclass(frozen=True)
 class Offsets:
     """How high and low waters here differ from those of a reference place.
 
     height here = factor x height there + addition, each kind of turn with its own values;
-    minutes are added to the time there.
+    minutes are added to the time there. With `tabled` its differences take their place.
     """
 
     reference: Site
@@ -37,6 +78,7 @@ class Offsets:
     low_factor: float = 1.0
     high_add_m: float = 0.0
     low_add_m: float = 0.0
+    tabled: TabledDifferences | None = None
 
 
 @dataclass(frozen=True)

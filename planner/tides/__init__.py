@@ -6,6 +6,7 @@ from planner.tides.tide import (
     Crossings,
     DailyRange,
     LowestLevels,
+    Slacks,
     Tide,
     Turns,
 )
@@ -16,6 +17,7 @@ __all__ = [
     "Crossings",
     "DailyRange",
     "LowestLevels",
+    "Slacks",
     "Tide",
     "Turns",
 ]

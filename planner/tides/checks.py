@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from planner.sites.site import Site
-from planner.tides.observed import Comparison, ObservedTurns, compare, read_observed_turns
+from planner.tides.observed import Comparison, ObservedTurns, compare
+from planner.tides.reading import read_observed_turns
 from planner.tides.summary import WaterSummary, form_number, summarise, tide_type
 from planner.tides.suspicions import Suspicion, suspicions
 from planner.tides.tide import Tide

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from planner.errors import PlannerError
 from planner.sites.site import Offsets
 from planner.tides.astronomy import MS_PER_DAY, Floats, Milliseconds
+from planner.tides.differences import longest_shift_ms, shifted
 from planner.tides.turns import TurnList
 
 # How far beyond a span to look for the turns on both sides of it, at last: a place with
@@ -37,19 +38,16 @@ class Curve(Protocol):
 
 
 class OffsetCurve:
-    """The level at a place given by offsets (US convention).
+    """The level at a place given by offsets from a reference place.
 
-    Each high and low water of the reference comes at its own minutes later, its height
-    multiplied by its own ratio and then added to. Between two turns the shape is the
-    reference's between the same two, stretched in time and height so that both are met:
-    the slope is zero there on both sides, so the curve is smooth.
+    Each high and low water of the reference is moved in time and height. Between two turns
+    the shape is the reference's between the same two, stretched in time and height so that
+    both are met: the slope is zero there on both sides, so the curve is smooth.
     """
 
     def __init__(self, reference: Curve, offsets: Offsets) -> None:
         self._reference = reference
         self._offsets = offsets
-        minutes = (offsets.high_minutes, offsets.low_minutes)
-        self._high_ms, self._low_ms = (round(each * 60_000) for each in minutes)
         self._kept = (np.empty(0, dtype=np.int64), np.empty(0), TurnList.empty())
 
     def heights(self, t_ms: Milliseconds) -> Floats:
@@ -110,12 +108,10 @@ class OffsetCurve:
 
         start_ms, stop_ms: a span of time here; a margin for the shift is added there.
         """
-        shift = max(abs(self._high_ms), abs(self._low_ms))
+        shift = longest_shift_ms(self._offsets)
         there = self._reference.turns(start_ms - shift, stop_ms + shift)
-        o, high = self._offsets, there.is_high
-        t_ms = there.t_ms + np.where(high, self._high_ms, self._low_ms)
-        heights = there.heights_m * np.where(high, o.high_factor, o.low_factor)
-        heights = heights + np.where(high, o.high_add_m, o.low_add_m)
+        t_ms, heights = shifted(self._offsets, there)
+        high = there.is_high
         keep = _still_turns(t_ms, heights, high)
         return (
             TurnList(there.t_ms[keep], there.heights_m[keep], high[keep]),

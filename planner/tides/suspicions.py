@@ -18,7 +18,8 @@ from planner.clock import Instants
 from planner.estimates import Floats
 from planner.phrasing import Style, height_text
 from planner.sites.site import Site, Water
-from planner.tides.observed import ObservedTurns, compare
+from planner.tides.alignment import align, levels_shifted
+from planner.tides.observed import ObservedTurns
 from planner.tides.summary import WaterSummary
 from planner.tides.tide import Tide
 from planner.units import M_PER_FT
@@ -28,8 +29,6 @@ Code = Literal["units", "zone", "clock", "datum", "season"]
 # The largest tides known, in the Bay of Fundy, are near 17 m (common knowledge).
 _LARGEST_RANGE_M: Final = 18.0
 _FEWEST_TURNS: Final = 4
-_SHIFT_STEP_MIN: Final = 30
-_WIDEST_SHIFT_MIN: Final = 14 * 60
 _SHIFT_WORTH_SAYING_MIN: Final = 35.0
 _NEAR_MIN: Final = 15.0
 # A ratio of observed to predicted range within this factor of 0.3048 or of its inverse.
@@ -48,15 +47,6 @@ class Suspicion:
     code: Code
     text: str
     remedy: str
-
-
-@dataclass(frozen=True)
-class _Fit:
-    """Observed level = scale x (predicted, shifted in time) + constant."""
-
-    shift_min: float
-    scale: float
-    residuals: Floats  # observed less predicted after shift and scale, mean kept
 
 
 def suspicions(
@@ -109,12 +99,11 @@ def _of_the_numbers(site: Site, summary: WaterSummary | None) -> Iterator[Suspic
 
 def _of_the_observed(tide: Tide, observed: ObservedTurns) -> Iterator[Suspicion]:
     """Yield what observed high and low waters give away."""
-    if np.isfinite(observed.heights_m).sum() < _FEWEST_TURNS:
-        yield from _of_shift(tide.site, _time_only_shift(tide, observed))
-        return
-    fit = _best_fit(tide, observed)
     style = Style(length=tide.site.water.file_units)
+    fit = align(tide, observed)
     yield from _of_shift(tide.site, fit.shift_min)
+    if fit.scale is None:
+        return
     for ratio, said, truth in ((M_PER_FT, "metres", "feet"), (1 / M_PER_FT, "feet", "metres")):
         if ratio / _UNIT_LATITUDE < fit.scale < ratio * _UNIT_LATITUDE:
             yield Suspicion(
@@ -124,8 +113,11 @@ def _of_the_observed(tide: Tide, observed: ObservedTurns) -> Iterator[Suspicion]
                 f"Set units to {truth} for the constants, or check the unit of the observations.",
             )
             return
-    bias, scatter = float(fit.residuals.mean()), float(fit.residuals.std(ddof=1))
-    uncertain = 3 * scatter / np.sqrt(fit.residuals.size)
+    known = np.isfinite(observed.heights_m)
+    times = observed.times[known]
+    left = observed.heights_m[known] - levels_shifted(tide, times, fit.shift_min)
+    bias, scatter = float(left.mean()), float(left.std(ddof=1))
+    uncertain = 3 * scatter / np.sqrt(left.size)
     if abs(bias) > max(_BIAS_WORTH_SAYING_M, uncertain):
         side = "above" if bias > 0 else "below"
         yield Suspicion(
@@ -134,7 +126,7 @@ def _of_the_observed(tide: Tide, observed: ObservedTurns) -> Iterator[Suspicion]
             "on average, high and low alike.",
             "Check that both count from the same zero, and that mean_level belongs to it.",
         )
-    season = _missing_season(tide.site.water, observed, fit.residuals)
+    season = _missing_season(tide.site.water, times, left)
     if season is not None:
         yield Suspicion(
             "season",
@@ -173,65 +165,17 @@ def _of_shift(site: Site, shift_min: float) -> Iterator[Suspicion]:
         )
 
 
-def _best_fit(tide: Tide, observed: ObservedTurns) -> _Fit:
-    """Return the shift and scale of the prediction that bring it nearest to the observed.
-
-    Heights tell which tide an observation belongs to, so they choose among coarse shifts;
-    times of turns, which are sharper, then place it. Nearly equal fits go to the least shift.
-    """
-    known = np.isfinite(observed.heights_m)
-    times, heights = observed.times[known], observed.heights_m[known]
-    shifts = np.arange(-_WIDEST_SHIFT_MIN, _WIDEST_SHIFT_MIN + 1, _SHIFT_STEP_MIN)
-    costs = np.array([_scaled(tide, times, heights, float(shift))[1] for shift in shifts])
-    floor = 1.3 * costs.min() + 1e-6
-    coarse = float(min(shifts[costs <= floor], key=abs))
-    shift = coarse + _median_delay(tide, observed, coarse)
-    scale, _ = _scaled(tide, times, heights, shift)
-    middle = tide.site.water.mean_level_m
-    predicted = _shifted_levels(tide, times, shift)
-    if not 1 / 1.25 < scale < 1.25:  # ranges too different for heights to be compared as they are
-        predicted = middle + scale * (predicted - middle)
-    return _Fit(shift, scale, heights - predicted)
-
-
-def _shifted_levels(tide: Tide, times: Instants, shift_min: float) -> Floats:
-    return tide.heights(times - np.timedelta64(round(shift_min * 60_000), "ms"))
-
-
-def _scaled(tide: Tide, times: Instants, heights: Floats, shift_min: float) -> tuple[float, float]:
-    """Return the scale of the best straight line and the mean square left over."""
-    predicted = _shifted_levels(tide, times, shift_min)
-    varying = predicted - predicted.mean()
-    observed = heights - heights.mean()
-    power = float(varying @ varying)
-    scale = max(0.0, float(varying @ observed) / power) if power > 0 else 0.0
-    return scale, float(((observed - scale * varying) ** 2).mean())
-
-
-def _median_delay(tide: Tide, observed: ObservedTurns, shift_min: float) -> float:
-    moved = observed.times - np.timedelta64(round(shift_min * 60_000), "ms")
-    minutes = compare(tide, ObservedTurns(moved, observed.heights_m, observed.is_high)).time_min
-    known = minutes[np.isfinite(minutes)]
-    return float(np.median(known)) if known.size else 0.0
-
-
-def _time_only_shift(tide: Tide, observed: ObservedTurns) -> float:
-    """Return the common delay from times alone: good to half a tide at most."""
-    return _median_delay(tide, observed, 0.0)
-
-
-def _missing_season(water: Water, observed: ObservedTurns, residuals: Floats) -> float | None:
+def _missing_season(water: Water, times: Instants, left: Floats) -> float | None:
     """Return the range of an annual cycle in what is left over, when SA is not given."""
-    times = observed.times[np.isfinite(observed.heights_m)]
     present = any(each.constituent == "SA" and each.amplitude_m > 0 for each in water.constants)
     if present or times.size < _SEASON_FEWEST or np.ptp(times) < _SEASON_SPAN:
         return None
     angle = times.astype(np.int64) * (2 * np.pi / _YEAR_MS)
     design = np.stack([np.ones(times.size), np.cos(angle), np.sin(angle)], axis=1)
-    solution = np.linalg.lstsq(design, residuals, rcond=None)[0]
-    left = residuals - design @ solution
+    solution = np.linalg.lstsq(design, left, rcond=None)[0]
+    rest = left - design @ solution
     amplitude = float(np.hypot(solution[1], solution[2]))
-    error = float(np.sqrt((left @ left) / (times.size - 3) * 2 / times.size))
+    error = float(np.sqrt((rest @ rest) / (times.size - 3) * 2 / times.size))
     if amplitude < max(_SEASON_WORTH_SAYING_M, 2.5 * error):
         return None
     return 2 * amplitude

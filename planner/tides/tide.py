@@ -52,6 +52,14 @@ class Crossings:
 
 
 @dataclass(frozen=True)
+class Slacks:
+    """Estimated slack waters; times `datetime64[ms]` UTC, after_high, both of shape (n,)."""
+
+    times: Instants
+    after_high: Bools
+
+
+@dataclass(frozen=True)
 class DailyRange:
     """Lowest and highest level of each local day, metres above the datum, shape (n,)."""
 
@@ -111,6 +119,24 @@ class Tide:
         t_ms, rising = find_crossings(*knots, level_m, self._curve.heights)
         inside = t_ms < last
         return Crossings(t_ms[inside].astype("datetime64[ms]"), rising[inside])
+
+    def slacks(
+        self, start: Moment, stop: Moment, after_high_min: float, after_low_min: float
+    ) -> Slacks:
+        """Return slack waters of the span, estimated as so many minutes after each turn.
+
+        The current is not predicted: the lags are the user's own for the place, may be
+        negative, and change with the range and the weather.
+        """
+        first, last = _instant(start), _instant(stop)
+        reach = round(max(abs(after_high_min), abs(after_low_min)) * 60_000)
+        found = self._curve.turns(first - reach, last + reach)
+        minutes = np.where(found.is_high, after_high_min, after_low_min)
+        t_ms = found.t_ms + np.rint(minutes * 60_000).astype(np.int64)
+        order = np.argsort(t_ms, kind="stable")
+        t_ms, after_high = t_ms[order], found.is_high[order]
+        inside = (t_ms >= first) & (t_ms < last)
+        return Slacks(t_ms[inside].astype("datetime64[ms]"), after_high[inside])
 
     def daily_range(self, day_edges: Instants) -> DailyRange:
         """Return lowest and highest level of each day between neighbouring edges.
