@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from planner.trials.comparing import compare
+from planner.trials.grouping import GROUPINGS, MEASURES
+from planner.trials.layout import Layout, Placed, Trap, layout, next_layout
 from planner.trials.trial import (
     Caution,
     Contrast,
@@ -15,13 +17,20 @@ from planner.trials.trial import (
 )
 
 __all__ = [
+    "GROUPINGS",
+    "MEASURES",
     "Caution",
     "Contrast",
     "Dispersion",
     "Group",
+    "Layout",
+    "Placed",
     "Test",
     "ToSettle",
+    "Trap",
     "Trial",
     "Verdict",
     "compare",
+    "layout",
+    "next_layout",
 ]
