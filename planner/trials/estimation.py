@@ -8,7 +8,6 @@ weighted points, and mixed over: with few hauls the intervals would else be too 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any, Final
 
@@ -169,30 +168,43 @@ def estimate(seen: Observations, rng: np.random.Generator) -> Estimate:
     sample = sample_trips(seen, rng)
     searched = ScalePosterior(sample, with_groups=True)
     best = searched.best_point()
-    if sample is seen:
-        problem, points = searched, list(_points(searched, best, rng))
-    else:
-        problem, points = ScalePosterior(seen, with_groups=True), [(best, 1.0)]
-    share = np.array([weight for _, weight in points])
+    points, share = _points(searched, best, rng)
     # As many draws of each point as its weight asks for, dealt without gaps.
-    chosen = np.searchsorted(np.cumsum(share), (np.arange(_DRAWS) + rng.random()) / _DRAWS)
-    draws = np.empty((_DRAWS, seen.groups))
-    k = np.empty(_DRAWS)
-    for at in np.unique(chosen):
-        rows = np.flatnonzero(chosen == at)
-        mode = problem.mode(points[at][0])
-        centre, covariance = _log_rates(seen, problem.data, mode)
-        root = np.linalg.cholesky(covariance + 1e-12 * np.eye(seen.groups))
-        draws[rows] = centre + rng.standard_normal((rows.size, seen.groups)) @ root.T
-        k[rows] = problem.hyper(points[at][0]).scales.k
-    information_sd = _information_sd(seen, problem, best)
-    return Estimate(draws, k, information_sd, problem.common_soak_h)
+    chosen = np.searchsorted(np.cumsum(share)[:-1], (np.arange(_DRAWS) + rng.random()) / _DRAWS)
+    k = np.array([searched.hyper(point).scales.k for point in points])[chosen]
+    if sample is seen:
+        problem = searched
+        draws = np.empty((_DRAWS, seen.groups))
+        for at in np.unique(chosen):
+            rows = np.flatnonzero(chosen == at)
+            draws[rows] = _draw_log_rates(seen, problem, points[at], rows.size, rng)
+    else:
+        # So many hauls leave next to no doubt of the scales: one point stands for all.
+        problem = ScalePosterior(seen, with_groups=True)
+        draws = _draw_log_rates(seen, problem, best, _DRAWS, rng)
+        best_k = searched.hyper(best).scales.k
+        k = best_k * (k / best_k) ** math.sqrt(sample.counts.size / seen.counts.size)
+    return Estimate(draws, k, _information_sd(seen, problem, best), problem.common_soak_h)
+
+
+def _draw_log_rates(
+    seen: Observations,
+    problem: ScalePosterior,
+    point: Floats,
+    count: int,
+    rng: np.random.Generator,
+) -> Floats:
+    """Return draws (count, groups) of the log rates with the scales at a point."""
+    centre, covariance = _log_rates(seen, problem.data, problem.mode(point))
+    root = np.linalg.cholesky(covariance + 1e-12 * np.eye(seen.groups))
+    draws: Floats = centre + rng.standard_normal((count, seen.groups)) @ root.T
+    return draws
 
 
 def _points(
     problem: ScalePosterior, best: Floats, rng: np.random.Generator
-) -> Iterator[tuple[Floats, float]]:
-    """Yield points about the best one with weights that make them stand for the posterior."""
+) -> tuple[Floats, Floats]:
+    """Return points about the best one, and the weights with which they are the posterior."""
     size = best.size
     values, vectors = np.linalg.eigh(_curvature(problem, best))
     # Where the log is silent the prior alone curves, at least this much.
@@ -208,7 +220,7 @@ def _points(
     weight = np.exp(log_weight - log_weight.max())
     # No single lucky point may stand for all.
     weight = np.minimum(weight, weight.sum() / math.sqrt(_POINTS))
-    yield from zip(points, weight / weight.sum(), strict=True)
+    return points, weight / weight.sum()
 
 
 def _curvature(problem: ScalePosterior, best: Floats, step: float = 0.1) -> Floats:

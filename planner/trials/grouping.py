@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final, TypeVar
 
@@ -18,7 +18,7 @@ from planner.logbook import Haul
 Ints = NDArray[np.int64]
 Bools = NDArray[np.bool_]
 
-Label = TypeVar("Label", bound=Hashable)
+Label = TypeVar("Label", str, tuple[str, str])
 
 _DOORS = re.compile(r"(\d+)\s*-?\s*(?:doors?|entrances?|funnels?)", re.IGNORECASE)
 # Bands by common practice: under a night, a night or a day, two nights, longer.
@@ -138,41 +138,42 @@ def observations(hauls: Iterable[Haul], by: str, measure: str) -> Observations:
 
     by: a grouping, or any column of the haul table that the log kept as unknown.
     InputError when there is no such grouping or measure. Labels that differ only in
-    capitals are one group; a place's spots and trips are its own.
+    capitals are one group; a place's spots and trips are its own. The order of the hauls
+    makes no difference.
     """
     what = _measure(measure)
     hauls = list(hauls)
     label = _label(hauls, by)
-    block_names = BLOCKS.get(by, _OTHER_BLOCKS)
     labelled = [(haul, name) for haul in hauls if (name := label(haul).strip())]
     names, group_of = _indexed([name.casefold() for _, name in labelled])
-    shown = {name.casefold(): name for _, name in reversed(labelled)}
-    group = np.array(group_of, dtype=np.int64)
-    rows = [
-        (at, haul)
-        for at, (haul, _) in enumerate(labelled)
-        if what.count(haul) is not None and (what.out_of is None or (what.out_of(haul) or 0) > 0)
-    ]
-    kept = [haul for _, haul in rows]
-    _, trip_of = _indexed([(haul.place, haul.trip) for haul in kept])
-    trip = np.array(trip_of, dtype=np.int64)
-    order = np.argsort(trip, kind="stable")
-    blocks = {
-        name: np.array(_indexed([_level(haul, name) for haul in kept])[1], dtype=np.int64)[order]
-        for name in block_names
-    }
+    shown = {name.casefold(): name for name in sorted({name for _, name in labelled}, reverse=True)}
+    rows = [at for at, (haul, _) in enumerate(labelled) if _is_counted(what, haul)]
+    kept = [labelled[at][0] for at in rows]
     out_of = what.out_of
-    exposure = [1 if out_of is None else out_of(haul) or 1 for haul in kept]
+    counts = np.array([what.count(haul) for haul in kept], dtype=np.float64)
+    exposure = np.array([out_of(haul) if out_of else 1 for haul in kept], dtype=np.float64)
+    soaks = np.array([soak_h(haul) for haul in kept], dtype=np.float64)
+    group = np.array(group_of, dtype=np.int64)
+    counted_group = group[np.array(rows, dtype=np.int64)]
+    trip = _indices([(haul.place, haul.trip) for haul in kept])
+    block_names = BLOCKS.get(by, _OTHER_BLOCKS)
+    blocks = {name: _indices([_level(haul, name) for haul in kept]) for name in block_names}
+    order = np.lexsort((soaks, exposure, counts, *blocks.values(), counted_group, trip))
     return Observations(
         names=tuple(shown[name] for name in names),
         all_hauls=np.bincount(group, minlength=len(names)).astype(np.int64),
-        counts=np.array([what.count(haul) for haul in kept], dtype=np.float64)[order],
-        exposure=np.array(exposure, dtype=np.float64)[order],
-        soak_h=np.array([soak_h(haul) for haul in kept], dtype=np.float64)[order],
-        group=group[[at for at, _ in rows]][order] if rows else np.empty(0, np.int64),
+        counts=counts[order],
+        exposure=exposure[order],
+        soak_h=soaks[order],
+        group=counted_group[order],
         trip=trip[order],
-        blocks=blocks,
+        blocks={name: block[order] for name, block in blocks.items()},
     )
+
+
+def _is_counted(what: Measure, haul: Haul) -> bool:
+    """Tell whether a haul has the count, and something that it is a share of."""
+    return what.count(haul) is not None and (what.out_of is None or bool(what.out_of(haul)))
 
 
 def _measure(measure: str) -> Measure:
@@ -183,6 +184,8 @@ def _measure(measure: str) -> Measure:
 
 
 def _label(hauls: Sequence[Haul], by: str) -> Callable[[Haul], str]:
+    if by == "spot" and len({haul.place for haul in hauls}) > 1:
+        return lambda haul: f"{haul.spot} ({haul.place})" if haul.spot else ""
     if by in GROUPINGS:
         return GROUPINGS[by]
     own = Counter(name for haul in hauls for name in haul.extra)
@@ -198,8 +201,12 @@ def _level(haul: Haul, block: str) -> tuple[str, str]:
     return "", haul.design.casefold()
 
 
+def _indices(values: Sequence[Label]) -> Ints:
+    return np.array(_indexed(values)[1], dtype=np.int64)
+
+
 def _indexed(values: Sequence[Label]) -> tuple[list[Label], list[int]]:
-    """Return the different values in order of first appearance, and each one's index."""
-    index: dict[Label, int] = {}
-    indices = [index.setdefault(value, len(index)) for value in values]
-    return list(index), indices
+    """Return the different values in their order, and each one's index."""
+    different = sorted(set(values))
+    index = {value: at for at, value in enumerate(different)}
+    return different, [index[value] for value in values]
