@@ -37,6 +37,9 @@ _K_SD_LOG: Final = 0.6
 # Dormant crabs enter no trap. That the catch fades over a few degrees above the temperature
 # of dormancy, and how fast, is our judgement.
 _FADE_C: Final = 1.2
+# Blue crabs are dormant below about 10 C (crab dossier, section 1, read there). Of a species
+# that is not named here nothing is claimed: its catch is not lowered in cold water.
+_DORMANT_BELOW_C: Final = {"blue-crab": 10.0}
 _DRAWS: Final = 2000
 
 
@@ -98,13 +101,19 @@ def saturation(soak_h: Floats, half_h: Floats) -> Floats:
     return filled
 
 
-def activity_at(water_c: Floats, dormant_below_c: float) -> Floats:
+def dormant_below_c(species: str) -> float:
+    """Return the water temperature (degrees C) below which the species lies dormant."""
+    return _DORMANT_BELOW_C.get(species, -math.inf)
+
+
+def activity_at(water_c: Floats, species: str) -> Floats:
     """Return how active crabs are (0 to 1), shape (n,); 1 where the temperature is NaN."""
-    fade: Floats = 1 / (1 + np.exp(-(water_c - dormant_below_c - _FADE_C) / _FADE_C))
+    above_c = water_c - dormant_below_c(species)
+    fade: Floats = 1 / (1 + np.exp(-(above_c - _FADE_C) / _FADE_C))
     return np.where(np.isnan(water_c), 1.0, fade)
 
 
-def trip_catches(site: Site, hauls: Iterable[Haul], dormant_below_c: float) -> list[TripCatch]:
+def trip_catches(site: Site, hauls: Iterable[Haul]) -> list[TripCatch]:
     """Return the trips of the place whose hauls have both a count of keepers and a soak.
 
     A haul without a count is not a haul without crabs, so it is left out.
@@ -114,11 +123,11 @@ def trip_catches(site: Site, hauls: Iterable[Haul], dormant_below_c: float) -> l
         timed = haul.set_at is not None and haul.hauled_at is not None
         if haul.place == site.name and haul.keepers is not None and timed:
             by_trip[haul.trip].append(haul)
-    trips = (_trip_catch(site, by_trip[name], dormant_below_c) for name in sorted(by_trip))
+    trips = (_trip_catch(site, by_trip[name]) for name in sorted(by_trip))
     return [trip for trip in trips if trip.soaks_h.size]
 
 
-def _trip_catch(site: Site, hauls: Sequence[Haul], dormant_below_c: float) -> TripCatch:
+def _trip_catch(site: Site, hauls: Sequence[Haul]) -> TripCatch:
     soaks, keepers, water_c = [], 0, []
     for haul in hauls:
         if haul.set_at is None or haul.hauled_at is None or haul.hauled_at <= haul.set_at:
@@ -130,7 +139,7 @@ def _trip_catch(site: Site, hauls: Sequence[Haul], dormant_below_c: float) -> Tr
         elif site.monthly_water_c is not None:
             water_c.append(site.monthly_water_c[haul.hauled_at.month - 1])
     mean_c = np.array([np.mean(water_c)]) if water_c else np.array([np.nan])
-    return TripCatch(keepers, np.array(soaks), float(activity_at(mean_c, dormant_below_c)[0]))
+    return TripCatch(keepers, np.array(soaks), float(activity_at(mean_c, site.species)[0]))
 
 
 def learn_catch(trips: Sequence[TripCatch], seed: int) -> CatchModel:

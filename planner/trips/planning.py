@@ -22,7 +22,6 @@ from planner.trips.wording import reasons, warnings
 
 _HOUR = np.timedelta64(1, "h")
 _STEP_H = float(STEP / _HOUR)
-_DORMANT_BELOW_C = 10.0
 
 
 def plan_trips(
@@ -72,9 +71,7 @@ class Search:
             tide=tide,
             not_before=None if not_before is None else to_utc64(not_before),
         )
-        self.catch = learn_catch(
-            trip_catches(site, log.hauls if log else (), _DORMANT_BELOW_C), seed
-        )
+        self.catch = learn_catch(trip_catches(site, log.hauls if log else ()), seed)
         soaks_h = np.arange(max(self.candidates.max_steps, 0) + 1.0) * _STEP_H
         self._per_trap = self.catch.per_trap(soaks_h)
         self._tide = tide
@@ -82,7 +79,7 @@ class Search:
         self._edges = day_edges(outlook.days[0], outlook.days[-1], site.zone)
         self._windows = find_windows(self.candidates)
         self._day = self._day_of(self.candidates.times)
-        self._activity = activity_at(outlook.forecast.water_c, _DORMANT_BELOW_C)
+        self._activity = activity_at(outlook.forecast.water_c, site.species)
         most = site.rules.max_traps
         self.traps = site.habits.traps if most is None else min(site.habits.traps, most)
 

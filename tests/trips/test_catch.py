@@ -120,12 +120,13 @@ def test_one_seed_gives_one_interval_and_other_seeds_hardly_another() -> None:
 
 def test_cold_water_stops_the_catch_smoothly_and_unknown_water_does_not() -> None:
     """Dormant crabs enter no trap; a temperature nobody knows must not invent a cold winter."""
-    active = activity_at(np.array([2.0, 8.0, 10.0, 12.0, 16.0, 25.0, np.nan]), 10.0)
+    active = activity_at(np.array([2.0, 8.0, 10.0, 12.0, 16.0, 25.0, np.nan]), "blue-crab")
     assert active[0] < 0.01
     assert active[1] < 0.1
     assert active[4] > 0.95
     assert active[6] == 1.0
     assert (np.diff(active[:6]) > 0).all()
+    assert activity_at(np.array([2.0, np.nan]), "some other crab").tolist() == [1.0, 1.0]
 
 
 def haul(**changes: object) -> Haul:
@@ -144,11 +145,11 @@ def test_only_hauls_with_a_count_and_a_soak_speak() -> None:
         haul(place="Elsewhere", keepers=50),
         haul(trip="two", hauled_at=None),
     ]
-    trips = trip_catches(made_site(), hauls, 10.0)
+    trips = trip_catches(made_site(), hauls)
     assert len(trips) == 1
     assert trips[0].keepers == 3
     assert trips[0].soaks_h.tolist() == [20.0, 20.0]
-    turned = trip_catches(made_site(), hauls[::-1], 10.0)
+    turned = trip_catches(made_site(), hauls[::-1])
     assert turned[0].keepers == 3
 
 
