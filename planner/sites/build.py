@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import time
 from pathlib import Path
 from typing import Any
 
@@ -16,9 +17,12 @@ from planner.sites.file_model import (
     EVERY_YEAR,
     ClosureTable,
     FreeTable,
+    HeightColumn,
     OffsetsTable,
     PlaceFile,
     RulesTable,
+    TabledTable,
+    TimeColumn,
     TripTable,
     WaterTable,
 )
@@ -28,11 +32,14 @@ from planner.sites.site import (
     FreeTime,
     Habits,
     HarmonicConstant,
+    HeightDifferences,
     Offsets,
     RuleNote,
     Rules,
     Site,
     Spot,
+    TabledDifferences,
+    TimeDifferences,
     Water,
 )
 from planner.sites.wording import problems_in_words, shown
@@ -139,18 +146,45 @@ def _water(water: WaterTable, reference: Site | None) -> Water:
 def _offsets(table: OffsetsTable, reference: Site, unit: LengthUnit) -> Offsets:
     return Offsets(
         reference=reference,
-        high_minutes=table.high_minutes,
-        low_minutes=table.low_minutes,
+        high_minutes=table.high_minutes or 0.0,
+        low_minutes=table.low_minutes or 0.0,
         high_factor=table.high_factor,
         low_factor=table.low_factor,
         high_add_m=metres_from(table.high_add, unit),
         low_add_m=metres_from(table.low_add, unit),
+        tabled=_tabled(table.tabled, unit) if table.tabled is not None else None,
     )
+
+
+def _tabled(table: TabledTable, unit: LengthUnit) -> TabledDifferences:
+    def times(columns: list[TimeColumn]) -> TimeDifferences:
+        first, second = columns
+        return TimeDifferences(_hours(first.at), first.minutes, _hours(second.at), second.minutes)
+
+    def heights(columns: list[HeightColumn]) -> HeightDifferences:
+        first, second = columns
+        lengths = (first.there, first.add, second.there, second.add)
+        return HeightDifferences(*(metres_from(length, unit) for length in lengths))
+
+    return TabledDifferences(
+        clock_h=table.clock,
+        high_times=times(table.high_times),
+        low_times=times(table.low_times),
+        high_heights=heights(table.high_heights),
+        low_heights=heights(table.low_heights),
+    )
+
+
+def _hours(clock: time) -> float:
+    return clock.hour + clock.minute / 60
 
 
 def _shifted_mean_level(offsets: Offsets) -> float:
     """Return the mean of what the rules for high and for low water make of the mean level."""
     there_m = offsets.reference.water.mean_level_m
+    if offsets.tabled is not None:
+        tables = (offsets.tabled.high_heights, offsets.tabled.low_heights)
+        return there_m + sum(each.springs_add_m + each.neaps_add_m for each in tables) / 4
     high_m = offsets.high_factor * there_m + offsets.high_add_m
     low_m = offsets.low_factor * there_m + offsets.low_add_m
     return (high_m + low_m) / 2

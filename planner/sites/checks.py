@@ -231,6 +231,45 @@ def _offset_problems(offsets: Mapping[str, Any], unit: LengthUnit) -> Iterator[P
     for key in ("high_add", "low_add"):
         where = f"water.offsets.{key}"
         yield from _level_problem(where, offsets.get(key), unit, (-10.0, 10.0), "a difference")
+    if "tabled" in offsets:
+        yield from _tabled_problems(offsets)
+        return
+    for key, example in (("high_minutes", 47), ("low_minutes", 62)):
+        if offsets and key not in offsets:
+            remedy = f"give the minutes added to the times, such as {example}"
+            yield Problem(f"water.offsets.{key}", "", "is missing", remedy)
+
+
+def _tabled_problems(offsets: Mapping[str, Any]) -> Iterator[Problem]:
+    """Yield what is wrong between the columns of tabled differences."""
+    plain = sorted(set(offsets) - {"reference", "tabled"})
+    if plain:
+        yield Problem(
+            f"water.offsets.{plain[0]}",
+            shown(offsets[plain[0]]),
+            "is given beside tabled differences, which take its place",
+            "keep one of the two",
+        )
+    tabled = _table(offsets["tabled"])
+    for key, step in (("high_times", "at"), ("low_times", "at")):
+        clocks = [clock_time(column.get(step)) for column in _tables(tabled.get(key))]
+        hours = {(each.hour % 12, each.minute) for each in clocks if each is not None}
+        if len(clocks) == 2 and None not in clocks and len(hours) == 1:
+            yield Problem(
+                f"water.offsets.tabled.{key}",
+                ", ".join(f"{each:%H:%M}" for each in clocks if each is not None),
+                "both columns hold at the same times, twelve hours apart",
+                "give two times of day such as 00:00 and 06:00",
+            )
+    for key in ("high_heights", "low_heights"):
+        there = [_number(column.get("there")) for column in _tables(tabled.get(key))]
+        if len(there) == 2 and None not in there and there[0] == there[1]:
+            yield Problem(
+                f"water.offsets.tabled.{key}",
+                f"{there[0]:g}",
+                "both columns are for the same height",
+                "give the heights of mean springs and of mean neaps at the reference place",
+            )
 
 
 def _ramp_problems(ramp: Mapping[str, Any], unit: LengthUnit) -> Iterator[Problem]:

@@ -137,16 +137,52 @@ class ConstituentEntry(Table):
     )
 
 
+class TimeColumn(Table):
+    """One column of tabled time differences: it holds at `at` and twelve hours later."""
+
+    at: Clock = Field(description='a time on the clock of the table, such as "06:00"')
+    minutes: Minutes = Field(description="minutes added to the time, such as 23")
+
+
+class HeightColumn(Table):
+    """One column of tabled height differences."""
+
+    there: Number = Field(description="the height at the reference place, such as 4.2")
+    add: Number = Field(description="what is added to it, such as 0.3")
+
+
+TimeColumns = Annotated[list[TimeColumn], Field(min_length=2, max_length=2)]
+HeightColumns = Annotated[list[HeightColumn], Field(min_length=2, max_length=2)]
+
+
+class TabledTable(Table):
+    """[water.offsets.tabled]: differences by time of day and by height at the reference."""
+
+    clock: Annotated[float, PlainValidator(_phase_reference)] = Field(
+        description='the clock of the table, "UTC" or such as "UTC+01:00", never summer time'
+    )
+    high_times: TimeColumns = Field(
+        description='two columns such as { at = "00:00", minutes = 35 }'
+    )
+    low_times: TimeColumns = Field(description='two columns such as { at = "06:00", minutes = 23 }')
+    high_heights: HeightColumns = Field(
+        description="two columns such as { there = 4.2, add = 1.1 }"
+    )
+    low_heights: HeightColumns = Field(description="two columns such as { there = 0.4, add = 0.1 }")
+
+
 class OffsetsTable(Table):
     """[water.offsets]: high and low waters as those of a reference place, shifted."""
 
     reference: Text = Field(
         description='the place file (or place name) of the reference, such as "other-place.toml"'
     )
-    high_minutes: Minutes = Field(
-        description="minutes added to the times of high water, such as 47"
+    high_minutes: Minutes | None = Field(
+        default=None, description="minutes added to the times of high water, such as 47"
     )
-    low_minutes: Minutes = Field(description="minutes added to the times of low water, such as 62")
+    low_minutes: Minutes | None = Field(
+        default=None, description="minutes added to the times of low water, such as 62"
+    )
     high_factor: Annotated[Number, Field(gt=0, le=10)] = Field(
         default=1.0, description="the ratio of the heights of high water, such as 0.86"
     )
@@ -158,6 +194,9 @@ class OffsetsTable(Table):
     )
     low_add: Number = Field(
         default=0.0, description="what is added to the heights of low water, such as -0.05"
+    )
+    tabled: TabledTable | None = Field(
+        default=None, description="a table with clock, high_times, low_times and the heights"
     )
 
 

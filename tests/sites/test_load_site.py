@@ -134,3 +134,26 @@ def test_demo_place_says_it_is_invented():
     """Nobody may take the demo place for real water."""
     assert load_site(demo_place()).invented
     assert "INVENTED" in demo_place().read_text(encoding="utf-8").splitlines()[0]
+
+
+TABLED = """\
+[water.offsets]
+reference = "otter-bight.toml"
+[water.offsets.tabled]
+clock = "UTC+01:00"
+high_times = [{ at = "00:00", minutes = 35 }, { at = "06:00", minutes = 23 }]
+low_times = [{ at = "01:30", minutes = 10 }, { at = "06:00", minutes = -5 }]
+high_heights = [{ there = 4.2, add = 1.1 }, { there = 3.4, add = 0.8 }]
+low_heights = [{ there = 0.4, add = 0.1 }, { there = 1.1, add = 0.2 }]
+"""
+TABLED_PLACE = OFFSETS[: OFFSETS.index("[water.offsets]")] + TABLED
+
+
+def test_tabled_differences_of_a_place(write):
+    """Differences by time of day and height come in metres, on the clock of their table."""
+    write(WHOLE)
+    tabled = load_site(write(TABLED_PLACE, "heron-slough.toml")).water.offsets.tabled
+    assert tabled.clock_h == 1.0
+    assert (tabled.low_times.first_h, tabled.low_times.second_minutes) == (1.5, -5.0)
+    assert tabled.high_heights.springs_there_m == pytest.approx(4.2 * 0.3048)
+    assert tabled.high_heights.neaps_add_m == pytest.approx(0.8 * 0.3048)

@@ -205,3 +205,40 @@ class TestFiles:
     def test_number_with_too_many_digits(self, write):
         with pytest.raises(SiteError):
             load_site(write(WHOLE.replace("38.2", "9" * 5000)))
+
+
+class TestTabledDifferences:
+    """What can be wrong between the columns of tabled differences."""
+
+    TABLED = """
+[water.offsets.tabled]
+clock = "UTC"
+high_times = [{ at = "00:00", minutes = 35 }, { at = "06:00", minutes = 23 }]
+low_times = [{ at = "00:00", minutes = 10 }, { at = "06:00", minutes = -5 }]
+high_heights = [{ there = 4.2, add = 1.1 }, { there = 3.4, add = 0.8 }]
+low_heights = [{ there = 0.4, add = 0.1 }, { there = 1.1, add = 0.2 }]
+"""
+
+    def _place(self, tabled):
+        head = OFFSETS[: OFFSETS.index("high_minutes")]
+        return head + tabled
+
+    def test_columns_that_are_one(self, refusals):
+        bent = self.TABLED.replace('at = "06:00", minutes = 23', 'at = "12:00", minutes = 23')
+        bent = bent.replace("there = 1.1", "there = 0.4")
+        problems = refusals(self._place(bent))
+        assert "same times" in problems["water.offsets.tabled.high_times"]
+        assert "same height" in problems["water.offsets.tabled.low_heights"]
+
+    def test_one_column_only(self, refusals):
+        bent = self.TABLED.replace(', { at = "06:00", minutes = 23 }', "")
+        assert "at least 2" in refusals(self._place(bent))["water.offsets.tabled.high_times"]
+
+    def test_beside_plain_offsets(self, refusals):
+        problems = refusals(OFFSETS + self.TABLED)
+        assert "take its place" in problems["water.offsets.high_add"]
+
+    def test_neither_minutes_nor_tables(self, refusals):
+        problems = refusals(self._place(""))
+        assert "is missing" in problems["water.offsets.high_minutes"]
+        assert "is missing" in problems["water.offsets.low_minutes"]
