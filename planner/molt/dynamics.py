@@ -1,0 +1,115 @@
+"""From temperature and moon to molting, and from molting to fullness, for draws at once.
+
+A legal crab runs through a chain of steps whose pace is the day's degree-days (a chain of n
+steps gives the time between molts a gamma distribution with coefficient of variation
+1/sqrt(n)); at its end it is ready and sheds at a hazard that the moon modulates, but only in
+water warm enough. After the molt it is refused by traps for a while and refills; both run on
+a second clock, days at 25 C, that slows in colder water by a factor Q10 for 10 degrees.
+
+A crab cannot be ready again while it is still light (that takes a whole chain), so the share
+of light crabs is the molting of a window of the past: those shed long enough ago to be caught
+and not long enough ago to be full.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+import numpy as np
+
+from planner.estimates import Floats
+from planner.molt.profile import Parameters
+
+_MOST_MOLTED_UNSEEN: Final = 0.95
+# Keeps the refill clock strictly increasing in water too cold to refill, so it has an inverse.
+_STANDSTILL: Final = 1e-6
+
+
+@dataclass(frozen=True)
+class Clocks:
+    """The chain's state: share of crabs at each step, shape (draws, steps), and ready, (draws,)."""
+
+    steps: Floats
+    ready: Floats
+
+
+def fresh_clocks(parameters: Parameters) -> Clocks:
+    """Return crabs spread evenly over the chain, none ready."""
+    draws = parameters.base_c.size
+    steps = np.full((draws, parameters.steps), 1 / parameters.steps)
+    return Clocks(steps, np.zeros(draws))
+
+
+def run_clocks(
+    parameters: Parameters, water_c: Floats, factor: Floats, clocks: Clocks
+) -> tuple[Floats, Clocks]:
+    """Return the share of crabs molting each day, shape (draws, days), and the chain at the end.
+
+    water_c: shape (draws, days). factor: what moon and runs multiply the hazard by, the same
+    shape.
+    """
+    steps, ready = clocks.steps.copy(), clocks.ready.copy()
+    warmth = np.maximum(water_c - parameters.base_c[:, None], 0)
+    pace = np.minimum(parameters.steps * warmth / parameters.degree_days[:, None], 1.0)
+    # Crabs differ by about half a degree in what stops them.
+    open_ = np.clip(water_c - parameters.molt_above_c[:, None] + 0.5, 0, 1)
+    shed = 1 - np.exp(-parameters.ready_per_day[:, None] * open_ * factor)
+    molts = np.empty(water_c.shape)
+    for day in range(water_c.shape[1]):
+        moving = steps * pace[:, day, None]
+        steps -= moving
+        steps[:, 1:] += moving[:, :-1]
+        ready += moving[:, -1]
+        molts[:, day] = ready * shed[:, day]
+        ready -= molts[:, day]
+        steps[:, 0] += molts[:, day]
+    return molts * parameters.molting_share[:, None], Clocks(steps, ready)
+
+
+def refill_clock(parameters: Parameters, water_c: Floats) -> Floats:
+    """Return days at 25 C gone by the end of each day, shape (draws, days), increasing."""
+    pace = parameters.q10[:, None] ** ((water_c - 25) / 10)
+    return np.cumsum(np.where(water_c > parameters.base_c[:, None], pace, _STANDSTILL), axis=1)
+
+
+def catch_quality(parameters: Parameters, molts: Floats, refill: Floats) -> tuple[Floats, Floats]:
+    """Return fullness and share of light crabs among those a trap would catch, (draws, days).
+
+    molts, refill: of the same days, shape (draws, days); the first weeks still lack the molts
+    of before and are for spinning up.
+    """
+    shed = np.cumsum(molts, axis=1)
+    empty = _emptiness(parameters, molts, refill)
+    # How long, on the refill clock, until a crab is called light no more.
+    filling = parameters.refill_d * np.log(
+        np.maximum((1 - parameters.f0) / (1 - parameters.light_below), 1.0)
+    )
+    filling = np.maximum(filling, parameters.refused_d)
+    unseen = np.empty(molts.shape)
+    light = np.empty(molts.shape)
+    deficit = np.empty(molts.shape)
+    days = np.arange(molts.shape[1], dtype=np.float64)
+    for draw in range(molts.shape[0]):
+        clock = refill[draw]
+        caught_from = np.interp(clock - parameters.refused_d[draw], clock, days)
+        light_from = np.interp(clock - filling[draw], clock, days)
+        shed_then = np.interp(caught_from, days, shed[draw])
+        unseen[draw] = shed[draw] - shed_then
+        light[draw] = shed_then - np.interp(light_from, days, shed[draw])
+        deficit[draw] = np.interp(caught_from, days, empty[draw])
+    fade = (1 - parameters.f0) * np.exp(-parameters.refused_d / parameters.refill_d)
+    seen = 1 - np.minimum(unseen, _MOST_MOLTED_UNSEEN)
+    fullness = 1 - np.clip(fade[:, None] * deficit / seen, 0, 1)
+    return fullness, np.clip(light / seen, 0, 1)
+
+
+def _emptiness(parameters: Parameters, molts: Floats, refill: Floats) -> Floats:
+    """Return past molts, each faded by the refill since, shape (draws, days)."""
+    keep = np.exp(-np.diff(refill, axis=1, prepend=0.0) / parameters.refill_d[:, None])
+    faded = np.empty(molts.shape)
+    left = np.zeros(molts.shape[0])
+    for day in range(molts.shape[1]):
+        left = left * keep[:, day] + molts[:, day]
+        faded[:, day] = left
+    return faded
