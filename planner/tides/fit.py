@@ -18,6 +18,9 @@ from planner.tides.astronomy import MS_PER_DAY
 
 # Half the springs-neaps cycle must pass before M2 and S2 can be told apart at all.
 _SHORTEST_DAYS: Final = 15.0
+# UTide needs about a gigabyte and some seconds for a year of hours, in proportion to the
+# levels; agencies' constants are one-year analyses too.
+_LONGEST_DAYS: Final = 400.0
 # UTide writes 95% intervals; the program's are 80%: normal quantiles 1.2816 and 1.9600.
 _TO_80_PERCENT: Final = 1.2816 / 1.9600
 _SPEED_TOLERANCE_CYCLES_PER_H: Final = 1e-7
@@ -74,21 +77,25 @@ class FittedWater:
 def fit_constants(times: Instants, levels_m: Floats, latitude_deg: float) -> FittedWater:
     """Return the tide in a record of observed levels, by UTide's least squares.
 
-    times: `datetime64` UTC, shape (n,), hourly or finer, gaps allowed; levels_m: (n,), NaN
-    where missing. Constituents are those that UTide separates in a record of that length
+    times: `datetime64` UTC, shape (n,), hourly or finer, increasing, gaps allowed; levels_m:
+    (n,), NaN where missing. Of a finer record the first level of each hour is used: hours
+    lose nothing of tides that come at most a dozen times a day. Constituents are those that UTide separates in a record of that length
     (Rayleigh's criterion), as far as this program knows them; a linear trend is fitted too.
-    PlannerError when the record is too short.
+    PlannerError when the record is too short or too long.
     """
     from utide import solve
 
-    known = np.isfinite(levels_m)
-    t_ms = times[known].astype("datetime64[ms]")
-    levels = levels_m[known]
+    t_ms, levels = _hourly(times, levels_m)
     days = float(np.ptp(t_ms).astype(np.int64)) / MS_PER_DAY if t_ms.size else 0.0
     if days < _SHORTEST_DAYS or t_ms.size < 4 * _SHORTEST_DAYS:
         raise PlannerError(
             f"The record holds {t_ms.size} levels over {days:.1f} days; a fit needs at least "
             f"{_SHORTEST_DAYS:.0f} days of hourly levels."
+        )
+    if days > _LONGEST_DAYS:
+        raise PlannerError(
+            f"The record spans {days:.0f} days; a fit takes at most {_LONGEST_DAYS:.0f}. "
+            "Choose a year of it, the latest without large gaps."
         )
     common: dict[str, Any] = {
         "lat": latitude_deg, "trend": True, "method": "ols", "nodal": True, "verbose": False,
@@ -107,6 +114,14 @@ def fit_constants(times: Instants, levels_m: Floats, latitude_deg: float) -> Fit
         record_days=days,
         levels_used=int(t_ms.size),
     )
+
+
+def _hourly(times: Instants, levels_m: Floats) -> tuple[Instants, Floats]:
+    """Return the first known level of each hour."""
+    known = np.isfinite(levels_m)
+    t_ms = times[known].astype("datetime64[ms]")
+    _, first = np.unique(t_ms.astype("datetime64[h]"), return_index=True)
+    return t_ms[first], levels_m[known][first]
 
 
 def _ours(name: str, coefficients: Any) -> str | None:

@@ -139,6 +139,23 @@ def test_too_short_a_record_is_refused() -> None:
         fit_constants(times[:0], levels[:0], 42.0)
 
 
+def test_too_long_a_record_is_refused() -> None:
+    """Years of hours would take gigabytes; the message says to choose one."""
+    times, levels, _ = _made_record(500)
+    with pytest.raises(PlannerError, match="Choose a year"):
+        fit_constants(times, levels, 42.0)
+
+
+def test_a_finer_record_is_taken_hour_by_hour() -> None:
+    """Six-minute levels give the constants of the hours among them."""
+    made = tuple(each for each in constants("8443970") if each.constituent in SEPARATE)
+    times = np.arange(utc("2010-01-01"), utc("2010-01-31"), np.timedelta64(360_000, "ms"))
+    levels = Tide(place(made, 1.5, "continuous")).heights(times)
+    fine, hours = (fit_constants(times[::n], levels[::n], 42.0) for n in (1, 10))
+    assert fine.levels_used == hours.levels_used == 30 * 24
+    assert fine.constituents == hours.constituents
+
+
 def test_levels_are_read_with_their_gaps(tmp_path: Path) -> None:
     """Local times, feet, an empty cell is a gap; bad cells are named by line."""
     path = tmp_path / "levels.csv"
