@@ -3,7 +3,7 @@
 from planner.trips.candidates import LIMIT_WORDS
 from planner.trips.choosing import Wishes
 from planner.trips.outlook import Cancelled, Outlook, outlook
-from planner.trips.plan import Plan, PlanSet
+from planner.trips.plan import Plan, PlanSet, soonest_as_good
 from planner.trips.planning import Search, plan_trips
 from planner.trips.similar import SimilarTrip, similar_trips
 
@@ -19,4 +19,5 @@ __all__ = [
     "outlook",
     "plan_trips",
     "similar_trips",
+    "soonest_as_good",
 ]

@@ -102,7 +102,7 @@ def outlook(
     """Return the outlook of a place for the local days first..last, both included.
 
     log: what to learn from, None for the prior alone.
-    checkpoint: called between the stages; it may raise `Cancelled` to stop the work.
+    checkpoint: called between the stages, the forecast's among them; it may raise `Cancelled` to stop the work.
     Raises RangeError for days that sun or water cannot be computed for, ValueError when last
     precedes first.
     """
@@ -116,7 +116,7 @@ def outlook(
     checkpoint()
     water = Tide(site).daily_range(edges)
     checkpoint()
-    fullness = forecast(site, first, last, log=log, seed=seed)
+    fullness = forecast(site, first, last, log, seed, checkpoint)
     checkpoint()
     days = days_between(first, last)
     return Outlook(

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from typing import Final
 
 from planner.estimates import Interval
+
+# Expected catches closer than this ratio cannot be told apart beforehand; judgement.
+AS_GOOD: Final = 0.95
 
 
 @dataclass(frozen=True)
@@ -39,3 +43,15 @@ class PlanSet:
 
     plans: tuple[Plan, ...]
     rejected: Mapping[str, int]
+
+
+def soonest_as_good(plans: Sequence[Plan]) -> Plan:
+    """Return the earliest plan that is as good as the best, as far as anyone can tell.
+
+    plans: ranked, not empty (ValueError otherwise).
+    """
+    if not plans:
+        raise ValueError("there is no plan to choose from")
+    enough = AS_GOOD * max(plan.full_keepers.mean for plan in plans)
+    good = (plan for plan in plans if plan.full_keepers.mean >= enough)
+    return min(good, key=lambda plan: (plan.set_at, plan.rank))

@@ -231,16 +231,16 @@ QFrame#card {{ background: {panel}; border: 1px solid {line}; border-radius: 6px
 QFrame#banner {{ background: {caution_ground}; border: 0; }}
 QFrame#banner QLabel {{ color: {text}; }}
 QFrame#rail {{ background: {raised}; border: 0; border-right: 1px solid {line}; }}
-QFrame#rail QToolButton {{
+QFrame#rail QPushButton {{
     border: 0; border-left: 4px solid transparent; padding: 10px 12px; text-align: left;
     color: {text}; background: transparent;
 }}
-QFrame#rail QToolButton:hover {{ background: {weekend}; }}
-QFrame#rail QToolButton:checked {{
+QFrame#rail QPushButton:hover {{ background: {weekend}; }}
+QFrame#rail QPushButton:checked {{
     border-left-color: {accent}; background: {panel}; font-weight: bold;
 }}
-QFrame#rail QToolButton:focus {{ border: 1px dotted {accent}; border-left: 4px solid {accent}; }}
-QLabel[role="title"] {{ font-size: 15pt; font-weight: 600; }}
+QFrame#rail QPushButton:focus {{ border: 1px dotted {accent}; border-left: 4px solid {accent}; }}
+QLabel[role="title"] {{ font-size: 14pt; font-weight: 600; }}
 QLabel[role="heading"] {{ font-weight: 600; }}
 QLabel[role="quiet"] {{ color: {quiet}; }}
 QLabel[role="caution"] {{ color: {caution}; }}
@@ -252,5 +252,6 @@ QHeaderView::section {{
     background: {raised}; color: {text}; border: 0; border-right: 1px solid {line};
     border-bottom: 1px solid {line}; padding: 4px 6px;
 }}
+QScrollArea, QScrollArea > QWidget > QWidget {{ background: transparent; }}
 QToolTip {{ background: {panel}; color: {text}; border: 1px solid {line}; }}
 """

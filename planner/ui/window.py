@@ -22,7 +22,6 @@ from PySide6.QtWidgets import (
     QProgressBar,
     QPushButton,
     QStackedWidget,
-    QToolButton,
     QVBoxLayout,
     QWidget,
 )
@@ -56,7 +55,7 @@ class MainWindow(QMainWindow):
         self.setWindowTitle("Fullshell")
         self.setMinimumSize(QSize(1000, 640))
         self._views: dict[ViewName, QWidget] = {}
-        self._buttons: dict[ViewName, QToolButton] = {}
+        self._buttons: dict[ViewName, QPushButton] = {}
         self._build()
         self._build_menus()
         self.state.listen(self._state_changed)
@@ -108,8 +107,7 @@ class MainWindow(QMainWindow):
         column.addLayout(holder)
         group = QButtonGroup(self)
         for number, (name, label, question, _, _) in enumerate(VIEWS, start=1):
-            button = QToolButton()
-            button.setText(label)
+            button = QPushButton(label)
             button.setCheckable(True)
             button.setToolTip(f"{question}  (Ctrl+{number})")
             button.setAccessibleDescription(question)

@@ -18,7 +18,7 @@ from planner.assets import demo_log, demo_place
 from planner.logbook import Change, Log, Logbook, LogbookError, book_zone, default_logbook, read_log
 from planner.sites import Site, find_place, load_site
 from planner.sites.book import user_folder
-from planner.trips import Outlook, PlanSet, Search, Wishes
+from planner.trips import Outlook, PlanSet, Search, Wishes, soonest_as_good
 from planner.ui.state import ViewState
 from planner.ui.work import Checkpoint, Desk
 
@@ -204,7 +204,7 @@ class Workbench(QObject):
         def done(plans: PlanSet) -> None:
             self.plans = plans
             if plans.plans and self.state.plan not in {plan.rank for plan in plans.plans}:
-                self.state.change(plan=plans.plans[0].rank)
+                self.state.change(plan=soonest_as_good(plans.plans).rank)
             self.plans_changed.emit()
 
         self.desk.start(

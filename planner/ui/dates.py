@@ -1,0 +1,244 @@
+"""Choose dates: the strip, the ranked plans, the chosen plan, and past trips like it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QSizePolicy,
+    QSplitter,
+    QStackedWidget,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from planner.phrasing import count_text, day_clock_text
+from planner.trips import Plan, soonest_as_good
+from planner.ui.like_it import LikeItPanel
+from planner.ui.parts import body, quiet, title
+from planner.ui.plan_panel import PlanPanel
+from planner.ui.plans_panel import PlansPanel
+from planner.ui.strip import StripView
+from planner.ui.strip.days import TripMark, day_sentences, trip_marks, why_text
+from planner.ui.strip.legend import Legend
+from planner.ui.strip.table import DaysModel
+from planner.ui.theme import SPACE
+from planner.ui.workbench import Workbench
+
+_SPANS = (("2 weeks", 14), ("6 weeks", 44), ("Season", 185), ("Year", 366))
+
+
+class DatesView(QWidget):
+    """The start of the program: when to set and pull."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self.bench, self.state = bench, bench.state
+        self._marks: list[TripMark] = []
+        self._pointed: date | None = None
+        self.headline = title("Reading the place…")
+        self.basis = quiet()
+        self.strip = StripView(self.state.today)
+        self.day_line = body()
+        self.day_line.setAccessibleName("The chosen day in words")
+        self.plans = PlansPanel(bench)
+        self.plan = PlanPanel(bench)
+        self.like_it = LikeItPanel(bench)
+        self._table_model = DaysModel(self)
+        self._lay_out()
+        # A wheel turned once asks for many ranges: ask for more days when it rests.
+        self._range_timer = QTimer(self, singleShot=True, interval=250)
+        self._range_timer.timeout.connect(self._want_days)
+        self.strip.day_chosen.connect(lambda day: self.state.change(day=day))
+        self.strip.plan_chosen.connect(lambda rank: self.state.change(plan=rank))
+        self.strip.day_pointed.connect(self._point)
+        self.strip.range_changed.connect(lambda *_: self._range_timer.start())
+        self.state.listen(self._state_changed)
+        bench.site_changed.connect(self._show_all)
+        bench.outlook_changed.connect(self._show_outlook)
+        bench.plans_changed.connect(self._show_plans)
+        bench.log_changed.connect(self._show_log)
+        self._show_all()
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(SPACE * 2, SPACE, SPACE * 2, SPACE)
+        column.setSpacing(SPACE // 2)
+        column.addWidget(self.headline)
+        top = QHBoxLayout()
+        top.addWidget(self.basis, 1)
+        top.addLayout(self._span_buttons())
+        column.addLayout(top)
+        column.addWidget(self._strip_card())
+        bottom = QSplitter(Qt.Orientation.Horizontal)
+        bottom.setChildrenCollapsible(False)
+        for panel, share in ((self.plans, 42), (self.plan, 36), (self.like_it, 22)):
+            bottom.addWidget(panel)
+            bottom.setStretchFactor(bottom.count() - 1, share)
+        bottom.setSizes([505, 335, 240])
+        column.addWidget(bottom, 1)
+
+    def _strip_card(self) -> QFrame:
+        card = QFrame()
+        card.setObjectName("card")
+        column = QVBoxLayout(card)
+        column.setContentsMargins(1, 1, 1, SPACE // 2)
+        column.setSpacing(2)
+        self._table = QTableView()
+        self._table.setModel(self._table_model)
+        self._table.setAccessibleName("Days as a table")
+        self._table.verticalHeader().hide()
+        self._table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+        self._table.setFixedHeight(self.strip.height())
+        self._table.clicked.connect(self._row_chosen)
+        self._stack = QStackedWidget()
+        self._stack.addWidget(self.strip)
+        self._stack.addWidget(self._table)
+        self._stack.setFixedHeight(self.strip.height())
+        column.addWidget(self._stack)
+        column.addWidget(Legend())
+        line = QHBoxLayout()
+        line.setContentsMargins(SPACE, 0, SPACE, 2)
+        # Two lines are kept free, so that the strip does not jump as the mouse moves.
+        self.day_line.setMinimumHeight(2 * self.day_line.fontMetrics().lineSpacing() + 2)
+        self.day_line.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
+        line.addWidget(self.day_line)
+        column.addLayout(line)
+        card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        return card
+
+    def _span_buttons(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(SPACE // 2)
+        row.addWidget(QLabel("Show"))
+        for label, days in _SPANS:
+            button = QPushButton(label)
+            button.setToolTip(f"Show {label.lower()} from just before today")
+            button.clicked.connect(lambda _=False, count=days: self._show_span(count))
+            row.addWidget(button)
+        today = QPushButton("Today")
+        today.setToolTip("Choose today  (Home)")
+        today.clicked.connect(lambda: self.state.change(day=self.state.today))
+        row.addWidget(today)
+        return row
+
+    # -- showing -----------------------------------------------------------------------------
+
+    def _show_all(self) -> None:
+        self._show_outlook()
+        self._show_log()
+        self._show_plans()
+
+    def _show_outlook(self) -> None:
+        outlook = self.bench.outlook
+        self.strip.show_outlook(outlook)
+        self._say_basis()
+        self._say_day()
+        self._fill_table()
+
+    def _show_log(self) -> None:
+        site = self.bench.site
+        if site is not None:
+            self._marks = trip_marks(self.bench.log.outcomes(site.name), site.zone)
+            self.strip.show_trips(self._marks)
+        self._say_day()
+        self._fill_table()
+
+    def _show_plans(self) -> None:
+        site = self.bench.site
+        if site is not None:
+            self.strip.show_plans(self._plans(), self.state.plan, site.zone)
+        self._say_headline()
+        self._say_day()
+        self._fill_table()
+
+    def _plans(self) -> Sequence[Plan]:
+        return self.bench.plans.plans if self.bench.plans else ()
+
+    def _say_headline(self) -> None:
+        site, plans = self.bench.site, self._plans()
+        if site is None:
+            return
+        if self.bench.plans is None:
+            self.headline.setText(site.name)
+        elif not plans:
+            self.headline.setText("No set and haul in the next 12 weeks keeps every limit")
+        else:
+            # Differences smaller than the estimate can tell are no reason to wait for weeks.
+            best, style = soonest_as_good(plans), self.state.style
+            self.headline.setText(
+                f"Set {day_clock_text(best.set_at, site.zone, style)}, haul "
+                f"{day_clock_text(best.haul_at, site.zone, style)}, "
+                f"{count_text(best.full_keepers)} full keepers"
+            )
+
+    def _say_basis(self) -> None:
+        outlook, plans = self.bench.outlook, self._plans()
+        if outlook is None:
+            self.basis.setText("Working out the water, the moon and the crabs…")
+            return
+        forecast = outlook.forecast
+        if forecast.basis == "prior":
+            basis = "Forecast from published biology alone: no logged trip speaks yet"
+        else:
+            basis = f"Forecast learned from {forecast.trips} logged trips"
+        ahead = "The soonest of the dates that are as good as any in 12 weeks. " if plans else ""
+        self.basis.setText(f"{ahead}{basis}. Ranges hold 8 times in 10.")
+
+    def _say_day(self) -> None:
+        outlook = self.bench.outlook
+        if outlook is None:
+            self.day_line.setText("")
+            return
+        day = self._pointed or self.state.day
+        text = day_sentences(outlook, day, self._marks, self._plans(), self.state.style)
+        if self._pointed is None and outlook.days[0] <= day <= outlook.days[-1]:
+            text += f" {why_text(outlook, day)}"
+        self.day_line.setText(text)
+        self.strip.setAccessibleDescription(text)
+
+    def _fill_table(self) -> None:
+        if self.state.as_table:
+            self._table_model.show(self.bench.outlook, self._marks, self._plans(), self.state.style)
+            self._table.resizeColumnsToContents()
+
+    # -- following the user ------------------------------------------------------------------
+
+    def _state_changed(self, changed: frozenset[str]) -> None:
+        if "day" in changed:
+            self.strip.choose_day(self.state.day)
+            self._say_day()
+        if "plan" in changed:
+            self._show_plans()
+        if "style" in changed:
+            self._show_all()
+            self._say_basis()
+        if "theme" in changed:
+            self.strip.refresh()
+        if "as_table" in changed:
+            self._stack.setCurrentIndex(int(self.state.as_table))
+            self._fill_table()
+
+    def _point(self, day: date | None) -> None:
+        if day != self._pointed:
+            self._pointed = day
+            self._say_day()
+
+    def _row_chosen(self, index: object) -> None:
+        outlook = self.bench.outlook
+        if outlook is not None:
+            self.state.change(day=outlook.days[index.row()])  # type: ignore[attr-defined]
+
+    def _show_span(self, days: int) -> None:
+        before = min(12, days // 4) if days <= 60 else days // 2
+        self.strip.show_days(self.state.today - timedelta(days=before), days)
+
+    def _want_days(self) -> None:
+        self.bench.show_span(*self.strip.days_in_view())

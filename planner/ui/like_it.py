@@ -1,0 +1,99 @@
+"""Past trips most like the chosen day, nearest first, and how they turned out."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QScrollArea, QVBoxLayout, QWidget
+
+from planner.phrasing import day_text, light_text
+from planner.trips import SimilarTrip
+from planner.ui.parts import Card, body, heading, quiet
+from planner.ui.strip.days import outcome_text
+from planner.ui.theme import SPACE
+from planner.ui.work import Checkpoint
+from planner.ui.workbench import Workbench
+
+_SHOWN = 5
+
+
+class LikeItPanel(Card):
+    """A short list of logged trips under the day they are compared with."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__("Past trips like it")
+        self.bench, self.state = bench, bench.state
+        self._inside = QWidget()
+        self._list = QVBoxLayout(self._inside)
+        self._list.setContentsMargins(0, 0, SPACE, 0)
+        self._list.setSpacing(2)
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setWidget(self._inside)
+        scroll.setAccessibleName("Past trips like the chosen day")
+        self.column.addWidget(scroll, 1)
+        self.state.listen(self._state_changed)
+        bench.outlook_changed.connect(self.refresh)
+        bench.log_changed.connect(self.refresh)
+        self.refresh()
+
+    def _state_changed(self, changed: frozenset[str]) -> None:
+        if changed & {"day", "style"}:
+            self.refresh()
+
+    def refresh(self) -> None:
+        """Look for trips like the chosen day."""
+        site, outlook, day, style = (
+            self.bench.site,
+            self.bench.outlook,
+            self.state.day,
+            self.state.style,
+        )
+        if site is None or outlook is None:
+            return
+        self.heading.setText(f"Past trips like {day_text(day)}")
+        outcomes = self.bench.log.outcomes(site.name)
+        if not outcomes:
+            self._fill(
+                [],
+                "No trips are logged here yet. Logged trips that had the same moon, "
+                "season and water as the chosen day will be listed here, with how full "
+                "the crabs were.",
+            )
+            return
+        inside = outlook.days[0] <= day <= outlook.days[-1]
+        water_c = float(outlook.forecast.water_c[outlook.index(day)]) if inside else None
+
+        def work(_: Checkpoint) -> list[SimilarTrip]:
+            from planner.trips import similar_trips
+
+            return similar_trips(site, day, outcomes, water_c=water_c, limit=_SHOWN, style=style)
+
+        self.bench.desk.start(
+            "like it",
+            "",
+            work,
+            lambda trips: self._fill(trips, "No trip was logged here before that day."),
+        )
+
+    def _fill(self, trips: list[SimilarTrip], nothing: str) -> None:
+        while (item := self._list.takeAt(0)) is not None:
+            if (widget := item.widget()) is not None:
+                widget.deleteLater()
+        if not trips:
+            self._list.addWidget(quiet(nothing))
+        for trip in trips:
+            line = heading(f"{day_text(trip.day)} {trip.day.year}")
+            self._list.addWidget(line)
+            if trip.light is None:
+                self._list.addWidget(body(f"Fullness not judged; {outcome_text(trip.outcome)}"))
+            else:
+                outcome = trip.outcome
+                self._list.addWidget(
+                    body(f"{outcome.light} of {outcome.judged} light: {light_text(trip.light)}")
+                )
+            near = quiet(f"{trip.how_near[:1].upper()}{trip.how_near[1:]}")
+            near.setContentsMargins(0, 0, 0, SPACE)
+            self._list.addWidget(near)
+        self._list.addStretch(1)

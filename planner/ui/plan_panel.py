@@ -1,0 +1,98 @@
+"""The chosen plan: its water and light as a chart, why it is ranked there, what to mind."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QPushButton, QScrollArea, QVBoxLayout, QWidget
+
+from planner.phrasing import TIDE_CAUTION, clock_text, day_clock_text, soak_text, zone_text
+from planner.trips import Plan
+from planner.trips.soak_water import SoakWater, soak_water
+from planner.ui.parts import Card, body, caution, quiet
+from planner.ui.soak_chart import SoakChart
+from planner.ui.theme import SPACE
+from planner.ui.work import Checkpoint
+from planner.ui.workbench import Workbench
+
+
+class PlanPanel(Card):
+    """Follows the chosen plan."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__("Chosen plan")
+        self.bench, self.state = bench, bench.state
+        self.when = body()
+        self.chart = SoakChart()
+        self._words = QVBoxLayout()
+        self._words.setContentsMargins(0, 0, SPACE, 0)
+        self._words.setSpacing(SPACE // 2)
+        inside = QWidget()
+        inside_column = QVBoxLayout(inside)
+        inside_column.setContentsMargins(0, 0, 0, 0)
+        inside_column.addWidget(self.when)
+        inside_column.addWidget(self.chart, 1)
+        inside_column.addLayout(self._words)
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setWidget(inside)
+        scroll.setAccessibleName("Why this plan, and what to mind")
+        self.load = QPushButton("Load up for this plan")
+        self.load.setToolTip("Open the checklist and the trip sheet for the chosen plan")
+        self.load.clicked.connect(lambda: self.state.change(view="load"))
+        self.column.addWidget(scroll, 1)
+        self.column.addWidget(self.load, alignment=Qt.AlignmentFlag.AlignLeft)
+        bench.plans_changed.connect(self.refresh)
+        bench.site_changed.connect(self.refresh)
+        self.state.listen(self._state_changed)
+        self.refresh()
+
+    def chosen(self) -> Plan | None:
+        """Return the chosen plan, None when there is none."""
+        plans = self.bench.plans.plans if self.bench.plans else ()
+        return next((plan for plan in plans if plan.rank == self.state.plan), None)
+
+    def _state_changed(self, changed: frozenset[str]) -> None:
+        if changed & {"plan", "style", "theme"}:
+            self.refresh()
+
+    def refresh(self) -> None:
+        """Show the chosen plan."""
+        plan, site, style = self.chosen(), self.bench.site, self.state.style
+        self.load.setEnabled(plan is not None)
+        self.chart.setVisible(plan is not None)
+        if plan is None or site is None:
+            self.heading.setText("Chosen plan")
+            self.when.setText("")
+            self._say([], ["Pick a plan to see its water, its light and its reasons."], [])
+            return
+        zone = site.zone
+        self.heading.setText(f"Chosen: plan {plan.rank}")
+        begin = day_clock_text(plan.set_at, zone, style)
+        if plan.latest_set_at > plan.set_at:
+            begin += f" (any time to {clock_text(plan.latest_set_at, zone, style)})"
+        self.when.setText(
+            f"Set {begin}, haul {day_clock_text(plan.haul_at, zone, style)} "
+            f"{zone_text(plan.haul_at, zone)}; soak {soak_text(plan.soak_h)}"
+        )
+        self._say(list(plan.reasons), [TIDE_CAUTION], list(plan.warnings))
+
+        def work(_: Checkpoint) -> SoakWater:
+            return soak_water(site, plan)
+
+        self.bench.desk.start(
+            "soak water", "", work, lambda water: self.chart.show_soak(site, plan, water, style)
+        )
+
+    def _say(self, reasons: list[str], asides: list[str], warnings: list[str]) -> None:
+        while (item := self._words.takeAt(0)) is not None:
+            if (widget := item.widget()) is not None:
+                widget.deleteLater()
+        for text in warnings:
+            self._words.addWidget(caution(text))
+        for text in reasons:
+            self._words.addWidget(body(text))
+        for text in asides:
+            self._words.addWidget(quiet(text))
+        self._words.addStretch(1)

@@ -1,0 +1,214 @@
+"""The ranked plans as a table, the wishes that break ties, and what the limits left out."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any, Final
+from zoneinfo import ZoneInfo
+
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QItemSelectionModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    Qt,
+)
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QHeaderView, QLabel, QTableView
+
+from planner.phrasing import Style, clock_text, day_text, height_text, short_one_in
+from planner.trips import Plan, Wishes
+from planner.ui.parts import Card, quiet
+from planner.ui.workbench import Workbench
+
+Index = QModelIndex | QPersistentModelIndex
+_NOWHERE = QModelIndex()
+_COLUMNS: Final = (
+    ("", "Rank by expected full keepers"),
+    ("Set", "When the first trap goes in"),
+    ("Haul", "When hauling begins"),
+    ("Full keepers", "Expected, with the range that holds 8 times in 10"),
+    ("Light", "Share of crabs that will be light"),
+    ("Cover", "Least water over the top of any trap"),
+)
+_WISHES: Final = (
+    (
+        "haul_water",
+        "Haul on water that is",
+        (("any", "any"), ("rising", "rising"), ("falling", "falling"), ("turning", "turning")),
+    ),
+    ("haul_time", "and haul", (("any", "any time"), ("early", "early"), ("late", "late"))),
+)
+LIMITS: Final = {
+    "free": "not in your free time",
+    "closed": "closed",
+    "daylight": "not in daylight",
+    "soak": "soak too short or too long",
+    "ramp": "too little water at the ramp",
+    "cover": "a trap would go dry",
+}
+
+
+def _roughly(count: int) -> str:
+    """Return a count to two figures: "2.9 million", "79,000"."""
+    if count >= 1_000_000:
+        return f"{count / 1e6:.1f} million"
+    digits = max(len(str(count)) - 2, 0)
+    return f"{round(count, -digits):,}"
+
+
+class PlansModel(QAbstractTableModel):
+    """One row a plan."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._plans: Sequence[Plan] = ()
+        self._zone = ZoneInfo("UTC")
+        self._style = Style()
+
+    def show(self, plans: Sequence[Plan], zone: ZoneInfo, style: Style) -> None:
+        """Show other plans."""
+        self.beginResetModel()
+        self._plans, self._zone, self._style = plans, zone, style
+        self.endResetModel()
+
+    def plan(self, row: int) -> Plan:
+        """Return the plan of a row."""
+        return self._plans[row]
+
+    def rowCount(self, parent: Index = _NOWHERE) -> int:
+        return 0 if parent.isValid() else len(self._plans)
+
+    def columnCount(self, parent: Index = _NOWHERE) -> int:
+        return 0 if parent.isValid() else len(_COLUMNS)
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        if orientation == Qt.Orientation.Horizontal:
+            if role == Qt.ItemDataRole.DisplayRole:
+                return _COLUMNS[section][0]
+            if role == Qt.ItemDataRole.ToolTipRole:
+                return _COLUMNS[section][1]
+        return None
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self._text(self._plans[index.row()], index.column())
+        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() in (0, 4, 5):
+            return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return "\n".join(
+                (*self._plans[index.row()].reasons, *self._plans[index.row()].warnings)
+            )
+        return None
+
+    def _text(self, plan: Plan, column: int) -> str:
+        full = plan.full_keepers
+        match column:
+            case 0:
+                return str(plan.rank)
+            case 1:
+                return self._when(plan.set_at)
+            case 2:
+                return self._when(plan.haul_at)
+            case 3:
+                return f"{full.mean:.0f} ({full.low:.0f}-{full.high:.0f})"
+            case 4:
+                return short_one_in(plan.light_share.mean).replace("fewer than 1 in", "< 1 in")
+            case _:
+                cover = plan.lowest_cover_m
+                return "-" if cover is None else height_text(cover, self._style)
+
+    def _when(self, instant: Any) -> str:
+        local = instant.astimezone(self._zone)
+        return f"{day_text(local.date())}  {clock_text(instant, self._zone, self._style)}"
+
+
+class PlansPanel(Card):
+    """Pick a plan; wishes decide between plans that promise the same catch."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__("Ranked plans, the next 12 weeks")
+        self.bench, self.state = bench, bench.state
+        self.model = PlansModel(self)
+        self.table = QTableView()
+        self.table.setModel(self.model)
+        self.table.setAccessibleName("Ranked plans")
+        self.table.verticalHeader().hide()
+        self.table.setShowGrid(False)
+        self.table.setAlternatingRowColors(True)
+        self.table.setWordWrap(False)
+        self.table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+        self.table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
+        self.table.setTabKeyNavigation(False)
+        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.table.horizontalHeader().setStretchLastSection(True)
+        self.table.verticalHeader().setDefaultSectionSize(self.fontMetrics().height() + 8)
+        self.table.selectionModel().currentRowChanged.connect(self._row_chosen)
+        self.left_out = quiet()
+        self.column.addLayout(self._wishes())
+        self.column.addWidget(self.table, 1)
+        self.column.addWidget(self.left_out)
+        bench.plans_changed.connect(self.show_plans)
+        bench.site_changed.connect(self.show_plans)
+        self.state.listen(self._state_changed)
+        self.show_plans()
+
+    def _wishes(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self._boxes: dict[str, QComboBox] = {}
+        for name, label, options in _WISHES:
+            box = QComboBox()
+            for value, words in options:
+                box.addItem(words, value)
+            box.setToolTip("Decides between plans that promise the same catch")
+            box.setAccessibleName(label)
+            box.activated.connect(self._wish)
+            caption = QLabel(label)
+            caption.setBuddy(box)
+            row.addWidget(caption)
+            row.addWidget(box)
+            self._boxes[name] = box
+        row.addStretch(1)
+        return row
+
+    def _wish(self) -> None:
+        self.bench.wish(Wishes(**{name: box.currentData() for name, box in self._boxes.items()}))
+
+    def show_plans(self) -> None:
+        """Show what the workbench holds."""
+        site, found = self.bench.site, self.bench.plans
+        if site is None or found is None:
+            self.model.show((), ZoneInfo("UTC"), self.state.style)
+            self.left_out.setText("Looking for set and haul times…")
+            return
+        self.model.show(found.plans, site.zone, self.state.style)
+        self._mark_chosen()
+        left = [f"{LIMITS.get(k, k)} {_roughly(n)}" for k, n in found.rejected.items() if n]
+        words = f"Left out, in pairs of quarter hours: {', '.join(left)}." if left else ""
+        if not found.plans:
+            words = f"Nothing keeps every limit. {words} Limits are set in the place file."
+        self.left_out.setText(words)
+
+    def _mark_chosen(self) -> None:
+        for row in range(self.model.rowCount()):
+            if self.model.plan(row).rank == self.state.plan:
+                flags = QItemSelectionModel.SelectionFlag
+                self.table.selectionModel().setCurrentIndex(
+                    self.model.index(row, 0), flags.ClearAndSelect | flags.Rows
+                )
+
+    def _row_chosen(self, current: QModelIndex, _previous: QModelIndex) -> None:
+        if not current.isValid():
+            return
+        plan = self.model.plan(current.row())
+        if plan.rank != self.state.plan and self.bench.site is not None:
+            day = plan.haul_at.astimezone(self.bench.site.zone).date()
+            self.state.change(plan=plan.rank, day=day)
+
+    def _state_changed(self, changed: frozenset[str]) -> None:
+        if "plan" in changed:
+            self._mark_chosen()
+        if "style" in changed:
+            self.show_plans()

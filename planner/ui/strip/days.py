@@ -1,0 +1,179 @@
+"""What the strip shows, day by day, as plain data and in words; no Qt here."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Final, Literal
+from zoneinfo import ZoneInfo
+
+from planner.clock import from_utc64
+from planner.estimates import Interval
+from planner.logbook import TripOutcome
+from planner.phrasing import (
+    Style,
+    clock_text,
+    count_text,
+    day_clock_text,
+    day_text,
+    height_text,
+    light_text,
+    one_in,
+    temperature_text,
+)
+from planner.sky import PHASE_NAMES
+from planner.trips import Outlook, Plan
+from planner.trips.similar import LIGHT_TRIP_SHARE, light_interval
+
+# Days are drawn at their distance from this one, so that pixels stay within what floats hold.
+_ORIGIN: Final = date(2000, 1, 1).toordinal()
+# At most this share of light crabs and a trip counts as full; between the two it is mixed.
+FULL_TRIP_SHARE: Final = 0.10
+
+Catch = Literal["full", "mixed", "light", "not judged"]
+
+
+def place_of(day: date) -> int:
+    """Return where a day begins on the strip."""
+    return day.toordinal() - _ORIGIN
+
+
+def day_at(x: float) -> date:
+    """Return the day drawn at a position of the strip."""
+    return date.fromordinal(int(x // 1) + _ORIGIN)
+
+
+def place_of_instant(instant: datetime, zone: ZoneInfo) -> float:
+    """Return where an instant falls on the strip: its local day and the share of it gone."""
+    local = instant.astimezone(zone)
+    return place_of(local.date()) + (local.hour + local.minute / 60) / 24
+
+
+@dataclass(frozen=True)
+class TripMark:
+    """A logged trip on the strip. full_share: share of full crabs with its interval, or None."""
+
+    day: date
+    x: float
+    catch: Catch
+    full_share: Interval | None
+    outcome: TripOutcome
+
+
+def trip_marks(outcomes: Sequence[TripOutcome], zone: ZoneInfo) -> list[TripMark]:
+    """Return the trips that have a time, as marks."""
+    marks = []
+    for outcome in outcomes:
+        if outcome.when is None:
+            continue
+        light = light_interval(outcome)
+        full = None if light is None else Interval(1 - light.mean, 1 - light.high, 1 - light.low)
+        marks.append(
+            TripMark(
+                day=outcome.when.astimezone(zone).date(),
+                x=place_of_instant(outcome.when, zone),
+                catch=_catch(light),
+                full_share=full,
+                outcome=outcome,
+            )
+        )
+    return marks
+
+
+def _catch(light: Interval | None) -> Catch:
+    if light is None:
+        return "not judged"
+    if light.mean >= LIGHT_TRIP_SHARE:
+        return "light"
+    return "full" if light.mean <= FULL_TRIP_SHARE else "mixed"
+
+
+def outcome_text(outcome: TripOutcome) -> str:
+    """Return what a trip gave, in a few words."""
+    words = []
+    if outcome.keepers is not None:
+        words.append(f"{outcome.keepers} keepers from {outcome.hauls} hauls")
+    if outcome.judged and outcome.light is not None:
+        words.append(f"{outcome.light} of {outcome.judged} judged were light")
+    else:
+        words.append("fullness not judged")
+    return ", ".join(words)
+
+
+def moon_text(outlook: Outlook, index: int) -> str:
+    """Return the moon of a day: its phase by name, or its age and how much of it is lit."""
+    zone, day = outlook.site.zone, outlook.days[index]
+    for instant, kind in zip(outlook.phases.times, outlook.phases.kinds, strict=True):
+        if from_utc64(instant).astimezone(zone).date() == day:
+            return f"{PHASE_NAMES[int(kind)]} moon"
+    age, lit = outlook.sky.lunar_age_d[index], outlook.sky.illuminated[index]
+    way = "waxing" if age < 14.77 else "waning"
+    return f"moon {way}, {lit:.0%} lit"
+
+
+def day_sentences(
+    outlook: Outlook,
+    day: date,
+    marks: Sequence[TripMark],
+    plans: Sequence[Plan],
+    style: Style,
+) -> str:
+    """Return a day in words: fullness, water, sky, what is logged, planned or in the way."""
+    try:
+        index = outlook.index(day)
+    except ValueError:
+        return f"{day_text(day)} {day.year}: not worked out yet."
+    forecast, zone = outlook.forecast, outlook.site.zone
+    fullness = forecast.fullness.at(index)
+    parts = [
+        f"{day_text(day)} {day.year}: {fullness.mean:.0%} full "
+        f"({fullness.low:.0%} to {fullness.high:.0%}), light crabs "
+        f"{light_text(forecast.light_share.at(index))}",
+        f"water {height_text(float(outlook.lowest_m[index]), style)} to "
+        f"{height_text(float(outlook.highest_m[index]), style)}",
+        moon_text(outlook, index),
+    ]
+    water_c = float(forecast.water_c[index])
+    if water_c == water_c:
+        parts.insert(2, temperature_text(water_c, style))
+    rise, sets = outlook.sky.sunrise[index], outlook.sky.sunset[index]
+    if rise == rise and sets == sets:
+        parts.append(
+            f"sun {clock_text(from_utc64(rise), zone, style)} to "
+            f"{clock_text(from_utc64(sets), zone, style)}"
+        )
+    sentences = [", ".join(parts) + "."]
+    sentences += [
+        f"Logged {mark.outcome.trip}: {outcome_text(mark.outcome)}."
+        for mark in marks
+        if mark.day == day
+    ]
+    for plan in plans:
+        if plan.set_at.astimezone(zone).date() <= day <= plan.haul_at.astimezone(zone).date():
+            sentences.append(
+                f"Plan {plan.rank}: set {day_clock_text(plan.set_at, zone, style)}, haul "
+                f"{day_clock_text(plan.haul_at, zone, style)}, "
+                f"{count_text(plan.full_keepers)} full keepers."
+            )
+    if outlook.why_closed[index]:
+        sentences.append(f"Closed: {outlook.why_closed[index]}.")
+    elif outlook.why_not_free[index]:
+        sentences.append(f"Not free: {outlook.why_not_free[index]}.")
+    return " ".join(sentences)
+
+
+def why_text(outlook: Outlook, day: date) -> str:
+    """Return what moves the light share on a day against the yearly average, in points of 100."""
+    index = outlook.index(day)
+    forecast = outlook.forecast
+    parts = []
+    for name in ("season", "moon", "runs", "place"):
+        points = 100 * float(getattr(forecast.why, name)[index])
+        label = {"season": "season and water", "runs": "recent trips"}.get(name, name)
+        if abs(points) >= 0.05:
+            parts.append(f"{label} {points:+.1f}")
+    if not parts:
+        return "No difference from the year's average."
+    yearly = one_in(forecast.yearly_light_share)
+    return f"Against the year's average ({yearly}), in light crabs of 100: {', '.join(parts)}."

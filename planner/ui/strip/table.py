@@ -1,0 +1,89 @@
+"""The days of the strip as a table: the same facts, in rows for whoever prefers them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from planner.phrasing import Style, day_text, height_text, light_text
+from planner.trips import Outlook, Plan
+from planner.ui.strip.days import TripMark, moon_text, outcome_text
+
+_COLUMNS = ("Day", "Fullness", "Light crabs", "Water", "Moon", "Logged", "Plans", "Free or closed")
+Index = QModelIndex | QPersistentModelIndex
+_NOWHERE = QModelIndex()
+
+
+class DaysModel(QAbstractTableModel):
+    """One row a day of the outlook."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._outlook: Outlook | None = None
+        self._marks: Sequence[TripMark] = ()
+        self._plans: Sequence[Plan] = ()
+        self._style = Style()
+
+    def show(
+        self,
+        outlook: Outlook | None,
+        marks: Sequence[TripMark],
+        plans: Sequence[Plan],
+        style: Style,
+    ) -> None:
+        """Show other days, trips and plans."""
+        self.beginResetModel()
+        self._outlook, self._marks, self._plans, self._style = outlook, marks, plans, style
+        self.endResetModel()
+
+    def rowCount(self, parent: Index = _NOWHERE) -> int:
+        return 0 if parent.isValid() or self._outlook is None else len(self._outlook.days)
+
+    def columnCount(self, parent: Index = _NOWHERE) -> int:
+        return 0 if parent.isValid() else len(_COLUMNS)
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        if role == Qt.ItemDataRole.DisplayRole and orientation == Qt.Orientation.Horizontal:
+            return _COLUMNS[section]
+        return None
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if role not in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
+            return None
+        return self._text(index.row(), index.column())
+
+    def _text(self, row: int, column: int) -> str:
+        outlook = self._outlook
+        assert outlook is not None
+        day, style = outlook.days[row], self._style
+        fullness, light = outlook.forecast.fullness.at(row), outlook.forecast.light_share.at(row)
+        zone = outlook.site.zone
+        match column:
+            case 0:
+                return f"{day_text(day)} {day.year}"
+            case 1:
+                return f"{fullness.mean:.0%} ({fullness.low:.0%} to {fullness.high:.0%})"
+            case 2:
+                return light_text(light)
+            case 3:
+                low, high = float(outlook.lowest_m[row]), float(outlook.highest_m[row])
+                return f"{height_text(low, style)} to {height_text(high, style)}"
+            case 4:
+                return moon_text(outlook, row)
+            case 5:
+                return "; ".join(outcome_text(m.outcome) for m in self._marks if m.day == day)
+            case 6:
+                return "; ".join(
+                    f"plan {plan.rank}"
+                    for plan in self._plans
+                    if plan.set_at.astimezone(zone).date()
+                    <= day
+                    <= plan.haul_at.astimezone(zone).date()
+                )
+            case _:
+                closed, busy = outlook.why_closed[row], outlook.why_not_free[row]
+                return f"closed: {closed}" if closed else (busy or "free")

@@ -1,0 +1,246 @@
+"""The strip as a widget: lanes, their names, panning, zooming, choosing a day by mouse or keys."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+from typing import Any, Final
+
+import pyqtgraph as pg
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolTip, QWidget
+
+from planner.trips import Outlook, Plan
+from planner.ui import theme
+from planner.ui.strip import lanes
+from planner.ui.strip.days import TripMark, day_at, place_of, place_of_instant
+
+# Name beside the lane, small second line, height in device-independent pixels.
+_LANES: Final = (
+    ("", "", 36),
+    ("Moon", "", 24),
+    ("Water", "low to high", 46),
+    ("Fullness", "expected, 0 to 100", 36),
+    ("Full crabs", "forecast and logged", 66),
+    ("Free days", "", 18),
+    ("Plans", "set to haul", 44),
+)
+_HEIGHT: Final = sum(height for _, _, height in _LANES)
+_GUTTER: Final = 122
+_FIRST_VIEW_DAYS: Final = (-12, 32)
+_LEAST_DAYS, _MOST_DAYS = 14, 3660
+
+
+class StripView(QWidget):
+    """Shows days, trips and plans; arrow keys move by day, with shift by week.
+
+    day_chosen, plan_chosen: by click or key. day_pointed: the day under the mouse, None when
+    it leaves. range_changed: the first and last day in view.
+    """
+
+    day_chosen = Signal(object)
+    plan_chosen = Signal(int)
+    day_pointed = Signal(object)
+    range_changed = Signal(object, object)
+
+    def __init__(self, today: date) -> None:
+        super().__init__()
+        self.today = today
+        self.day = today
+        self._plot = pg.PlotWidget()
+        self._plot.setBackground(None)
+        self._plot.setFrameShape(pg.QtWidgets.QFrame.Shape.NoFrame)
+        self._plot.hideButtons()
+        self._plot.setMenuEnabled(False)
+        for axis in ("left", "bottom"):
+            self._plot.hideAxis(axis)
+        self._plot.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._plot.getPlotItem().layout.setContentsMargins(0, 0, 0, 0)
+        self._box = self._plot.getViewBox()
+        self._box.setDefaultPadding(0)
+        self._box.setMouseEnabled(x=True, y=False)
+        self._box.invertY(True)
+        self._box.setYRange(0, _HEIGHT, padding=0)
+        here = place_of(today)
+        self._box.setLimits(
+            xMin=here - _MOST_DAYS,
+            xMax=here + _MOST_DAYS,
+            minXRange=_LEAST_DAYS,
+            maxXRange=_MOST_DAYS,
+        )
+        self._add_lanes()
+        self.setFixedHeight(_HEIGHT)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAccessibleName("Days: fullness, water, trips and plans")
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        row.addWidget(_Gutter())
+        row.addWidget(self._plot, 1)
+        self._box.sigXRangeChanged.connect(self._range_changed)
+        self._plot.scene().sigMouseClicked.connect(self._clicked)
+        self._plot.scene().sigMouseMoved.connect(self._pointed)
+        self._plans: Sequence[Plan] = ()
+        self.show_days(today + timedelta(days=_FIRST_VIEW_DAYS[0]), sum(map(abs, _FIRST_VIEW_DAYS)))
+
+    def _add_lanes(self) -> None:
+        tops = [0.0]
+        for _, _, height in _LANES:
+            tops.append(tops[-1] + height)
+        sizes = [(tops[i], _LANES[i][2]) for i in range(len(_LANES))]
+        self._ground = lanes.GroundLane(0, _HEIGHT, tops[1:-1])
+        self._dates = lanes.DateLane(*sizes[0], self.today)
+        self._moon = lanes.MoonLane(*sizes[1])
+        self._water = lanes.WaterLane(*sizes[2])
+        self._fullness = lanes.FullnessLane(*sizes[3])
+        self._catch = lanes.CatchLane(*sizes[4])
+        self._free = lanes.DaysLane(*sizes[5])
+        self._brackets = lanes.PlansLane(*sizes[6])
+        self._cursor = lanes.CursorLane(0, _HEIGHT, self.today)
+        self._of_outlook = (self._moon, self._water, self._fullness, self._catch, self._free)
+        self._all = (self._ground, self._dates, *self._of_outlook, self._brackets, self._cursor)
+        for lane in self._all:
+            self._box.addItem(lane, ignoreBounds=True)
+        self._plans_top = sizes[6][0]
+
+    # -- what is shown -----------------------------------------------------------------------
+
+    def show_outlook(self, outlook: Outlook | None) -> None:
+        """Show another outlook, or empty lanes while there is none."""
+        for lane in self._of_outlook:
+            lane.show_outlook(outlook)
+
+    def show_trips(self, marks: Sequence[TripMark]) -> None:
+        """Show other logged trips."""
+        self._catch.show_marks(marks)
+
+    def show_plans(self, plans: Sequence[Plan], chosen: int | None, zone: Any) -> None:
+        """Show other plans; those that overlap go in rows of their own."""
+        self._plans = plans
+        self._brackets.show_brackets(_packed(plans, zone), chosen)
+
+    def choose_day(self, day: date) -> None:
+        """Frame a day and bring it into view."""
+        self.day = day
+        self._cursor.choose(day)
+        first, last = self._box.viewRange()[0]
+        place = place_of(day)
+        if not first <= place <= last - 1:
+            self._box.setXRange(place - (last - first) / 2, place + (last - first) / 2, padding=0)
+
+    def show_days(self, first: date, count: int) -> None:
+        """Show this many days from a first one."""
+        self._box.setXRange(place_of(first), place_of(first) + count, padding=0)
+
+    def zoom(self, factor: float) -> None:
+        """Show more days (above 1) or fewer, around the chosen one when it is in view."""
+        first, last = self._box.viewRange()[0]
+        place = place_of(self.day) + 0.5
+        centre = place if first <= place <= last else (first + last) / 2
+        share = (centre - first) / (last - first)
+        days = min(max((last - first) * factor, _LEAST_DAYS), _MOST_DAYS)
+        self._box.setXRange(centre - share * days, centre + (1 - share) * days, padding=0)
+
+    def refresh(self) -> None:
+        """Draw everything again, after a change of theme."""
+        self._fullness.show_outlook(self._fullness.outlook)
+        for lane in self._all:
+            lane.update()
+        self.update()
+
+    def days_in_view(self) -> tuple[date, date]:
+        """Return the first and last day in view."""
+        first, last = self._box.viewRange()[0]
+        return day_at(first), day_at(last - 1e-6)
+
+    # -- what the user does ------------------------------------------------------------------
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        step = 7 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else 1
+        moves = {Qt.Key.Key_Left: -step, Qt.Key.Key_Right: step}
+        key = Qt.Key(event.key())
+        if key in moves:
+            self.day_chosen.emit(self.day + timedelta(days=moves[key]))
+        elif key == Qt.Key.Key_Home:
+            self.day_chosen.emit(self.today)
+        elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
+            self.zoom(1 / 1.5)
+        elif key == Qt.Key.Key_Minus:
+            self.zoom(1.5)
+        else:
+            super().keyPressEvent(event)
+
+    def _clicked(self, event: Any) -> None:
+        if event.button() != Qt.MouseButton.LeftButton:
+            return
+        at = self._box.mapSceneToView(event.scenePos())
+        self.setFocus(Qt.FocusReason.MouseFocusReason)
+        self.day_chosen.emit(day_at(at.x()))
+        if at.y() >= self._plans_top:
+            row = int((at.y() - self._plans_top) / (_LANES[-1][2] / lanes.PlansLane.ROWS))
+            for bracket in self._brackets.brackets:
+                if bracket.row == row and bracket.begin - 0.3 <= at.x() <= bracket.end + 0.3:
+                    self.plan_chosen.emit(bracket.rank)
+
+    def _pointed(self, position: QPointF) -> None:
+        inside = self._plot.sceneBoundingRect().contains(position)
+        at = self._box.mapSceneToView(position)
+        self.day_pointed.emit(day_at(at.x()) if inside else None)
+
+    def leaveEvent(self, event: Any) -> None:
+        self.day_pointed.emit(None)
+        QToolTip.hideText()
+        super().leaveEvent(event)
+
+    def _range_changed(self, *_: Any) -> None:
+        self.range_changed.emit(*self.days_in_view())
+
+
+def _packed(plans: Sequence[Plan], zone: Any) -> list[lanes.Bracket]:
+    """Return the plans as brackets, each in the first row that is free there; best plans first."""
+    ends = [[] for _ in range(lanes.PlansLane.ROWS)]  # type: list[list[tuple[float, float]]]
+    brackets = []
+    for plan in plans:
+        begin, end = place_of_instant(plan.set_at, zone), place_of_instant(plan.haul_at, zone)
+        clear = (
+            row
+            for row, taken in enumerate(ends)
+            if all(end + 0.1 < a or begin - 0.1 > b for a, b in taken)
+        )
+        row = next(clear, lanes.PlansLane.ROWS - 1)
+        ends[row].append((begin, end))
+        brackets.append(lanes.Bracket(plan.rank, begin, end, row))
+    return brackets
+
+
+class _Gutter(QWidget):
+    """The names of the lanes."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setFixedSize(QSize(_GUTTER, _HEIGHT))
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        colours = theme.current()
+        top = 0.0
+        small = self.font()
+        small.setPointSizeF(max(6.5, self.font().pointSizeF() - 2))
+        for name, second, height in _LANES:
+            box = QRectF(8, top, _GUTTER - 12, height)
+            both = second and height >= 36
+            flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+            painter.setFont(self.font())
+            painter.setPen(QColor(colours.text))
+            painter.drawText(box.adjusted(0, 0, 0, -14) if both else box, flags, name)
+            if both:
+                painter.setFont(small)
+                painter.setPen(QColor(colours.quiet))
+                painter.drawText(box.adjusted(0, 14, 0, 0), flags, second)
+            top += height
+            if name and top < _HEIGHT:
+                painter.setPen(QColor(colours.line))
+                painter.drawLine(QPointF(0, top), QPointF(_GUTTER, top))
+        painter.end()
