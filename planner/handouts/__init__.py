@@ -1,1 +1,22 @@
+"""What leaves the program for a trip: checklist, printed sheet, calendar file, water table.
 
+Nothing imported here needs Qt; the printed page is `planner.handouts.sheet_pdf`.
+"""
+
+from planner.handouts.calendar import calendar_file
+from planner.handouts.checklist import Item, Section, checklist
+from planner.handouts.facts import TripFacts, trip_facts
+from planner.handouts.sheet import TripSheet, trip_sheet
+from planner.handouts.water_table import water_csv
+
+__all__ = [
+    "Item",
+    "Section",
+    "TripFacts",
+    "TripSheet",
+    "calendar_file",
+    "checklist",
+    "trip_facts",
+    "trip_sheet",
+    "water_csv",
+]

@@ -1,0 +1,208 @@
+"""What goes aboard and what to mind, for one plan: a list to tick, by category."""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import Final, Literal
+
+from planner.handouts.facts import SpotWater, TripFacts
+from planner.handouts.rules import rules_here
+from planner.phrasing import (
+    RULES_CAUTION,
+    Style,
+    clock_text,
+    day_clock_text,
+    temperature_text,
+    zone_text,
+)
+from planner.units import metres_to
+
+Basis = Literal["rule", "plan", "practice"]
+
+# Judgements: a spare or two for every dozen; ashore somebody should not worry at every delay.
+_SPARES: Final = 2
+_OVERDUE: Final = timedelta(hours=2)
+# Common practice in boating safety: below about 15 degrees C a fall overboard takes the breath.
+COLD_WATER_C: Final = 15.0
+WARM_WATER_C: Final = 20.0
+
+
+@dataclass(frozen=True)
+class Item:
+    """One thing to tick.
+
+    key: under which the tick is remembered. basis: a rule the user entered, a figure of this
+    plan, or common practice of the trade.
+    """
+
+    key: str
+    text: str
+    basis: Basis
+
+
+@dataclass(frozen=True)
+class Section:
+    """One category: things to tick, then what to know. Cautions come first when shown."""
+
+    name: str
+    items: tuple[Item, ...]
+    cautions: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+
+
+def checklist(facts: TripFacts, today: date, style: Style) -> tuple[Section, ...]:
+    """Return the checklist of a plan; today is the day that the age of the rules counts to."""
+    return (
+        _rules(facts, today),
+        Section("Traps, lines and labels", tuple(_gear(facts, style))),
+        Section("Bait and tools", tuple(_bait_and_tools(facts, style))),
+        _safety(facts, style),
+        _food(facts),
+    )
+
+
+def line_text(spot: SpotWater, style: Style) -> str:
+    """Return the length of line for a spot, rounded up to the half metre or the foot."""
+    step = 1.0 if style.length == "ft" else 0.5
+    length = math.ceil(metres_to(spot.line_m, style.length) / step - 1e-9) * step
+    return f"{length:g} {style.length}"
+
+
+def _rules(facts: TripFacts, today: date) -> Section:
+    here = rules_here(facts.site.rules, today)
+    items = tuple(
+        Item(f"rule {rule.heading}", f"{_capital(rule.heading)}: {rule.text}", "rule")
+        for rule in here.rules
+    )
+    notes = [] if here.stale else [here.checked]
+    if here.missing:
+        notes.append(
+            f"Not written down for this place: {'; '.join(here.missing)}. Ask the agency, and "
+            "write the answers in the place book."
+        )
+    return Section(
+        "Rules here",
+        items,
+        cautions=(here.checked,) if here.stale else (),
+        notes=(*notes, RULES_CAUTION),
+    )
+
+
+def _gear(facts: TripFacts, style: Style) -> Iterator[Item]:
+    count = len(facts.kits)
+    designs = Counter(kit.design for kit in facts.kits if kit.design)
+    kinds = "; ".join(f"{number} × {design}" for design, number in designs.items())
+    yield Item("traps", f"{count} traps{f': {kinds}' if kinds else ''}", "plan")
+    yield Item(
+        "labels",
+        f"{count} floats, each with the marks that the rules ask for, and the trap's label: "
+        f"{', '.join(kit.label for kit in facts.kits)}",
+        "plan",
+    )
+    for spot in facts.spots:
+        there = sum(placed.spot == spot.spot for placed in facts.layout)
+        deepest = _length(spot.deepest_m, style)
+        yield Item(
+            f"line {spot.spot}",
+            f"{spot.spot}, {there} {'trap' if there == 1 else 'traps'}: {line_text(spot, style)} "
+            f"of line each ({deepest} deep at the highest water of the soak, and a third more)",
+            "plan",
+        )
+    if not facts.spots:
+        yield Item("line", "Line a third longer than the water is deep at high water", "practice")
+    yield Item("sinking line", "Line weighted or sinking, no slack floating", "practice")
+    yield Item(
+        "trap check",
+        "Every trap looked over: doors shut, escape openings clear, weak cord whole",
+        "practice",
+    )
+    yield Item("spares", f"{_SPARES} spare floats and lines, a spare label, a knife", "practice")
+
+
+def _bait_and_tools(facts: TripFacts, style: Style) -> Iterator[Item]:
+    leave = clock_text(facts.leave_at, facts.site.zone, style)
+    baits = Counter(kit.bait for kit in facts.kits if kit.bait)
+    usual = f"; last trip: {', '.join(baits)}" if baits else ""
+    yield Item(
+        "bait",
+        f"Fresh bait for {len(facts.kits)} traps and {_SPARES} over{usual}; aboard by {leave}",
+        "plan",
+    )
+    yield Item("gauge", "Gauge for the legal size, and know where it is measured", "practice")
+    yield Item("gloves", "Gloves and tongs", "practice")
+    yield Item("hook", "Hook for the floats, and a measuring stick or lead line", "practice")
+    yield Item("basket", "Basket or box with wet cover and shade; ice for the way home", "practice")
+    yield Item("paper", "Tally sheet and pencil; catch record where the law asks", "practice")
+
+
+def _safety(facts: TripFacts, style: Style) -> Section:
+    zone = facts.site.zone
+    back = facts.haul_end + timedelta(minutes=facts.site.habits.bait_minutes)
+    both = (
+        f"set, back by {day_clock_text(facts.set_end, zone, style)}; haul, back by "
+        f"{day_clock_text(back, zone, style)} {zone_text(back, zone)}"
+    )
+    alarm = day_clock_text(back + _OVERDUE, zone, style)
+    items = (
+        Item(
+            "weather",
+            "Marine forecast and small-craft warnings read on both days, wind against tide minded",
+            "practice",
+        ),
+        Item("jackets", "A life jacket that fits for everybody, worn", "practice"),
+        Item(
+            "float plan",
+            f"Float plan left ashore ({both}); if not heard of by {alarm}, call for help",
+            "plan",
+        ),
+        Item("signals", "Charged phone or radio, light, whistle; engine cut-off worn", "practice"),
+        Item("boat", "Fuel for both ways and a third over, anchor, oar, bailer, plug", "practice"),
+    )
+    cautions = []
+    notes = []
+    if facts.water_c is None:
+        notes.append(
+            "Water temperature unknown. In cold water a fall overboard takes the breath and the "
+            "strength within minutes: dress for the water, not the air."
+        )
+    elif facts.water_c < COLD_WATER_C:
+        cautions.append(
+            f"Cold water, about {temperature_text(facts.water_c, style)}: a fall overboard takes "
+            "the breath and the strength within minutes. Dress for the water, not the air."
+        )
+    return Section("Safety", items, tuple(cautions), tuple(notes))
+
+
+def _food(facts: TripFacts) -> Section:
+    items = (
+        Item("advisory", "Local advisory read: which water, which crabs, how many", "practice"),
+        Item("cool", "Crabs kept alive, damp, shaded and cool; dead ones thrown out", "practice"),
+        Item("cuts", "Open cuts covered, clean water and soap aboard", "practice"),
+    )
+    warm = facts.water_c is not None and facts.water_c >= WARM_WATER_C
+    cuts = (
+        "Open cuts and warm water: bacteria there can make a cut dangerous within a day. Wash it, "
+        "and see a doctor at once if it reddens or swells."
+    )
+    notes = (
+        "Cook live crabs only, and thoroughly.",
+        "Where an advisory says so, throw away the soft parts and the cooking water.",
+    )
+    return Section(
+        "Food and health",
+        items,
+        cautions=(cuts,) if warm else (),
+        notes=notes if warm else (*notes, cuts),
+    )
+
+
+def _length(value_m: float, style: Style) -> str:
+    return f"{metres_to(value_m, style.length):.1f} {style.length}"
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]

@@ -1,0 +1,78 @@
+"""Which trap goes to which spot on this trip."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from itertools import cycle
+from typing import Final
+
+from planner.logbook import Haul, Log
+
+_OLDEST: Final = datetime.min.replace(tzinfo=UTC)
+
+
+@dataclass(frozen=True)
+class TrapKit:
+    """A trap as it was last aboard; "" where the log does not say."""
+
+    label: str
+    design: str = ""
+    bait: str = ""
+    spot: str = ""
+
+
+@dataclass(frozen=True)
+class Placement:
+    """One trap and the spot it goes to; spot is "" at a place without spots."""
+
+    trap: str
+    design: str
+    spot: str
+
+
+def kits_known(log: Log | None, place: str) -> tuple[TrapKit, ...]:
+    """Return the traps of a place, each label once as its newest haul has it.
+
+    Those of the newest trip come first, in the order they were entered; then those that were
+    last out on the trip before, and so on. Trips without a time say nothing of order and count
+    as the oldest.
+    """
+    if log is None:
+        return ()
+    by_trip: dict[str, list[Haul]] = defaultdict(list)
+    for haul in log.hauls:
+        if haul.place == place and haul.trap:
+            by_trip[haul.trip].append(haul)
+    outcomes = log.outcomes(place)
+    newest_first = sorted(outcomes, key=lambda trip: trip.when or _OLDEST, reverse=True)
+    kits: dict[str, TrapKit] = {}
+    for trip in newest_first:
+        for haul in by_trip[trip.trip]:
+            kit = TrapKit(haul.trap, haul.design, haul.bait, haul.spot)
+            kits.setdefault(haul.trap, kit)
+    return tuple(kits.values())
+
+
+def kits_aboard(known: Sequence[TrapKit], count: int) -> tuple[TrapKit, ...]:
+    """Return `count` traps: the known ones first, then numbered ones."""
+    labels = {kit.label for kit in known}
+    numbers = (str(number) for number in range(1, count + len(labels) + 1))
+    fresh = [TrapKit(number) for number in numbers if number not in labels]
+    return (*known[:count], *fresh[: max(count - len(known), 0)])
+
+
+def deal(kits: Sequence[TrapKit], spots: Sequence[str]) -> tuple[Placement, ...]:
+    """Return the traps dealt over the spots in turn, like designs one after the other.
+
+    Dealing by design keeps one kind of trap from standing on one spot, where the spot and
+    the trap could not be told apart afterwards.
+    """
+    in_turn = cycle(spots or [""])
+    placed = {
+        kit.label: Placement(kit.label, kit.design, next(in_turn))
+        for kit in sorted(kits, key=lambda kit: kit.design)
+    }
+    return tuple(placed[kit.label] for kit in kits)
