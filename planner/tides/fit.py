@@ -79,8 +79,9 @@ def fit_constants(times: Instants, levels_m: Floats, latitude_deg: float) -> Fit
 
     times: `datetime64` UTC, shape (n,), hourly or finer, increasing, gaps allowed; levels_m:
     (n,), NaN where missing. Of a finer record the first level of each hour is used: hours
-    lose nothing of tides that come at most a dozen times a day. Constituents are those that UTide separates in a record of that length
-    (Rayleigh's criterion), as far as this program knows them; a linear trend is fitted too.
+    lose nothing of tides that come at most a dozen times a day. Constituents are those that
+    UTide separates in a record of that length (Rayleigh's criterion), as far as this program
+    knows them; a linear trend is fitted too.
     PlannerError when the record is too short or too long.
     """
     from utide import solve
