@@ -53,6 +53,11 @@ def species_name(species: str) -> str:
     return str(_tables(species)["name"])
 
 
+def dormant_below_c(species: str) -> float:
+    """Return the water temperature (degrees C) below which growth stops and crabs lie dormant."""
+    return float(_tables(species)["clock"]["base_c"]["mean"])
+
+
 def draw_parameters(species: str, draws: int, rng: np.random.Generator) -> Parameters:
     """Return draws of a species' parameters from its profile in `resources/species/`."""
     tables = _tables(species)

@@ -19,6 +19,7 @@ import numpy as np
 
 from planner.estimates import Floats, Interval, interval_of_draws
 from planner.logbook.entries import Haul
+from planner.molt.profile import dormant_below_c
 from planner.sites.site import Site
 
 REFERENCE_SOAK_H: Final = 24.0
@@ -37,10 +38,9 @@ _K_SD_LOG: Final = 0.6
 # Dormant crabs enter no trap. That the catch fades over a few degrees above the temperature
 # of dormancy, and how fast, is our judgement.
 _FADE_C: Final = 1.2
-# Blue crabs are dormant below about 10 C (crab dossier, section 1, read there). Of a species
-# that is not named here nothing is claimed: its catch is not lowered in cold water.
-_DORMANT_BELOW_C: Final = {"blue-crab": 10.0}
 _DRAWS: Final = 2000
+_SD_TO_TAIL: Final = 1.2816  # standard deviations from the middle of a normal to its 90% point
+_LEAST_BETA_SIZE: Final = 0.1  # an interval wider than any beta allows
 
 
 @dataclass(frozen=True)
@@ -99,11 +99,6 @@ def saturation(soak_h: Floats, half_h: Floats) -> Floats:
     """Return how far a soak fills a trap, as a ratio to a 24 h soak; arrays broadcast."""
     filled: Floats = (1 - np.exp2(-soak_h / half_h)) / (1 - np.exp2(-REFERENCE_SOAK_H / half_h))
     return filled
-
-
-def dormant_below_c(species: str) -> float:
-    """Return the water temperature (degrees C) below which the species lies dormant."""
-    return _DORMANT_BELOW_C.get(species, -math.inf)
 
 
 def activity_at(water_c: Floats, species: str) -> Floats:
@@ -187,10 +182,8 @@ def _log_negative_binomial(count: int, mean: Floats, k: Floats) -> Floats:
 
 
 def _share_draws(share: Interval, count: int, rng: np.random.Generator) -> Floats:
-    """Return draws of a share, normal in the log odds, with the interval's width."""
-    low, mean, high = (
-        math.log(p / (1 - p)) for p in np.clip([share.low, share.mean, share.high], 1e-4, 1 - 1e-4)
-    )
-    sd = (high - low) / (2 * 1.2816)
-    draws: Floats = 1 / (1 + np.exp(-(mean + sd * rng.standard_normal(count))))
-    return draws
+    """Return draws of a share: the beta with its mean and about the spread of its interval."""
+    mean = min(max(share.mean, 1e-4), 1 - 1e-4)
+    sd = max((share.high - share.low) / (2 * _SD_TO_TAIL), 1e-4)
+    size = max(mean * (1 - mean) / sd**2 - 1, _LEAST_BETA_SIZE)
+    return rng.beta(mean * size, (1 - mean) * size, count)

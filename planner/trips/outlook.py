@@ -102,7 +102,8 @@ def outlook(
     """Return the outlook of a place for the local days first..last, both included.
 
     log: what to learn from, None for the prior alone.
-    checkpoint: called between the stages, the forecast's among them; it may raise `Cancelled` to stop the work.
+    checkpoint: called between the stages, the forecast's among them; it may raise `Cancelled`
+    to stop the work.
     Raises RangeError for days that sun or water cannot be computed for, ValueError when last
     precedes first.
     """

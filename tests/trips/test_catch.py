@@ -126,7 +126,18 @@ def test_cold_water_stops_the_catch_smoothly_and_unknown_water_does_not() -> Non
     assert active[4] > 0.95
     assert active[6] == 1.0
     assert (np.diff(active[:6]) > 0).all()
-    assert activity_at(np.array([2.0, np.nan]), "some other crab").tolist() == [1.0, 1.0]
+    assert activity_at(np.array([6.0]), "cool-annual")[0] > 0.9  # a crab of cold water
+
+
+def test_a_light_share_that_may_be_nothing_does_not_empty_the_traps() -> None:
+    """An interval from 0 is a skewed one: most draws lie low, few near its upper end."""
+    model = learn_catch(logged(2.5, 30), seed=1)
+    none, skewed = (
+        model.full_keepers(24.0, 12, 1.0, light, seed=3)
+        for light in (Interval(0.0, 0.0, 0.0), Interval(0.09, 0.0, 0.24))
+    )
+    assert skewed.low > 0.65 * none.low
+    assert skewed.high < none.high
 
 
 def haul(**changes: object) -> Haul:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -28,7 +29,7 @@ def demo() -> Site:
 def plain_forecast(monkeypatch: pytest.MonkeyPatch) -> None:
     """Stand in for the forecast, which has its own tests."""
 
-    def forecast(site: Site, first: date, last: date, log: object = None, seed: int = 0) -> object:
+    def forecast(site: Site, first: date, last: date, *rest: object) -> object:
         return made_outlook(site, first, last).forecast
 
     monkeypatch.setattr(planner.molt, "forecast", forecast, raising=False)
@@ -99,3 +100,16 @@ def test_a_day_outside_the_outlook_is_refused(demo: Site) -> None:
     whole = outlook(demo, FIRST, LAST)
     with pytest.raises(ValueError, match="not among"):
         whole.index(FIRST - timedelta(days=1))
+
+
+def test_the_real_forecast_carries_through_to_the_plans(demo: Site) -> None:
+    """From the demo place to ranked plans with every part real."""
+    whole = outlook(demo, FIRST, LAST)
+    plans = plan_trips(whole).plans
+    assert plans
+    assert [plan.rank for plan in plans] == list(range(1, len(plans) + 1))
+    means = [plan.full_keepers.mean for plan in plans]
+    assert all(later <= earlier + 0.1 for earlier, later in pairwise(means))
+    for plan in plans:
+        day = plan.haul_at.astimezone(demo.zone).date()
+        assert plan.light_share == whole.forecast.light_share.at(whole.index(day))

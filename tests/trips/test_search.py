@@ -201,7 +201,7 @@ tides = st.builds(
 
 
 @pytest.mark.parametrize(("zone", "latitude", "longitude", "first"), SETTINGS)
-@settings(max_examples=8, phases=NO_SHRINKING, suppress_health_check=list(HealthCheck))
+@settings(max_examples=6, phases=NO_SHRINKING, suppress_health_check=list(HealthCheck))
 @given(data=st.data())
 def test_no_plan_breaks_a_limit(
     zone: str, latitude: float, longitude: float, first: date, data: st.DataObject
@@ -225,7 +225,7 @@ def test_no_plan_breaks_a_limit(
 
 
 @pytest.mark.parametrize(("zone", "latitude", "longitude", "first"), SETTINGS)
-@settings(max_examples=4, phases=NO_SHRINKING, suppress_health_check=list(HealthCheck))
+@settings(max_examples=3, phases=NO_SHRINKING, suppress_health_check=list(HealthCheck))
 @given(data=st.data())
 def test_the_search_finds_exactly_the_pairs_that_brute_force_finds(
     zone: str, latitude: float, longitude: float, first: date, data: st.DataObject
