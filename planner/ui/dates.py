@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QPushButton,
-    QSizePolicy,
     QSplitter,
     QStackedWidget,
     QTableView,
@@ -80,9 +79,12 @@ class DatesView(QWidget):
         bottom = QSplitter(Qt.Orientation.Horizontal)
         bottom.setChildrenCollapsible(False)
         for panel, share in ((self.plans, 42), (self.plan, 36), (self.like_it, 22)):
+            # Each scrolls inside itself; without this their wrapped words would claim the height.
+            panel.setMinimumHeight(170)
             bottom.addWidget(panel)
             bottom.setStretchFactor(bottom.count() - 1, share)
-        bottom.setSizes([505, 335, 240])
+        bottom.setMinimumHeight(170)
+        bottom.setSizes([530, 320, 235])
         column.addWidget(bottom, 1)
 
     def _strip_card(self) -> QFrame:
@@ -103,15 +105,19 @@ class DatesView(QWidget):
         self._stack.addWidget(self._table)
         self._stack.setFixedHeight(self.strip.height())
         column.addWidget(self._stack)
-        column.addWidget(Legend())
+        legend = Legend()
+        column.addWidget(legend)
         line = QHBoxLayout()
         line.setContentsMargins(SPACE, 0, SPACE, 2)
-        # Two lines are kept free, so that the strip does not jump as the mouse moves.
-        self.day_line.setMinimumHeight(2 * self.day_line.fontMetrics().lineSpacing() + 2)
+        # Three lines are kept free, so that the strip does not jump as the mouse moves.
+        words_height = 3 * self.day_line.fontMetrics().lineSpacing() + 2
+        self.day_line.setFixedHeight(words_height)
         self.day_line.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         line.addWidget(self.day_line)
         column.addLayout(line)
-        card.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        # The wrapping line of words would let the layout squeeze the strip beneath its height.
+        inside = self.strip.height() + legend.sizeHint().height() + words_height
+        card.setFixedHeight(inside + 2 * SPACE)
         return card
 
     def _span_buttons(self) -> QHBoxLayout:
@@ -156,6 +162,7 @@ class DatesView(QWidget):
         if site is not None:
             self.strip.show_plans(self._plans(), self.state.plan, site.zone)
         self._say_headline()
+        self._say_basis()
         self._say_day()
         self._fill_table()
 
@@ -186,11 +193,11 @@ class DatesView(QWidget):
             return
         forecast = outlook.forecast
         if forecast.basis == "prior":
-            basis = "Forecast from published biology alone: no logged trip speaks yet"
+            basis = "Fullness from published biology alone"
         else:
-            basis = f"Forecast learned from {forecast.trips} logged trips"
-        ahead = "The soonest of the dates that are as good as any in 12 weeks. " if plans else ""
-        self.basis.setText(f"{ahead}{basis}. Ranges hold 8 times in 10.")
+            basis = f"Fullness learned from {forecast.trips} logged trips"
+        ahead = "The soonest of the dates as good as any in 12 weeks. " if plans else ""
+        self.basis.setText(f"{ahead}{basis}; ranges hold 8 times in 10.")
 
     def _say_day(self) -> None:
         outlook = self.bench.outlook

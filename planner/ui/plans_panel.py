@@ -143,7 +143,7 @@ class PlansPanel(Card):
         self.table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
         self.table.setTabKeyNavigation(False)
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.table.horizontalHeader().setStretchLastSection(True)
+        self.table.setMinimumHeight(70)
         self.table.verticalHeader().setDefaultSectionSize(self.fontMetrics().height() + 8)
         self.table.selectionModel().currentRowChanged.connect(self._row_chosen)
         self.left_out = quiet()

@@ -27,7 +27,7 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         super().__init__(axisItems={"bottom": self._axis})
         themed_plot(self)
         self.setMouseEnabled(x=False, y=False)
-        self.setMinimumHeight(150)
+        self.setFixedHeight(190)
         self.setAccessibleName("Water through the soak")
 
     def show_soak(self, site: Site, plan: Plan, water: SoakWater, style: Style) -> None:
@@ -46,9 +46,8 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         if site.lowest_ramp_level_m is not None:
             ramp = metres_to(site.lowest_ramp_level_m, style.length)
             pen = pg.mkPen(colours.caution, style=Qt.PenStyle.DashLine)
-            line = pg.InfiniteLine(ramp, angle=0, pen=pen, label="ramp limit")
-            line.label.setColor(colours.caution)
-            line.label.setPosition(0.9)
+            options = {"color": colours.caution, "position": 0.02, "anchors": [(0, 1), (0, 1)]}
+            line = pg.InfiniteLine(ramp, angle=0, pen=pen, label="ramp limit", labelOpts=options)
             self.addItem(line)
         if plan.lowest_cover_at is not None:
             self._least_cover(plan, seconds, levels)
@@ -94,7 +93,7 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         # Grows towards the middle of the chart, so that it is never cut at an edge; above the
         # curve, which is lowest there.
         right = at > (seconds[0] + seconds[-1]) / 2
-        words = f"least cover: {plan.lowest_cover_spot}"
+        words = "least cover"
         label = pg.TextItem(words, color=ink, anchor=(1 if right else 0, 1))
         label.setPos(at, level)
         self.addItem(label)

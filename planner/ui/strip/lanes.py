@@ -17,7 +17,7 @@ from planner.trips import Outlook
 from planner.ui import theme
 from planner.ui.strip.days import TripMark, day_at, place_of
 
-_NUMBERS_FROM_PX: Final = 18  # narrower columns have no room for two digits
+_NUMBERS_FROM_PX: Final = 16  # narrower columns have no room for two digits
 _DISCS_FROM_PX: Final = 15
 _DAY_LINES_FROM_PX: Final = 7
 _MONTH_ROOM_PX: Final = 44
@@ -327,7 +327,7 @@ class FullnessLane(OutlookLane):
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(cell)
             if canvas.width >= _NUMBERS_FROM_PX:
-                canvas.font(0)
+                canvas.font(0 if canvas.width >= 21 else -1.5)
                 painter.setPen(ink)
                 number = round(100 * float(fullness.mean[index]))
                 painter.drawText(cell, Qt.AlignmentFlag.AlignCenter, str(number))
