@@ -72,7 +72,7 @@ class HarmonicCurve:
         self._speeds = self._constituents.speeds_deg_per_h
         self._amplitudes = np.array([c.amplitude_m for c in present], dtype=np.float64)
         lags = np.array([c.phase_lag_deg for c in present], dtype=np.float64)
-        # Lags worked out on a clock east of UTC are smaller than Greenwich lags by speed x hours.
+        # Lags worked out on a clock east of UTC exceed Greenwich lags by speed x hours.
         self._lags = lags - self._speeds * phase_reference_h
         self._rates = np.deg2rad(self._speeds) / MS_PER_HOUR  # radians per ms
         self._years: dict[int, tuple[Floats, Floats]] = {}

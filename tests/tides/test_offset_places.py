@@ -149,3 +149,12 @@ def test_the_rule_of_the_reference_is_the_rule_here() -> None:
     assert Tide(offset_place(place(constants("8443970"), rule="continuous"))).node_factors == (
         "continuous"
     )
+
+
+@pytest.mark.parametrize("when", ["1900-01-01T00:00", "2100-12-31T23:59"])
+def test_the_ends_of_the_range_have_turns_on_both_sides(when: str) -> None:
+    """The reference is asked a little beyond 1900 and 2100, never out of its own reach."""
+    tide = Tide(offset_place(BOSTON, high_minutes=-200.0, low_minutes=-200.0))
+    assert np.isfinite(tide.heights([np.datetime64(when)])).all()
+    annual = place((HarmonicConstant("SA", 0.1, 0.0),))
+    assert np.isfinite(Tide(offset_place(annual)).heights([np.datetime64(when)])).all()

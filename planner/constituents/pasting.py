@@ -1,0 +1,216 @@
+"""Constants pasted from an agency's page: which column is what, said before it is taken.
+
+A page may give a running number, the name, amplitude, one or two phase lags, the speed and a
+description, in any order, parted by tabs, commas, semicolons or blanks. Names and speeds are
+known, so they mark themselves; what remains is told apart by its heading, or else by its
+values: the great constituents have great amplitudes, while lags are spread alike.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from statistics import fmean
+from typing import Final, Literal
+
+from planner.constituents.names import UnknownConstituent, find
+
+PastedUnit = Literal["m", "ft", "cm"]
+Role = Literal["number", "amplitude", "lag", "speed", "other lag", "other"]
+
+_GREAT: Final = frozenset({"M2", "S2", "N2", "K1", "O1"})
+_SPEED_TOLERANCE: Final = 0.01  # degrees an hour, as printed to two decimals
+_MOSTLY: Final = 0.8
+_UNITS: Final[tuple[tuple[str, PastedUnit], ...]] = (
+    (r"\b(?:ft|foot|feet)\b", "ft"),
+    (r"\b(?:cm|centimet(?:er|re)s?)\b", "cm"),
+    (r"\b(?:m|met(?:er|re)s?)\b", "m"),
+)
+_HEADINGS: Final[tuple[tuple[str, Role], ...]] = (
+    (r"speed|frequency|deg(?:rees)?\s*/\s*h", "speed"),
+    (r"ampl|\bamp\b|height", "amplitude"),
+    (r"local|kappa", "other lag"),
+    (r"phase|lag|epoch|greenwich|gmt|utc|\bg\b", "lag"),
+    (r"^#$|\bno\.?$|number", "number"),
+)
+
+
+@dataclass(frozen=True)
+class PastedConstant:
+    """One line as understood: our name, amplitude in the page's unit, lag in degrees."""
+
+    line: int
+    name: str
+    amplitude: float
+    phase_lag_deg: float
+
+
+@dataclass(frozen=True)
+class Pasted:
+    """What was understood of a paste, to be shown before it is taken.
+
+    unit: as the page says, None where it does not and the user must. columns: the role of
+    each column of numbers, in order. left_out: lines that hold numbers but could not be used,
+    each with the reason. notes: sentences on what was chosen where more was offered.
+    """
+
+    constants: tuple[PastedConstant, ...]
+    unit: PastedUnit | None
+    columns: tuple[Role, ...]
+    left_out: tuple[str, ...]
+    notes: tuple[str, ...]
+
+
+def understand(text: str) -> Pasted:
+    """Return what a pasted table of constants says; no constants where it says nothing."""
+    heading: list[str] = []
+    rows: list[tuple[int, str, list[float]]] = []
+    left_out: list[str] = []
+    for number, line in enumerate(text.splitlines(), start=1):
+        cells = _cells(line)
+        numbers = [value for cell in cells if (value := _value(cell)) is not None]
+        name = next((found for cell in cells if (found := _name(cell)) is not None), None)
+        if name is None and len(numbers) < 2:
+            heading += cells if not rows else []
+        elif name is None:
+            left_out.append(f"line {number}: no constituent known in {line.strip()[:40]!r}")
+        elif len(numbers) < 2:
+            left_out.append(f"line {number}: {name} has no amplitude and lag")
+        else:
+            rows.append((number, name, numbers))
+    width = max((len(numbers) for _, _, numbers in rows), default=0)
+    whole = [row for row in rows if len(row[2]) == width]
+    left_out += [
+        f"line {number}: {name} has fewer numbers than the others"
+        for number, name, numbers in rows
+        if len(numbers) < width
+    ]
+    roles, notes = _roles(whole, width, heading)
+    constants: dict[str, PastedConstant] = {}
+    if "amplitude" in roles and "lag" in roles:
+        amplitude, lag = roles.index("amplitude"), roles.index("lag")
+        for number, name, numbers in whole:
+            reason = _refusal(name, numbers[amplitude], numbers[lag], constants)
+            if reason:
+                left_out.append(f"line {number}: {reason}")
+            else:
+                constants[name] = PastedConstant(number, name, numbers[amplitude], numbers[lag])
+    return Pasted(tuple(constants.values()), _unit(heading), roles, tuple(left_out), notes)
+
+
+def _cells(line: str) -> list[str]:
+    if "\t" in line or ";" in line or "|" in line:  # then a comma is a decimal point
+        parts = re.split(r"[\t;|]", re.sub(r"(\d),(\d)", r"\1.\2", line))
+    elif "," in line:
+        parts = line.split(",")
+    else:
+        parts = re.split(r"\s{2,}", line.strip())
+        if len(parts) < 3:
+            parts = line.split()
+    return [part.strip() for part in parts if part.strip()]
+
+
+def _value(cell: str) -> float | None:
+    """Return the number in a cell, with or without its unit; None for anything else."""
+    found = re.fullmatch(r"([+-]?(?:\d+\.?\d*|\.\d+))\s*(?:m|ft|cm|deg|°)?", cell, re.ASCII)
+    return float(found[1]) if found else None
+
+
+def _name(cell: str) -> str | None:
+    if _value(cell) is not None:
+        return None
+    try:
+        return find(cell).name
+    except UnknownConstituent:
+        return None
+
+
+def _unit(heading: Sequence[str]) -> PastedUnit | None:
+    words = " ".join(heading).casefold()
+    return next((unit for pattern, unit in _UNITS if re.search(pattern, words)), None)
+
+
+def _roles(
+    rows: Sequence[tuple[int, str, list[float]]], width: int, heading: Sequence[str]
+) -> tuple[tuple[Role, ...], tuple[str, ...]]:
+    """Return the role of each column of numbers, and what was chosen among several."""
+    columns = [[numbers[index] for _, _, numbers in rows] for index in range(width)]
+    names = [name for _, name, _ in rows]
+    roles: dict[int, Role] = {}
+    for index, values in enumerate(columns):
+        if _are_speeds(values, names):
+            roles[index] = "speed"
+        elif len(values) > 2 and all(b - a == 1 for a, b in pairwise(values)):
+            roles[index] = "number"
+    said = _said(heading, width, roles)
+    for index in range(width):
+        if index not in roles and index in said:
+            roles[index] = said[index]
+    left = [index for index in range(width) if index not in roles]
+    if "amplitude" not in roles.values() and left:
+        best = max(left, key=lambda index: _contrast(columns[index], names))
+        roles[best] = "amplitude"
+        left.remove(best)
+    notes: list[str] = []
+    for index in left:
+        inside = all(-360 <= value <= 720 for value in columns[index])
+        if not inside:
+            roles[index] = "other"
+        elif "lag" not in roles.values():
+            roles[index] = "lag"
+        else:
+            roles[index] = "other lag"
+            notes.append("There are two columns of lags; the first was taken.")
+    if "other lag" in roles.values() and "lag" not in roles.values():
+        index = next(i for i, role in roles.items() if role == "other lag")
+        roles[index] = "lag"
+        notes.append("The lags are headed as local: give the clock they were worked out in.")
+    return tuple(roles[index] for index in range(width)), tuple(notes)
+
+
+def _said(heading: Sequence[str], width: int, known: Mapping[int, Role]) -> dict[int, Role]:
+    """Return the roles that headings give, when they can be laid over the columns."""
+    named: list[Role] = []
+    for cell in heading:
+        role = next((r for pattern, r in _HEADINGS if re.search(pattern, cell.casefold())), None)
+        if role is not None:
+            named.append(role)
+    if len(named) != width or any(named[i] != role for i, role in known.items()):
+        named = [role for role in named if role in ("amplitude", "lag", "other lag")]
+        free = [index for index in range(width) if index not in known]
+        return dict(zip(free, named, strict=True)) if len(named) == len(free) else {}
+    return dict(enumerate(named))
+
+
+def _contrast(values: Sequence[float], names: Sequence[str]) -> float:
+    """Return how much greater a column is at the great constituents than at the others."""
+    great = [v for v, n in zip(values, names, strict=True) if n in _GREAT]
+    small = [v for v, n in zip(values, names, strict=True) if n not in _GREAT]
+    if any(v < 0 for v in values) or not great:
+        return -1.0
+    if not small:
+        return 1.0 / (1.0 + fmean(great))  # only great ones: amplitudes are the lesser numbers
+    return fmean(great) / (fmean(small) + 1e-9)
+
+
+def _refusal(
+    name: str, amplitude: float, lag: float, taken: Mapping[str, PastedConstant]
+) -> str | None:
+    if name in taken:
+        return f"{name} is there twice (also in line {taken[name].line})"
+    if amplitude < 0:
+        return f"{name} has a negative amplitude, {amplitude:g}"
+    if not -360 <= lag <= 720:
+        return f"{name} has a lag of {lag:g} degrees"
+    return None
+
+
+def _are_speeds(values: Sequence[float], names: Sequence[str]) -> bool:
+    """Return whether most of a column are the speeds of its constituents."""
+    near = [
+        abs(value - find(name).speed_deg_per_h) < _SPEED_TOLERANCE
+        for value, name in zip(values, names, strict=True)
+    ]
+    return sum(near) >= _MOSTLY * len(near) > 0
