@@ -79,37 +79,48 @@ def catch_quality(parameters: Parameters, molts: Floats, refill: Floats) -> tupl
     molts, refill: of the same days, shape (draws, days); the first weeks still lack the molts
     of before and are for spinning up.
     """
-    shed = np.cumsum(molts, axis=1)
-    empty = _emptiness(parameters, molts, refill)
+    # Everything that adds up is kept at the days' edges and asked for at noons.
+    edges = np.arange(molts.shape[1] + 1, dtype=np.float64)
+    clocks = _from_start(refill)
+    sheds = _from_start(np.cumsum(molts, axis=1))
+    empty = _from_start(_emptiness(parameters, molts, refill))
     # How long, on the refill clock, until a crab is called light no more.
     filling = parameters.refill_d * np.log(
         np.maximum((1 - parameters.f0) / (1 - parameters.light_below), 1.0)
     )
     filling = np.maximum(filling, parameters.refused_d)
+    noons = (clocks[:, :-1] + clocks[:, 1:]) / 2
+    shed_by_noon = (sheds[:, :-1] + sheds[:, 1:]) / 2
     unseen = np.empty(molts.shape)
     light = np.empty(molts.shape)
     deficit = np.empty(molts.shape)
-    days = np.arange(molts.shape[1], dtype=np.float64)
     for draw in range(molts.shape[0]):
-        clock = refill[draw]
-        caught_from = np.interp(clock - parameters.refused_d[draw], clock, days)
-        light_from = np.interp(clock - filling[draw], clock, days)
-        shed_then = np.interp(caught_from, days, shed[draw])
-        unseen[draw] = shed[draw] - shed_then
-        light[draw] = shed_then - np.interp(light_from, days, shed[draw])
-        deficit[draw] = np.interp(caught_from, days, empty[draw])
+        caught_from = np.interp(noons[draw] - parameters.refused_d[draw], clocks[draw], edges)
+        light_from = np.interp(noons[draw] - filling[draw], clocks[draw], edges)
+        shed_then = np.interp(caught_from, edges, sheds[draw])
+        unseen[draw] = shed_by_noon[draw] - shed_then
+        light[draw] = shed_then - np.interp(light_from, edges, sheds[draw])
+        deficit[draw] = np.interp(caught_from, edges, empty[draw])
     fade = (1 - parameters.f0) * np.exp(-parameters.refused_d / parameters.refill_d)
     seen = 1 - np.minimum(unseen, _MOST_MOLTED_UNSEEN)
     fullness = 1 - np.clip(fade[:, None] * deficit / seen, 0, 1)
     return fullness, np.clip(light / seen, 0, 1)
 
 
+def _from_start(at_ends: Floats) -> Floats:
+    """Return values at the ends of days with a zero for the start, shape (draws, days + 1)."""
+    return np.pad(at_ends, ((0, 0), (1, 0)))
+
+
 def _emptiness(parameters: Parameters, molts: Floats, refill: Floats) -> Floats:
-    """Return past molts, each faded by the refill since, shape (draws, days)."""
-    keep = np.exp(-np.diff(refill, axis=1, prepend=0.0) / parameters.refill_d[:, None])
+    """Return past molts at each day's end, faded by the refill since, shape (draws, days)."""
+    refilled = np.diff(refill, axis=1, prepend=0.0) / parameters.refill_d[:, None]
+    keep = np.exp(-refilled)
+    # Molts of a day fall at its middle, on average.
+    new = molts * np.exp(-refilled / 2)
     faded = np.empty(molts.shape)
     left = np.zeros(molts.shape[0])
     for day in range(molts.shape[1]):
-        left = left * keep[:, day] + molts[:, day]
+        left = left * keep[:, day] + new[:, day]
         faded[:, day] = left
     return faded

@@ -26,14 +26,14 @@ def from_monthly_means(monthly_c: Sequence[float], share: Floats) -> Floats:
     """Return the temperature at shares of the year, shape (n,), smooth and mean-preserving.
 
     A Fourier series through the twelve means, each harmonic divided by what averaging over a
-    twelfth of the year takes from it, so that the mean over each month is the mean given. The
-    two fastest harmonics are left out: rounded means would only make them ring.
+    twelfth of the year takes from it, so that the mean over each month is the mean given.
+    The fastest harmonic is left out: rounded means would only make it ring.
     """
     means = np.asarray(monthly_c, dtype=np.float64)
     coefficients = np.fft.rfft(means) / 12
     middle = 0.5 / 12
     temperature = np.full(share.shape, coefficients[0].real)
-    for k in range(1, 5):
+    for k in range(1, 6):
         taken = np.sinc(k / 12)
         wave = coefficients[k] / taken * np.exp(2j * np.pi * k * (share - middle))
         temperature += 2 * wave.real
