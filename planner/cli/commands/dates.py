@@ -1,0 +1,116 @@
+"""`fullshell dates`: how full the crabs should be, day by day, and why."""
+
+from __future__ import annotations
+
+from argparse import Namespace
+from collections.abc import Iterator
+from typing import TYPE_CHECKING, Any
+
+from planner.cli.answers import Answer, Sheet, interval, number, table_lines
+from planner.cli.arguments import (
+    add_days,
+    add_job,
+    add_log,
+    add_place,
+    heading,
+    place_of,
+    style_of,
+)
+from planner.cli.spans import day_span
+from planner.phrasing import day_text, light_text, temperature_text
+
+if TYPE_CHECKING:
+    from planner.cli.arguments import Jobs
+    from planner.molt import Forecast
+
+_DEFAULT_DAYS = 8 * 7
+_PARTS = ("season", "moon", "runs", "place")
+_HEADS = ("day", "fullness (80%)", "light crabs (80%)", "why, in points", "moon's age", "water")
+
+
+def add_to(jobs: Jobs) -> None:
+    """Add the job."""
+    summary = "How full the crabs should be, day by day, and why."
+    parser = add_job(jobs, "dates", summary, _answer)
+    add_place(parser)
+    add_days(parser, "8 weeks")
+    add_log(parser)
+
+
+def _answer(args: Namespace) -> Answer:
+    from planner.cli.logs import log_of
+    from planner.molt import forecast
+
+    site = place_of(args)
+    span = day_span(args.start, args.stop, site.zone, _DEFAULT_DAYS)
+    found = forecast(site, span.first, span.last, log_of(args.log, site))
+
+    def data() -> dict[str, Any]:
+        return {
+            "place": site.name,
+            "basis": found.basis,
+            "trips": found.trips,
+            "yearly_light_share": number(found.yearly_light_share),
+            "days": [_day(found, i) for i in range(len(found.days))],
+        }
+
+    def sheet() -> Sheet:
+        ends = ("mean", "low", "high")
+        columns = [f"{what}_{end}" for what in ("fullness", "light_share") for end in ends]
+        columns = ["date", *columns, *_PARTS, "lunar_age_d", "water_c"]
+        days = (_day(found, i) for i in range(len(found.days)))
+        return Sheet(columns, [_flat(day) for day in days])
+
+    def text() -> Iterator[str]:
+        style = style_of(args, site)
+
+        def row(i: int) -> list[str]:
+            full = found.fullness.at(i)
+            water_c = number(float(found.water_c[i]))
+            return [
+                day_text(found.days[i]),
+                f"{full.mean:.2f} ({full.low:.2f}-{full.high:.2f})",
+                light_text(found.light_share.at(i)),
+                _why_text(found, i),
+                f"{found.lunar_age_d[i]:.0f} d",
+                "unknown" if water_c is None else temperature_text(water_c, style),
+            ]
+
+        yield heading(site, f"how full the crabs should be, {_basis_text(found)}")
+        yield from table_lines(_HEADS, [row(i) for i in range(len(found.days))], right="llllrr")
+        yield (
+            f"Points are crabs in 100 more or fewer light than the year's average of "
+            f"{found.yearly_light_share * 100:.0f}."
+        )
+
+    return Answer(data, sheet, text)
+
+
+def _day(found: Forecast, i: int) -> dict[str, Any]:
+    return {
+        "date": found.days[i].isoformat(),
+        "fullness": interval(found.fullness.at(i)),
+        "light_share": interval(found.light_share.at(i)),
+        "why": {part: number(float(getattr(found.why, part)[i])) for part in _PARTS},
+        "lunar_age_d": number(float(found.lunar_age_d[i]), 3),
+        "water_c": number(float(found.water_c[i]), 2),
+    }
+
+
+def _flat(day: dict[str, Any]) -> list[Any]:
+    cells: list[Any] = []
+    for value in day.values():
+        cells += value.values() if isinstance(value, dict) else [value]
+    return cells
+
+
+def _why_text(found: Forecast, i: int) -> str:
+    points = {part: round(float(getattr(found.why, part)[i]) * 100) for part in _PARTS}
+    parts = [f"{part} {value:+d}" for part, value in points.items() if value != 0]
+    return ", ".join(parts) or "as the average"
+
+
+def _basis_text(found: Forecast) -> str:
+    if found.basis == "prior":
+        return "from what is known in general (no logged trip speaks yet)"
+    return f"learned from {found.trips} logged trip{'' if found.trips == 1 else 's'}"

@@ -1,0 +1,100 @@
+"""`fullshell picture`: a view of the window, drawn to a file without a screen."""
+
+from __future__ import annotations
+
+import argparse
+import re
+from argparse import Namespace
+from importlib.util import find_spec
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from planner.cli.spans import UsageError, day
+from planner.errors import PlannerError
+from planner.phrasing import Style
+
+if TYPE_CHECKING:
+    from planner.cli.arguments import Jobs
+
+_VIEWS = ("dates", "load", "hauls", "evidence", "places")
+_SMALLEST, _LARGEST = (640, 480), (7680, 4320)
+
+
+class NoWindow(PlannerError):  # noqa: N818 - reads as the notice it is
+    """The window's libraries are not here; everything else works."""
+
+
+def add_to(jobs: Jobs) -> None:
+    """Add the job."""
+    summary = "Draw a view of the window to a PNG file; no screen is needed."
+    parser = jobs.add_parser("picture", help=summary, description=summary, allow_abbrev=False)
+    parser.add_argument("out", metavar="OUT.png", type=_png, help="the file to write")
+    parser.add_argument("--view", choices=_VIEWS, default="dates", help="(default: dates)")
+    parser.add_argument(
+        "--place", metavar="PLACE", help="a place file or name (default: the demo place)"
+    )
+    parser.add_argument("--log", metavar="LOG", type=Path, help="a logbook file or haul table")
+    parser.add_argument("--theme", choices=("light", "dark"), default="light")
+    parser.add_argument(
+        "--size", type=_size, default=(1280, 800), metavar="WxH", help="(default: 1280x800)"
+    )
+    parser.add_argument("--today", type=day, metavar="D", help="the day the window is opened on")
+    parser.add_argument("--units", choices=("m", "ft"), default="m", help="(default: m)")
+    parser.set_defaults(run=_run)
+
+
+def _png(text: str) -> Path:
+    path = Path(text)
+    if path.suffix.lower() != ".png":
+        raise argparse.ArgumentTypeError(f'"{text}" is not a .png file name')
+    return path
+
+
+def _size(text: str) -> tuple[int, int]:
+    found = re.fullmatch(r"(\d{1,5})x(\d{1,5})", text, re.ASCII)
+    width, height = (int(found[1]), int(found[2])) if found else (0, 0)
+    fits_width = _SMALLEST[0] <= width <= _LARGEST[0]
+    fits_height = _SMALLEST[1] <= height <= _LARGEST[1]
+    if not (fits_width and fits_height):
+        raise argparse.ArgumentTypeError(
+            f'"{text}" is not a size; write it like 1280x800, from 640x480 to 7680x4320'
+        )
+    return width, height
+
+
+def _run(args: Namespace) -> str:
+    require_window()
+    if not args.out.parent.is_dir():
+        raise UsageError(f"{args.out}: there is no folder {args.out.parent}; make it first")
+    draw_view(
+        args.out,
+        view=args.view,
+        place=args.place,
+        log=args.log,
+        theme=args.theme,
+        size=args.size,
+        today=args.today,
+        style=Style(length=args.units, temperature="F" if args.units == "ft" else "C"),
+    )
+    return f"{args.out}: the view {args.view}, {args.size[0]}x{args.size[1]}\n"
+
+
+def require_window() -> None:
+    """NoWindow unless the libraries of the window are installed."""
+    missing = [name for name in ("PySide6", "pyqtgraph") if find_spec(name) is None]
+    if missing:
+        raise NoWindow(
+            f"the window needs {' and '.join(missing)}; install the program with its window: "
+            'pip install "fullshell[window]"'
+        )
+
+
+def draw_view(out: Path, **shot: Any) -> None:
+    """Draw a view to a file; NoWindow when Qt is there but cannot be loaded."""
+    try:
+        from planner.ui.picture import Shot, draw
+    except ImportError as error:
+        raise NoWindow(
+            f"the window's libraries do not load ({error}); see packaging/README.md"
+        ) from error
+    draw(out, Shot(**shot))

@@ -1,0 +1,162 @@
+"""`fullshell plans`: ranked set-and-haul plans."""
+
+from __future__ import annotations
+
+import argparse
+from argparse import Namespace
+from collections.abc import Iterator
+from datetime import UTC, date, datetime
+from typing import TYPE_CHECKING, Any
+
+from planner.cli.answers import Answer, Sheet, interval, iso, number
+from planner.cli.arguments import (
+    add_days,
+    add_job,
+    add_log,
+    add_place,
+    heading,
+    place_of,
+    style_of,
+)
+from planner.cli.spans import day_span
+from planner.phrasing import RULES_CAUTION, TIDE_CAUTION, Style, day_clock_text, zone_text
+from planner.phrasing import soak_text as soak
+from planner.sites import Site
+
+if TYPE_CHECKING:
+    from planner.cli.arguments import Jobs
+    from planner.logbook import Log
+    from planner.trips import Plan, PlanSet
+
+_DEFAULT_DAYS = 8 * 7
+_MOST_DAYS = 400
+_DEFAULT_MOST = 10
+_COLUMNS = (
+    *("rank", "set", "haul", "soak_h"),
+    *("full_keepers_mean", "full_keepers_low", "full_keepers_high"),
+    *("light_share_mean", "light_share_low", "light_share_high"),
+    *("lowest_cover_m", "reasons", "warnings"),
+)
+
+
+def add_to(jobs: Jobs) -> None:
+    """Add the job."""
+    parser = add_job(jobs, "plans", "Ranked plans: when to set and when to haul.", _answer)
+    add_place(parser)
+    add_days(parser, "8 weeks")
+    add_log(parser)
+    parser.add_argument(
+        "--most",
+        type=_count,
+        default=_DEFAULT_MOST,
+        metavar="N",
+        help=f"how many plans at most (default: {_DEFAULT_MOST})",
+    )
+
+
+def _count(text: str) -> int:
+    if not text.isdecimal() or not 1 <= int(text[:9]) <= 1000:
+        raise argparse.ArgumentTypeError(f'"{text}" is not a number from 1 to 1000')
+    return int(text)
+
+
+def _answer(args: Namespace) -> Answer:
+    from planner.cli.logs import log_of
+
+    site = place_of(args)
+    span = day_span(args.start, args.stop, site.zone, _DEFAULT_DAYS, most=_MOST_DAYS)
+    style = style_of(args, site)
+    # Left out, the span begins now: a set this morning is no plan any more.
+    not_before = datetime.now(UTC) if args.start is None else None
+    found = find_plans(
+        site,
+        span.first,
+        span.last,
+        log=log_of(args.log, site),
+        most=args.most,
+        style=style,
+        not_before=not_before,
+    )
+
+    def data() -> dict[str, Any]:
+        return {
+            "place": site.name,
+            "plans": [_plan(plan) for plan in found.plans],
+            "rejected": dict(found.rejected),
+        }
+
+    def sheet() -> Sheet:
+        return Sheet(_COLUMNS, [_row(_plan(plan)) for plan in found.plans])
+
+    def text() -> Iterator[str]:
+        yield from plan_lines(site, found, style)
+
+    return Answer(data, sheet, text)
+
+
+def find_plans(
+    site: Site,
+    first: date,
+    last: date,
+    *,
+    log: Log | None,
+    most: int,
+    style: Style,
+    not_before: datetime | None = None,
+) -> PlanSet:
+    """Return the ranked plans of a place for local days, both included."""
+    from planner.trips import outlook, plan_trips
+
+    days = outlook(site, first, last, log)
+    return plan_trips(days, log=log, limit=most, style=style, not_before=not_before)
+
+
+def plan_lines(site: Site, found: PlanSet, style: Style) -> Iterator[str]:
+    """Yield the plans as text, best first, and what ruled out the rest."""
+    yield heading(site, "set-and-haul plans, most full keepers first")
+    for plan in found.plans:
+        yield (
+            f"{plan.rank:>3}  set {_when(plan.set_at, site, style)}, "
+            f"haul {_when(plan.haul_at, site, style)}, soak {soak(plan.soak_h)}"
+        )
+        yield from (f"       {reason}" for reason in plan.reasons)
+        yield from (f"     ! {warning}" for warning in plan.warnings)
+    if not found.plans:
+        yield "No plan keeps every limit on these days."
+    ruled_out = [f"{limit} {count}" for limit, count in found.rejected.items() if count]
+    if ruled_out:
+        yield f"Ruled out, in pairs of set and haul: {', '.join(ruled_out)}."
+    yield TIDE_CAUTION
+    yield RULES_CAUTION
+
+
+def _when(instant: datetime, site: Site, style: Style) -> str:
+    return f"{day_clock_text(instant, site.zone, style)} {zone_text(instant, site.zone)}"
+
+
+def _plan(plan: Plan) -> dict[str, Any]:
+    return {
+        "rank": plan.rank,
+        "set": iso(plan.set_at),
+        "latest_set": iso(plan.latest_set_at),
+        "haul": iso(plan.haul_at),
+        "soak_h": number(plan.soak_h, 3),
+        "full_keepers": interval(plan.full_keepers),
+        "light_share": interval(plan.light_share),
+        "lowest_cover_m": number(plan.lowest_cover_m, 4),
+        "lowest_cover_spot": plan.lowest_cover_spot,
+        "lowest_cover_at": None if plan.lowest_cover_at is None else iso(plan.lowest_cover_at),
+        "reasons": list(plan.reasons),
+        "warnings": list(plan.warnings),
+    }
+
+
+def _row(plan: dict[str, Any]) -> list[Any]:
+    return [
+        *(plan[name] for name in ("rank", "set", "haul", "soak_h")),
+        *plan["full_keepers"].values(),
+        *plan["light_share"].values(),
+        plan["lowest_cover_m"],
+        " ".join(plan["reasons"]),
+        " ".join(plan["warnings"]),
+    ]

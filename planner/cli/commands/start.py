@@ -1,0 +1,72 @@
+"""`fullshell` without a job: the window, or without a screen what can be had without one."""
+
+from __future__ import annotations
+
+import os
+import sys
+from argparse import Namespace
+from collections.abc import Mapping
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+from planner.assets import demo_log, demo_place
+from planner.cli.commands.picture import NoWindow, draw_view, require_window
+from planner.cli.commands.plans import find_plans, plan_lines
+from planner.cli.logs import log_of
+from planner.cli.spans import today_at
+from planner.phrasing import Style
+from planner.sites import load_site
+
+PICTURE = "fullshell-window.png"
+_DAYS = 28
+_MOST = 5
+
+
+def run(args: Namespace) -> str:  # noqa: ARG001  (every job takes the arguments)
+    """Open the window and leave with its status; without a screen return the demo's plans."""
+    if has_screen(sys.platform, os.environ):
+        require_window()
+        from planner.ui.app import run as open_window
+
+        raise SystemExit(open_window())
+    return without_screen(Path.cwd() / PICTURE)
+
+
+def has_screen(platform: str, environment: Mapping[str, str]) -> bool:
+    """Tell whether a window can be shown: on Linux and BSD only where a display is named."""
+    if platform in ("win32", "cygwin", "darwin"):
+        return True
+    return bool(environment.get("DISPLAY") or environment.get("WAYLAND_DISPLAY"))
+
+
+def without_screen(picture: Path) -> str:
+    """Return the demo place's ranked plans as text, and draw the window's picture to a file."""
+    site = load_site(demo_place())
+    today = today_at(site.zone)
+    found = find_plans(
+        site,
+        today,
+        today + timedelta(days=_DAYS),
+        log=log_of(str(demo_log()), site),
+        most=_MOST,
+        style=Style(),
+        not_before=datetime.now(UTC),
+    )
+    lines = [
+        "There is no screen here, so this is the invented demo place in text.",
+        "",
+        *plan_lines(site, found, Style()),
+        "",
+        _picture_line(picture),
+        "Every job runs without a screen: fullshell --help",
+    ]
+    return "\n".join(lines) + "\n"
+
+
+def _picture_line(picture: Path) -> str:
+    try:
+        require_window()
+        draw_view(picture, today=None)
+    except NoWindow as notice:
+        return f"No picture of the window: {notice}"
+    return f"A picture of the window: {picture}"

@@ -1,0 +1,146 @@
+"""`fullshell trials`: did one kind of trap really catch more, and what would settle it."""
+
+from __future__ import annotations
+
+import argparse
+from argparse import Namespace
+from collections.abc import Iterator
+from typing import TYPE_CHECKING, Any
+
+from planner.cli.answers import Answer, Sheet, number, table_lines
+from planner.cli.arguments import add_job, add_log
+
+if TYPE_CHECKING:
+    from planner.cli.arguments import Jobs
+    from planner.trials import Group, Layout, Trial
+
+
+def add_to(jobs: Jobs) -> None:
+    """Add the job."""
+    parser = add_job(jobs, "trials", "Compare traps honestly, and lay out the next trip.", _answer)
+    add_log(parser, required=True)
+    parser.add_argument(
+        "--by",
+        default="design",
+        metavar="WHAT",
+        help="design, entrances, bait, spot, trap, depth, soak or a column of your own "
+        "(default: design)",
+    )
+    parser.add_argument(
+        "--measure",
+        default="keepers",
+        metavar="WHAT",
+        help="keepers, crabs, shorts, females or light (default: keepers)",
+    )
+    parser.add_argument(
+        "--worth",
+        type=_ratio,
+        default=1.5,
+        metavar="RATIO",
+        help="a difference worth knowing of, such as 1.5 (default)",
+    )
+
+
+def _ratio(text: str) -> float:
+    try:
+        ratio = float(text)
+    except ValueError:
+        ratio = 0.0
+    if not 1.01 <= ratio <= 100:
+        raise argparse.ArgumentTypeError(f'"{text}" is not a ratio from 1.01 to 100, such as 1.5')
+    return ratio
+
+
+def _answer(args: Namespace) -> Answer:
+    from planner.cli.logs import log_of
+    from planner.trials import compare, next_layout
+
+    log = log_of(args.log)
+    hauls = () if log is None else log.hauls
+    trial = compare(hauls, by=args.by, measure=args.measure, care_ratio=args.worth)
+    layout = next_layout(hauls)
+
+    def data() -> dict[str, Any]:
+        return _trial(trial, layout)
+
+    def sheet() -> Sheet:
+        rows = [_group(group) for group in trial.groups]
+        columns = ("name", "hauls", "counted", "keepers", "rate", "low", "high", "p_best")
+        return Sheet(columns, [[row[name] for name in columns] for row in rows])
+
+    def text() -> Iterator[str]:
+        yield trial.sentence
+        if trial.groups:
+            rows = [_group_cells(group) for group in trial.groups]
+            heads = (trial.by, "hauls", trial.measure, "a haul (80%)", "best one")
+            yield from table_lines(heads, rows, right="lrrrr")
+        if trial.test.p is not None:
+            yield f"{trial.test.name}: p = {trial.test.p:.2f}"
+        if trial.to_settle.hauls_per_group:
+            yield (
+                f"About {trial.to_settle.hauls_per_group} more hauls of each would settle a "
+                f"difference of {trial.to_settle.difference:g} times."
+            )
+        yield from (f"! {caution.text}" for caution in trial.warnings)
+        if layout is not None:
+            yield "Next trip, so that designs can be told apart soonest:"
+            yield from table_lines(
+                ("trap", "design", "spot"), [(p.trap, p.design, p.spot) for p in layout.placed]
+            )
+            yield layout.sentence
+
+    return Answer(data, sheet, text)
+
+
+def _trial(trial: Trial, layout: Layout | None) -> dict[str, Any]:
+    spread = trial.dispersion
+    return {
+        "by": trial.by,
+        "measure": trial.measure,
+        "verdict": trial.verdict,
+        "sentence": trial.sentence,
+        "hauls": trial.hauls,
+        "trips": trial.trips,
+        "common_soak_h": number(trial.common_soak_h, 2),
+        "groups": [_group(group) for group in trial.groups],
+        "test": {"name": trial.test.name, "p": number(trial.test.p)},
+        "dispersion": {
+            "k": number(spread.k) if spread else None,
+            "low": number(spread.low) if spread else None,
+            "high": number(spread.high) if spread else None,
+        },
+        "to_settle": {
+            "hauls_per_group": trial.to_settle.hauls_per_group,
+            "difference": trial.to_settle.difference,
+            "trips": trial.to_settle.trips,
+        },
+        "layout": [
+            {"trap": placed.trap, "design": placed.design, "spot": placed.spot}
+            for placed in (layout.placed if layout is not None else ())
+        ],
+        "warnings": [{"code": caution.code, "text": caution.text} for caution in trial.warnings],
+    }
+
+
+def _group(group: Group) -> dict[str, Any]:
+    return {
+        "name": group.name,
+        "hauls": group.hauls,
+        "counted": group.counted,
+        "keepers": group.keepers,
+        "rate": number(group.rate),
+        "low": number(group.low),
+        "high": number(group.high),
+        "p_best": number(group.p_best),
+    }
+
+
+def _group_cells(group: Group) -> tuple[str, str, str, str, str]:
+    rate = (
+        "-"
+        if group.rate is None or group.low is None or group.high is None
+        else f"{group.rate:.2f} ({group.low:.2f}-{group.high:.2f})"
+    )
+    total = "-" if group.keepers is None else str(group.keepers)
+    best = "-" if group.p_best is None else f"{group.p_best:.0%}"
+    return group.name, str(group.hauls), total, rate, best

@@ -1,0 +1,62 @@
+"""From a command line to output and an exit status; nothing is written unless all went well."""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Sequence
+
+from planner.cli.parser import parse
+from planner.cli.spans import UsageError
+from planner.errors import PlannerError, RangeError
+
+DONE = 0
+FAULT = 1
+USAGE = 2
+INPUT = 3
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run one command and return the exit status.
+
+    0 done; 1 a fault of the program itself; 2 the command line is wrong; 3 the input is
+    wrong. For 1 to 3 there is one message on standard error and nothing on standard output.
+    """
+    try:
+        args = parse(sys.argv[1:] if argv is None else argv)
+        output = args.run(args)
+    except SystemExit as stop:  # --help and --version have been printed
+        return int(stop.code or DONE)
+    except (UsageError, RangeError) as error:
+        return _say(error, USAGE)
+    except PlannerError as error:
+        return _say(error, INPUT)
+    except KeyboardInterrupt:
+        return 130
+    except Exception as error:
+        if "FULLSHELL_TRACEBACK" in os.environ:
+            raise
+        return _say(
+            f"this is a fault in the program itself, not in your input: {type(error).__name__}: "
+            f"{error}; set FULLSHELL_TRACEBACK=1 to see where, and report it",
+            FAULT,
+        )
+    return _write(output)
+
+
+def _say(message: object, status: int) -> int:
+    print(f"fullshell: {message}", file=sys.stderr)
+    return status
+
+
+def _write(output: str) -> int:
+    try:
+        sys.stdout.write(output)
+        sys.stdout.flush()
+    except BrokenPipeError:
+        # The reader (head, less) has seen enough; keep the interpreter from saying so at exit.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    except UnicodeEncodeError:
+        encoding = sys.stdout.encoding
+        sys.stdout.write(output.encode(encoding, errors="replace").decode(encoding))
+    return DONE

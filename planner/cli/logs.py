@@ -1,0 +1,24 @@
+"""The log asked for on the command line."""
+
+from __future__ import annotations
+
+from zoneinfo import ZoneInfo
+
+from planner.logbook import Log, book_zone, read_log
+from planner.sites import Site
+
+
+def log_of(path: str | None, site: Site | None = None) -> Log | None:
+    """Return the log of a file, None when none was given; times without offset go by the place.
+
+    LogError lists every bad row. A place other than the one asked for is looked up in the book.
+    """
+    if path is None:
+        return None
+
+    def zone(place: str) -> ZoneInfo | None:
+        if site is not None and place == site.name:
+            return site.zone
+        return book_zone(place)
+
+    return read_log(path, zone)

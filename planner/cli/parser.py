@@ -1,0 +1,46 @@
+"""The words of the command line."""
+
+from __future__ import annotations
+
+from argparse import ArgumentParser, Namespace
+from collections.abc import Sequence
+from typing import NoReturn
+
+from planner import __version__
+from planner.cli.commands import check, dates, learn, picture, plans, sky, start, trials, water
+from planner.cli.spans import UsageError
+
+_DESCRIPTION = (
+    "Plans crab trapping trips around water, light, rules and how full the crabs should be. "
+    "Without a job it opens the window; on a machine without a screen it prints the ranked "
+    "plans of the demo place and draws the window to a file."
+)
+_EPILOG = (
+    "PLACE is a place file (.toml) or the name of a place in your book; LOG is a logbook file or "
+    "a haul table (CSV). Exit status: 0 done, 2 the command line is wrong, 3 the input is wrong."
+)
+
+
+class _Parser(ArgumentParser):
+    """An argument parser whose errors are ours to report."""
+
+    def error(self, message: str) -> NoReturn:
+        raise UsageError(f"{message}; see {self.prog} --help")
+
+
+def parse(argv: Sequence[str]) -> Namespace:
+    """Return the arguments; `run(args) -> str` among them does the job.
+
+    UsageError when they are wrong; SystemExit after --help and --version.
+    """
+    return _parser().parse_args(argv)
+
+
+def _parser() -> ArgumentParser:
+    parser = _Parser(prog="fullshell", description=_DESCRIPTION, epilog=_EPILOG, allow_abbrev=False)
+    parser.add_argument("--version", action="version", version=f"fullshell {__version__}")
+    parser.set_defaults(run=start.run)
+    jobs = parser.add_subparsers(title="jobs", metavar="JOB", parser_class=_Parser)
+    for command in (water, sky, dates, plans, learn, trials, check, picture):
+        command.add_to(jobs)
+    return parser

@@ -1,0 +1,145 @@
+"""Instants, dates, steps and spans as people type them on the command line."""
+
+from __future__ import annotations
+
+import re
+from argparse import ArgumentTypeError
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+from zoneinfo import ZoneInfo
+
+import numpy as np
+
+from planner.clock import parse_instant, to_utc64
+
+YEARS = (1, 9998)  # a day either side must still be a date
+MAX_DAYS = 3660
+MAX_VALUES = 1_000_000
+
+_STEP = re.compile(r"(\d+(?:\.\d+)?) ?(s|sec|m|min|h|hour|hours|d|day|days)")
+_SECONDS = {"s": 1, "m": 60, "h": 3600, "d": 86_400}
+
+
+class UsageError(Exception):
+    """The command line is wrong; the text says what, where and what to do."""
+
+
+@dataclass(frozen=True)
+class DaySpan:
+    """Local days, both included."""
+
+    first: date
+    last: date
+
+
+@dataclass(frozen=True)
+class InstantSpan:
+    """Aware instants in UTC, start not after stop."""
+
+    start: datetime
+    stop: datetime
+
+    @property
+    def start64(self) -> np.datetime64:
+        """Return the start as `datetime64[ms]` in UTC."""
+        return to_utc64(self.start)
+
+    @property
+    def stop64(self) -> np.datetime64:
+        """Return the stop as `datetime64[ms]` in UTC."""
+        return to_utc64(self.stop)
+
+
+def instant_text(text: str) -> str:
+    """Return the text of an ISO 8601 instant; its clock is the place's, which is read later."""
+    try:
+        year = datetime.fromisoformat(text).year
+    except ValueError:
+        raise ArgumentTypeError(
+            f'"{text}" is not an instant; write it like 2026-08-14T06:30 (local time of the '
+            "place) or 2026-08-14T10:30Z"
+        ) from None
+    _require_year(year, text)
+    return text
+
+
+def day(text: str) -> date:
+    """Return an ISO 8601 date."""
+    try:
+        found = date.fromisoformat(text)
+    except ValueError:
+        raise ArgumentTypeError(f'"{text}" is not a date; write it like 2026-08-14') from None
+    _require_year(found.year, text)
+    return found
+
+
+def _require_year(year: int, text: str) -> None:
+    if not YEARS[0] < year < YEARS[1]:
+        raise ArgumentTypeError(f'"{text}" is outside the calendar; give a year such as 2026')
+
+
+def step(text: str) -> timedelta:
+    """Return a step such as "6m", "15min", "1h" or "1d", one second or longer."""
+    found = _STEP.fullmatch(text.strip())
+    seconds = float(found[1]) * _SECONDS[found[2][0]] if found else 0.0
+    if not 1 <= seconds <= 366 * 86_400:
+        raise ArgumentTypeError(
+            f'"{text}" is not a step; write a number with s, m, h or d, such as 6m or 1h'
+        )
+    return timedelta(seconds=seconds)
+
+
+def today_at(zone: ZoneInfo) -> date:
+    """Return today's date on the place's clock."""
+    return datetime.now(zone).date()
+
+
+def day_span(
+    first: date | None, last: date | None, zone: ZoneInfo, default_days: int, most: int = MAX_DAYS
+) -> DaySpan:
+    """Return the days asked for; today, and so many days from the first, where left out."""
+    begin = first or today_at(zone)
+    end = last or begin + timedelta(days=default_days)
+    _require_order(begin.isoformat(), end.isoformat(), begin > end, first is None)
+    days = (end - begin).days + 1
+    if days > most:
+        raise UsageError(f"--from {begin} --to {end} is {days} days; ask for at most {most}")
+    return DaySpan(begin, end)
+
+
+def instant_span(
+    start: str | None, stop: str | None, zone: ZoneInfo, default_days: int
+) -> InstantSpan:
+    """Return the instants asked for; from today's local midnight where left out."""
+    begin = parse_instant(start or today_at(zone).isoformat(), zone)
+    if stop is None:
+        local = begin.astimezone(zone)
+        end = parse_instant(
+            (local.replace(tzinfo=None) + timedelta(days=default_days)).isoformat(), zone
+        )
+    else:
+        end = parse_instant(stop, zone)
+    _require_order(
+        start or f"{begin:%Y-%m-%d}", stop or f"{end:%Y-%m-%d}", begin > end, start is None
+    )
+    if (end - begin).days > MAX_DAYS:
+        raise UsageError(
+            f"--from {start} --to {stop} is {(end - begin).days} days; ask for at most {MAX_DAYS}"
+        )
+    return InstantSpan(begin, end)
+
+
+def require_values(span: InstantSpan, every: timedelta) -> None:
+    """UsageError when the step cuts the span into more values than anyone reads."""
+    count = int((span.stop - span.start) / every) + 1
+    if count > MAX_VALUES:
+        raise UsageError(
+            f"--every gives {count} values; take a longer step or fewer days, "
+            f"for at most {MAX_VALUES}"
+        )
+
+
+def _require_order(begin: str, end: str, reversed_: bool, defaulted: bool) -> None:
+    if reversed_:
+        today = " (today, as it was left out)" if defaulted else ""
+        raise UsageError(f"--from {begin}{today} is after --to {end}; exchange them")
