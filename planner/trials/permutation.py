@@ -47,7 +47,7 @@ def test_groups(seen: Observations, judged: Bools, rng: np.random.Generator) -> 
     if surprise.size > _LARGE:
         from scipy.stats import chi2
 
-        return Test(LIMIT, float(chi2.sf(observed, rank)))
+        return Test(LIMIT, max(float(chi2.sf(observed, rank)), 1e-12))
     as_large = deals = 0
     wanted = min(_MAX_DEALS, max(999, _MAX_NUMBERS // surprise.size))
     members = np.eye(sums.size)[group]

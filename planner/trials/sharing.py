@@ -36,6 +36,8 @@ class Sharing:
 
 def find_sharing(seen: Observations, judged: Bools) -> Sharing:
     """Return which pairs of judged groups the log cannot compare; judged: bool (groups,)."""
+    if np.count_nonzero(judged) < 2:
+        return Sharing((), ())
     hauls = seen.per_group()
     trips = _table(seen.group, seen.trip, seen.groups)
     spot = seen.blocks.get("spot")

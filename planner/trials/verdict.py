@@ -85,9 +85,11 @@ def sentence_of(found: Findings, verdict: Verdict) -> str:
             f"({gap}). {chance}"
         )
     if verdict == "settled":
+        small = (found.p_difference or 0.0) < _HIDDEN
+        worth = f"; too little to care about ({found.care_ratio:g} times)" if small else ""
         return (
             f"Settled: {lead.better} gives about {lead.ratio:.1f} times what {lead.other} gives "
-            f"({lead.low:.1f} to {lead.high:.1f}); {basis}, {gap}. {chance}"
+            f"({lead.low:.1f} to {lead.high:.1f}){worth}. {basis}, {gap}. {chance}"
         )
     if verdict == "leaning" and p <= _SURE and (best.p_best or 0.0) < _CLEARLY_BEST:
         return f"They differ, but which is best is not clear yet: {basis}, {gap}. {chance}"
