@@ -101,7 +101,7 @@ def main() -> None:
     from_file = best(lambda: Tide(load_site(path)).series(START, STOP, MINUTE), 7)
     from_site = best(lambda: Tide(site).series(START, STOP, MINUTE), 15)
     warm = best(lambda: tide.series(START, STOP, MINUTE), 40)
-    turns = best(lambda: tide.turns(START, STOP), 15)
+    turns = best(lambda: Tide(site).turns(START, STOP), 15)
     numpy_s = best(plain_numpy(site), 4)
     product = best(raw_product(), 40)
     utide_s = best(utide_reconstruct(tide, [c.constituent for c in site.water.constants]), 1)
