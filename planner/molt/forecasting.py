@@ -13,11 +13,11 @@ from planner.estimates import Band, Floats, band_of_draws
 from planner.logbook import Log
 from planner.molt.dynamics import Clocks, catch_quality, fresh_clocks, refill_clock, run_clocks
 from planner.molt.forecast_types import Forecast, Why
-from planner.molt.profile import Parameters, draw_parameters, lunar_factor
+from planner.molt.profile import Parameters, draw_parameters, lunar_factor, repeated
 from planner.molt.temperature import draw_temperatures, from_monthly_means, year_share
 from planner.sites.site import Site
 
-DRAWS: Final = 240
+DRAWS: Final = 200
 # The chain forgets where it began in two years; the catch forgets molts in four months.
 _SETTLE_DAYS: Final = 730
 _BEFORE_DAYS: Final = 120
@@ -52,17 +52,20 @@ def forecast(
     parameters = draw_parameters(site.species, DRAWS, rng)
     share = year_share(days)
     settling, water_c = _temperatures(site, share, rng)
-    clocks = _settle(parameters, settling)
+    clocks, yearly = _settle(parameters, settling)
     checkpoint()
-    refill = refill_clock(parameters, water_c)
-    calm = np.ones(water_c.shape)
-    moonless = _quality(parameters, water_c, calm, clocks, refill)
+    # With and without the moon in one pass: the steps from day to day are what costs.
+    both = repeated(parameters, 2)
+    water_twice = np.concatenate([water_c, water_c])
+    factor = np.concatenate([np.ones(water_c.shape), lunar_factor(parameters, phase_deg)])
+    clocks = Clocks(np.tile(clocks.steps, (2, 1)), np.tile(clocks.ready, 2))
+    molts, _ = run_clocks(both, water_twice, factor, clocks)
     checkpoint()
-    moon = lunar_factor(parameters, phase_deg)
-    fullness, light = _quality(parameters, water_c, moon, clocks, refill)
+    fullness, light = catch_quality(both, molts, refill_clock(both, water_twice))
+    light_without, light = light[:DRAWS], light[DRAWS:]
+    fullness = fullness[DRAWS:]
     checkpoint()
-    yearly = _yearly_light_share(parameters, settling, clocks)
-    season = moonless[1][:, shown].mean(axis=0)
+    season = light_without[:, shown].mean(axis=0)
     light_band = band_of_draws(light[:, shown])
     nothing = np.zeros(season.shape)
     return Forecast(
@@ -91,23 +94,12 @@ def _temperatures(site: Site, share: Floats, rng: np.random.Generator) -> tuple[
     return both[:, :_SETTLE_DAYS], both[:, _SETTLE_DAYS:]
 
 
-def _settle(parameters: Parameters, water_c: Floats) -> Clocks:
-    return run_clocks(parameters, water_c, np.ones(water_c.shape), fresh_clocks(parameters))[1]
-
-
-def _quality(
-    parameters: Parameters, water_c: Floats, factor: Floats, clocks: Clocks, refill: Floats
-) -> tuple[Floats, Floats]:
-    molts, _ = run_clocks(parameters, water_c, factor, clocks)
-    return catch_quality(parameters, molts, refill)
-
-
-def _yearly_light_share(parameters: Parameters, water_c: Floats, clocks: Clocks) -> float:
-    """Return the mean share of light crabs over a year without moon or runs."""
-    _, light = _quality(
-        parameters, water_c, np.ones(water_c.shape), clocks, refill_clock(parameters, water_c)
-    )
-    return float(light[:, -365:].mean())
+def _settle(parameters: Parameters, water_c: Floats) -> tuple[Clocks, float]:
+    """Return the chain after the settling years, and their last year's mean light share."""
+    calm = np.ones(water_c.shape)
+    molts, clocks = run_clocks(parameters, water_c, calm, fresh_clocks(parameters))
+    _, light = catch_quality(parameters, molts, refill_clock(parameters, water_c))
+    return clocks, float(light[:, -365:].mean())
 
 
 def _within(band: Band) -> Band:

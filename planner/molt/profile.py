@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import tomllib
-from dataclasses import dataclass
+from dataclasses import dataclass, fields, replace
 from functools import lru_cache
 from typing import Any, Final
 
@@ -41,6 +41,15 @@ class Parameters:
     refused_d: Floats
     light_below: Floats
     steps: int
+
+
+def repeated(parameters: Parameters, times: int) -> Parameters:
+    """Return the same draws several times over, one run after the other."""
+    values = {each.name: getattr(parameters, each.name) for each in fields(parameters)}
+    draws: dict[str, Any] = {
+        name: np.tile(value, times) for name, value in values.items() if name != "steps"
+    }
+    return replace(parameters, **draws)
 
 
 @lru_cache(maxsize=8)

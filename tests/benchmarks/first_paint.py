@@ -1,0 +1,79 @@
+"""How soon the window is there, against a bare window of the same toolkit; and the strip after it.
+
+    python -m tests.benchmarks.first_paint [--runs 7]
+
+Each run is a process of its own with files warm; bare and ours take turns, and the least time
+of each counts, since a busy machine only ever adds. Prints the ratio and the time that a year
+of the strip takes after the first paint.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import subprocess
+import sys
+
+_BARE = """
+import time; begun = time.perf_counter()
+from PySide6.QtWidgets import QApplication
+import pyqtgraph
+app = QApplication([])
+plot = pyqtgraph.PlotWidget()
+plot.resize(1280, 800)
+plot.show()
+app.processEvents()
+print(time.perf_counter() - begun)
+"""
+
+_OURS = """
+import time; begun = time.perf_counter()
+from datetime import date
+from planner.ui import theme
+from planner.ui.app import make_app
+from planner.ui.state import ViewState
+from planner.ui.window import MainWindow
+from planner.ui.workbench import Workbench, demo_source
+app = make_app()
+theme.apply(app, "light")
+today = date(2026, 11, 25)
+bench = Workbench(ViewState(today=today, day=today))
+window = MainWindow(bench)
+window.resize(1280, 800)
+window.show()
+app.processEvents()
+painted = time.perf_counter()
+bench.open(demo_source())
+while bench.outlook is None:
+    app.processEvents()
+app.processEvents()
+print(painted - begun, time.perf_counter() - painted)
+bench.close()
+"""
+
+
+def _run(code: str) -> list[float]:
+    environment = {**os.environ, "QT_QPA_PLATFORM": "offscreen"}
+    done = subprocess.run(
+        [sys.executable, "-c", code], env=environment, capture_output=True, text=True, check=True
+    )
+    return [float(word) for word in done.stdout.split()]
+
+
+def main() -> None:
+    """Print the figures."""
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--runs", type=int, default=7)
+    runs = parser.parse_args().runs
+    bare, ours = [], []
+    for _ in range(runs):
+        bare.append(_run(_BARE)[0])
+        ours.append(_run(_OURS))
+    least = min(bare)
+    paint = min(run[0] for run in ours)
+    print(f"bare window {least:.2f} s, ours {paint:.2f} s: {paint / least:.2f} times (goal 1.3)")
+    print(f"a year of the strip {min(run[1] for run in ours):.2f} s after that (goal 1)")
+
+
+if __name__ == "__main__":
+    main()
