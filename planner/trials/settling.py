@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import math
+from statistics import NormalDist
 from typing import Final
-
-from scipy.stats import norm
 
 POWER: Final = 0.8
 ERROR: Final = 0.05
@@ -49,4 +48,5 @@ def hauls_still_needed(
 
 
 def _reach(comparisons: int) -> float:
-    return float(norm.isf(ERROR / 2 / comparisons) + norm.isf(1 - POWER))
+    normal = NormalDist()
+    return normal.inv_cdf(1 - ERROR / 2 / comparisons) + normal.inv_cdf(POWER)

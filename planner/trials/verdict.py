@@ -68,34 +68,32 @@ def sentence_of(found: Findings, verdict: Verdict) -> str:
         return f"Nothing to compare yet: {basis}."
     rates = {group.name: group for group in found.groups}
     best, other = rates[lead.better], rates[lead.other]
-    gap = f"{_rate_text(best, found.unit)} to {_rate_text(other, found.unit)}"
+    gap = _gap_text(best, other, found.unit)
+    early = f"Too early to tell, after {basis}: {gap}"
     if p is None:
-        return f"Too early to tell: {basis}, {gap}, but never side by side in one trip."
+        return f"{early}, but never side by side in one trip."
+    if found.confounded:
+        return f"{early}, but the layout cannot tell the groups from where or when they were set."
     chance = f"Chance alone makes a gap as wide as this {one_in(p)} times."
     if p < 0.02:
         chance = "Chance alone hardly ever makes a gap as wide as this."
-    if found.confounded:
-        return (
-            f"Too early to tell: {basis}, {gap}, but the layout cannot tell the groups from "
-            "where or when they were set."
-        )
     if verdict == "settled" and p > _SURE:
         return (
-            f"Settled: {basis}, and no difference of {found.care_ratio:g} times is left to find "
-            f"({gap}). {chance}"
+            f"Settled, after {basis}: no difference of {found.care_ratio:g} times is left to "
+            f"find ({gap}). {chance}"
         )
     if verdict == "settled":
         small = (found.p_difference or 0.0) < _HIDDEN
-        worth = f"; too little to care about ({found.care_ratio:g} times)" if small else ""
+        worth = f", less than the {found.care_ratio:g} worth caring about" if small else ""
         return (
-            f"Settled: {lead.better} gives about {lead.ratio:.1f} times what {lead.other} gives "
-            f"({lead.low:.1f} to {lead.high:.1f}){worth}. {basis}, {gap}. {chance}"
+            f"Settled, after {basis}: {lead.better} gives about {lead.ratio:.1f} times what "
+            f"{lead.other} gives ({lead.low:.1f} to {lead.high:.1f}){worth}; {gap}. {chance}"
         )
     if verdict == "leaning" and p <= _SURE and (best.p_best or 0.0) < _CLEARLY_BEST:
-        return f"They differ, but which is best is not clear yet: {basis}, {gap}. {chance}"
+        return f"They differ, but which is best is not clear after {basis}: {gap}. {chance}"
     if verdict == "leaning":
-        return f"Leaning towards {lead.better}: {basis}, {gap}. {chance}"
-    return f"Too early to tell: {basis}, {gap}. {chance}"
+        return f"Leaning towards {lead.better}, after {basis}: {gap}. {chance}"
+    return f"{early}. {chance}"
 
 
 def cautions_of(
@@ -158,10 +156,12 @@ def _confounded_text(names: Sequence[str], pairs: Sequence[tuple[int, int]], whe
     )
 
 
-def _rate_text(group: Group, unit: str) -> str:
-    rate = group.rate or 0.0
-    shown = f"{rate:.0%} {unit}" if unit == "light" else f"{rate:.1f} {unit} a haul"
-    return f"{group.name} {shown}"
+def _gap_text(best: Group, other: Group, unit: str) -> str:
+    """Return "2.4 keepers a haul from A and 1.9 from B"; A and B may hold commas."""
+    one, two = best.rate or 0.0, other.rate or 0.0
+    if unit == "light":
+        return f"{one:.0%} light from {best.name} and {two:.0%} from {other.name}"
+    return f"{one:.1f} {unit} a haul from {best.name} and {two:.1f} from {other.name}"
 
 
 def _listed(names: Sequence[str]) -> str:
