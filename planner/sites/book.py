@@ -16,11 +16,15 @@ from planner.sites.reading import SiteError, read_tables
 
 @dataclass(frozen=True)
 class PlaceEntry:
-    """A place file of the book; its name is the file's stem when the file cannot be read."""
+    """A place file of the book; its name is the file's stem when the file cannot be read.
+
+    invented: whether the file says that its place was made up.
+    """
 
     name: str
     path: Path
     shipped: bool
+    invented: bool = False
 
 
 def user_folder() -> Path:
@@ -100,16 +104,18 @@ def _is_path(written: str) -> bool:
 
 
 def _entries(folder: Path, *, shipped: bool) -> list[PlaceEntry]:
-    entries = [PlaceEntry(_name(path), path, shipped) for path in folder.glob("*.toml")]
+    entries = [_entry(path, shipped=shipped) for path in folder.glob("*.toml")]
     return sorted(entries, key=lambda entry: (entry.name.casefold(), entry.path.name))
 
 
-def _name(path: Path) -> str:
+def _entry(path: Path, *, shipped: bool) -> PlaceEntry:
     try:
-        name = read_tables(path).get("name")
+        tables = read_tables(path)
     except SiteError:
-        return path.stem
-    return name.strip() if isinstance(name, str) and name.strip() else path.stem
+        return PlaceEntry(path.stem, path, shipped)
+    name = tables.get("name")
+    shown = name.strip() if isinstance(name, str) and name.strip() else path.stem
+    return PlaceEntry(shown, path, shipped, invented=tables.get("invented") is True)
 
 
 def _words(entry: PlaceEntry) -> tuple[str, str]:

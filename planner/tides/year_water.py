@@ -12,9 +12,9 @@ from planner.clock import local_midnight
 from planner.sites.site import Spot
 from planner.tides.tide import Tide
 
-# Each passage of a level is off by three minutes at most, early as often as late.
 _STEP: Final = np.timedelta64(6, "m")
 _STEP_H: Final = 0.1
+_STILL_M: Final = 1e-9
 
 
 @dataclass(frozen=True)
@@ -58,8 +58,12 @@ def year_water(tide: Tide, first: date) -> YearWater:
     _, levels = tide.series(begin, local_midnight(after, site.zone), _STEP)
     lowest, highest = float(levels.min()), float(levels.max())
 
+    lower, upper = np.minimum(levels[:-1], levels[1:]), np.maximum(levels[:-1], levels[1:])
+    rise = np.maximum(upper - lower, _STILL_M)
+
     def hours_below(level_m: float) -> float:
-        return float(np.count_nonzero(levels < level_m)) * _STEP_H
+        # Within a step the water is taken to rise or fall evenly.
+        return float(np.clip((level_m - lower) / rise, 0, 1).sum()) * _STEP_H
 
     spots = tuple(
         SpotWater(

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
+
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from planner.ui.theme import SPACE
 
@@ -44,6 +46,26 @@ def _label(text: str, role: str) -> QLabel:
     label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
     label.setMinimumWidth(40)
     return label
+
+
+def button(text: str, act: Callable[[], object], tip: str = "") -> QPushButton:
+    """Return a button that does something, with what a pointer resting on it is told."""
+    made = QPushButton(text)
+    made.setToolTip(tip)
+    # Qt would pass whether the button is checked; the acts here take nothing.
+    made.clicked.connect(lambda _=False: act())
+    return made
+
+
+def refill(column: QVBoxLayout, widgets: Sequence[QWidget]) -> None:
+    """Put other widgets into a column in place of those that are there."""
+    while (item := column.takeAt(0)) is not None:
+        old = item.widget()
+        if old is not None:
+            old.hide()
+            old.deleteLater()
+    for widget in widgets:
+        column.addWidget(widget)
 
 
 class Card(QFrame):

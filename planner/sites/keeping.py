@@ -1,0 +1,175 @@
+"""Putting files into the user's place book: a copy of a sample, or a new place to fill in.
+
+Nothing that is there is ever written over.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+import re
+import unicodedata
+from pathlib import Path
+from typing import Final
+
+from planner.assets import sample_sites
+from planner.errors import Problem
+from planner.sites.book import user_places
+from planner.sites.reading import SiteError, read_tables
+from planner.sites.zones import load_zone, near_zones
+
+_LONGEST_NAME: Final = 100
+_EARTH_KM: Final = 6371.0
+_TEMPLATE: Final = """\
+# {plain_name}: fill in what you know, save, and choose "Read again" in the place book.
+# Lines that begin with # are remarks. docs/place-file.md explains every table.
+format = 1
+name = {name}
+latitude = {latitude}            # degrees, north positive
+longitude = {longitude}          # degrees, east positive
+timezone = {zone}
+
+[water]
+units = "m"                     # of every height in this file: "m" or "ft"
+datum = "MLLW"                  # what zero means: the zero of your chart and of the constants
+source = ""                     # where the constants or offsets come from
+
+# EITHER the constants of a station here, as its agency lists them. Take the # away:
+# mean_level = 0.62             # mean water level above the zero
+# phase_reference = "UTC"       # the clock of the phase lags, often UTC or local standard time
+# constants_state = "2026"      # when the agency issued them
+# [water.constituents]          # amplitude in units, phase lag in degrees
+# M2 = {{ amplitude = 0.40, phase = 74.0 }}
+# S2 = {{ amplitude = 0.14, phase = 95.0 }}
+
+# OR how much later and higher the water comes here than at another place of the book:
+# [water.offsets]
+# reference = {reference}       # {reference_note}
+# high_minutes = 40             # later than there; negative is earlier
+# low_minutes = 55
+# high_factor = 0.90            # heights there times this
+# low_factor = 0.90
+
+# [ramp]
+# lowest_level = 0.1            # below this level the boat cannot launch
+
+# [[spots]]
+# name = "grass edge"
+# depth = 1.5                   # charted: below the zero of [water]
+# trap_height = 0.35
+
+# [temperature]
+# monthly = [4, 4, 7, 13, 19, 24, 27, 26, 23, 17, 11, 6]   # water, degrees C
+
+# [rules]
+# checked = 2026-01-31          # when you last checked them with the agency
+# where = "the agency's page"
+"""
+
+
+def copy_to_own(path: Path) -> Path:
+    """Copy a place file into the user's places, byte for byte, and return the copy.
+
+    SiteError when a file of that name is there already or the folder cannot be written.
+    """
+    return _write(user_places() / path.name, path.read_bytes())
+
+
+def new_place(name: str, latitude_deg: float, longitude_deg: float, zone: str) -> Path:
+    """Write the file of a new place, its water still to fill in, and return it.
+
+    SiteError, with every problem, when a value cannot be (a coordinate that is no number is
+    NaN) or the file cannot be written.
+    """
+    name = name.strip()
+    problems = [*_name_problems(name), *_position_problems(latitude_deg, longitude_deg)]
+    try:
+        load_zone(zone)
+    except KeyError:
+        near = near_zones(zone)
+        hint = f"did you mean {' or '.join(near)}? " if near else ""
+        remedy = f"{hint}give its full name, such as America/New_York"
+        problems.append(Problem("time zone", zone, "is not a known time zone", remedy))
+    if problems:
+        raise SiteError("new place", problems)
+    reference, note = _nearest_sample(latitude_deg, longitude_deg)
+    text = _TEMPLATE.format(
+        plain_name=name,
+        name=json.dumps(name, ensure_ascii=False),
+        latitude=latitude_deg,
+        longitude=longitude_deg,
+        zone=json.dumps(zone),
+        reference=json.dumps(reference),
+        reference_note=note,
+    )
+    return _write(user_places() / f"{file_stem(name)}.toml", text.encode())
+
+
+def file_stem(name: str) -> str:
+    """Return a file name for a place, in small letters, digits and hyphens."""
+    plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode()
+    return re.sub(r"[^a-z0-9]+", "-", plain.lower()).strip("-")[:60] or "place"
+
+
+def _nearest_sample(latitude_deg: float, longitude_deg: float) -> tuple[str, str]:
+    """Return the file of the nearest published station, and a remark on how far it is."""
+    found = []
+    for path in sorted(sample_sites().glob("*.toml")):
+        tables = read_tables(path)
+        if not tables.get("invented"):
+            there = (float(tables["latitude"]), float(tables["longitude"]))
+            found.append((_distance_km((latitude_deg, longitude_deg), there), path.name))
+    km, name = min(found)
+    return name, f"the nearest sample, {km:.0f} km away; or a file beside this one"
+
+
+def _distance_km(one: tuple[float, float], other: tuple[float, float]) -> float:
+    """Return the great-circle distance between two (latitude, longitude) pairs in degrees."""
+    lat1, lon1, lat2, lon2 = (math.radians(value) for value in (*one, *other))
+    half = (
+        math.sin((lat2 - lat1) / 2) ** 2
+        + math.cos(lat1) * math.cos(lat2) * math.sin((lon2 - lon1) / 2) ** 2
+    )
+    return 2 * _EARTH_KM * math.asin(math.sqrt(min(1.0, half)))
+
+
+def _name_problems(name: str) -> list[Problem]:
+    remedy = f"give a name of 1 to {_LONGEST_NAME} ordinary characters"
+    if not name:
+        return [Problem("name", "", "is missing", remedy)]
+    if len(name) > _LONGEST_NAME or not name.isprintable():
+        return [Problem("name", name[:60], "cannot be used as a name", remedy)]
+    return []
+
+
+def _position_problems(latitude_deg: float, longitude_deg: float) -> list[Problem]:
+    return [
+        Problem(where, f"{value:g}", f"must be from -{most} to {most}", remedy)
+        for where, value, most, remedy in (
+            ("latitude", latitude_deg, 90, "give degrees, north positive, such as 38.2"),
+            ("longitude", longitude_deg, 180, "give degrees, east positive, such as -76.1"),
+        )
+        if not -most <= value <= most
+    ]
+
+
+def _write(path: Path, content: bytes) -> Path:
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        with path.open("xb") as file:
+            file.write(content)
+    except FileExistsError:
+        problem = Problem(
+            "file",
+            path.name,
+            "your places already hold a file of that name",
+            "open that one, or rename it first; nothing was written over",
+        )
+        raise SiteError(str(path), [problem]) from None
+    except OSError as error:
+        reason = error.strerror or str(error)
+        problem = Problem(
+            "file", path.name, f"cannot be written: {reason}", "check the folder's permissions"
+        )
+        raise SiteError(str(path), [problem]) from None
+    return path

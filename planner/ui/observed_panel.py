@@ -1,0 +1,318 @@
+"""High and low waters that the user saw, kept in a small table, beside the prediction."""
+
+from __future__ import annotations
+
+import csv
+import io
+import os
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QComboBox,
+    QFileDialog,
+    QGridLayout,
+    QHBoxLayout,
+    QHeaderView,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from planner.clock import from_utc64
+from planner.errors import InputError, PlannerError
+from planner.sites.book import user_folder
+from planner.sites.keeping import file_stem
+from planner.sites.site import Site
+from planner.tides import Tide
+from planner.tides.checks import Comparison, Suspicion, compare, read_observed_turns, suspicions
+from planner.ui.parts import body, button, caution, heading, quiet, refill
+from planner.ui.places_text import comparison_texts, difference_rows
+from planner.ui.tables import RowsModel, rows_table
+from planner.ui.theme import SPACE
+from planner.ui.work import Checkpoint
+from planner.ui.workbench import Workbench
+from planner.units import metres_to
+
+Cells = tuple[str, str, str]
+_HEADER: Final = ("time", "height", "kind")
+
+
+@dataclass(frozen=True)
+class Checked:
+    """The observed waters of a place as written, and what they say of its prediction."""
+
+    rows: tuple[Cells, ...]
+    found: Comparison | None = None
+    suspicions: tuple[Suspicion, ...] = ()
+    problems: tuple[str, ...] = ()
+
+
+def observed_file(site: Site) -> Path:
+    """Return where a place's observed waters are kept; the file need not exist."""
+    return user_folder() / "observed" / f"{file_stem(site.name)}.csv"
+
+
+def check_observed(site: Site, rows: Sequence[Cells] | None) -> Checked:
+    """Keep the rows (None: take those kept before) and compare them with the prediction.
+
+    Rows are text: local or ISO 8601 time, height in the unit of the place file, kind.
+    """
+    path = observed_file(site)
+    if rows is None:
+        rows = _read_cells(path)
+    else:
+        _write_cells(path, rows)
+    if not rows:
+        return Checked(())
+    try:
+        observed = read_observed_turns(path, site.zone, site.water.file_units)
+    except InputError as error:
+        # The header is line 1 of the file, the first row of the table its line 2.
+        return Checked(tuple(rows), problems=tuple(_by_row(str(p)) for p in error.problems))
+    tide = Tide(site)
+    return Checked(tuple(rows), compare(tide, observed), suspicions(tide, None, observed))
+
+
+def cells_of_file(site: Site, path: Path) -> tuple[Cells, ...]:
+    """Return the observed waters of a CSV file as rows of text; InputError lists bad lines."""
+    observed = read_observed_turns(path, site.zone, site.water.file_units)
+    unit = site.water.file_units
+    return tuple(
+        (
+            from_utc64(at).astimezone(site.zone).strftime("%Y-%m-%dT%H:%M%z"),
+            "" if height != height else f"{metres_to(float(height), unit):.2f}",
+            "high" if high else "low",
+        )
+        for at, height, high in zip(
+            observed.times, observed.heights_m, observed.is_high, strict=True
+        )
+    )
+
+
+def _by_row(problem: str) -> str:
+    first, _, rest = problem.partition(",")
+    number = first.removeprefix("line ")
+    return f"Row {int(number) - 1},{rest}" if number.isdigit() else problem
+
+
+def _read_cells(path: Path) -> tuple[Cells, ...]:
+    try:
+        lines = path.read_text(encoding="utf-8").splitlines()
+    except (OSError, UnicodeDecodeError):
+        return ()
+    found = [[*row, "", "", ""][:3] for row in csv.reader(lines[1:])]
+    return tuple((row[0], row[1], row[2]) for row in found)
+
+
+def _write_cells(path: Path, rows: Sequence[Cells]) -> None:
+    text = io.StringIO()
+    csv.writer(text, lineterminator="\n").writerows([_HEADER, *rows])
+    part = path.with_suffix(".part")
+    path.parent.mkdir(parents=True, exist_ok=True)
+    part.write_text(text.getvalue(), encoding="utf-8")
+    os.replace(part, path)
+
+
+class ObservedPanel(QWidget):
+    """A table to fill in on the left; what it says of the prediction on the right."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self.bench, self.state = bench, bench.state
+        self.site: Site | None = None
+        self._checked = Checked(())
+        self._filling = False
+        self._removed: list[tuple[int, Cells]] = []
+        self._build()
+        self.state.listen(self._state_changed)
+
+    def _build(self) -> None:
+        self.table = QTableWidget(0, 3)
+        self.table.setAccessibleName("Observed high and low waters")
+        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        header = self.table.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.table.itemChanged.connect(lambda _: self._changed())
+        self.add = button("Add a water", self.add_row)
+        self.remove = button("Remove", self.remove_row)
+        self.back = button("Put back", self.put_back, "Put back the water removed last")
+        self.back.setEnabled(False)
+        tip = "A table with the header time,height,kind"
+        self.load = button("Load a CSV file…", self.pick_file, tip)
+        buttons = QGridLayout()
+        for at, each in enumerate((self.add, self.load, self.remove, self.back)):
+            buttons.addWidget(each, at // 2, at % 2)
+        self.hint = quiet()
+        left = QVBoxLayout()
+        left.addWidget(self.hint)
+        left.addWidget(self.table, 1)
+        left.addLayout(buttons)
+        self._words = QVBoxLayout()
+        self._words.setSpacing(SPACE // 2)
+        self.differences = RowsModel(("Seen", "Water", "Time off", "Height off"), numbers=(2, 3))
+        self.difference_table = rows_table(self.differences, "Differences from prediction", wide=0)
+        right = QVBoxLayout()
+        right.addWidget(heading("What they say"))
+        right.addLayout(self._words)
+        right.addWidget(self.difference_table, 1)
+        right.addStretch(0)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, SPACE, 0, 0)
+        row.setSpacing(SPACE * 2)
+        row.addLayout(left, 1)
+        row.addLayout(right, 1)
+
+    # -- showing -----------------------------------------------------------------------------
+
+    def show_site(self, site: Site) -> None:
+        """Show the waters kept for a place."""
+        self.site = site
+        self._removed.clear()
+        self.back.setEnabled(False)
+        unit = site.water.file_units
+        self.table.setHorizontalHeaderLabels(["Local time", f"Height, {unit}", "Water"])
+        self.hint.setText(
+            f"Times on the clock of {site.zone.key}, such as 2026-07-04 06:12. Heights above "
+            f"{site.water.datum} in {unit}, as in the place file; leave them empty when you only "
+            "saw the time."
+        )
+        self._check(None)
+
+    def _show(self, checked: Checked) -> None:
+        """Show what was found; the table is filled only when it holds something else."""
+        self._checked = checked
+        if checked.rows != self.rows():
+            self._fill(checked.rows)
+        self._say()
+
+    def _say(self) -> None:
+        checked, style = self._checked, self.state.style
+        texts = [caution(text) for text in checked.problems]
+        if not checked.problems:
+            texts = [body(t) for t in comparison_texts(checked.found, len(checked.rows), style)]
+            texts += [caution(f"{each.text} {each.remedy}") for each in checked.suspicions]
+        refill(self._words, texts)
+        shown = checked.found is not None and self.site is not None
+        self.difference_table.setVisible(shown)
+        if checked.found is not None and self.site is not None:
+            self.differences.show(difference_rows(self.site, checked.found, style))
+
+    def _fill(self, rows: Sequence[Cells]) -> None:
+        self._filling = True
+        self.table.setRowCount(0)
+        for row in rows:
+            self._insert(self.table.rowCount(), row)
+        self._filling = False
+
+    def _insert(self, at: int, cells: Cells) -> None:
+        self.table.insertRow(at)
+        for column in (0, 1):
+            item = QTableWidgetItem(cells[column])
+            if column == 1:
+                item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            self.table.setItem(at, column, item)
+        kind = QComboBox()
+        kind.setAccessibleName("High or low water")
+        kind.addItems(["high", "low"])
+        kind.setCurrentIndex(1 if cells[2].casefold() in ("low", "l") else 0)
+        kind.currentIndexChanged.connect(lambda _: self._changed())
+        self.table.setCellWidget(at, 2, kind)
+
+    # -- changing ----------------------------------------------------------------------------
+
+    def rows(self) -> tuple[Cells, ...]:
+        """Return what the table holds; rows without a time and a height are left out."""
+        found = []
+        for row in range(self.table.rowCount()):
+            time, height = (self._cell(row, column) for column in (0, 1))
+            kind = self.table.cellWidget(row, 2)
+            if (time or height) and isinstance(kind, QComboBox):
+                found.append((time, height, kind.currentText()))
+        return tuple(found)
+
+    def _cell(self, row: int, column: int) -> str:
+        item = self.table.item(row, column)
+        return item.text().strip() if item is not None else ""
+
+    def add_row(self) -> None:
+        """Add an empty row and begin typing in it; kinds alternate as the waters do."""
+        rows = self.rows()
+        self._filling = True
+        at = self.table.rowCount()
+        self._insert(at, ("", "", "low" if rows and rows[-1][2] == "high" else "high"))
+        self._filling = False
+        self.table.setCurrentCell(at, 0)
+        self.table.edit(self.table.currentIndex())
+
+    def remove_row(self) -> None:
+        """Remove the chosen water; it can be put back."""
+        at = self.table.currentRow()
+        if at < 0:
+            return
+        kind = self.table.cellWidget(at, 2)
+        words = kind.currentText() if isinstance(kind, QComboBox) else ""
+        self._removed.append((at, (self._cell(at, 0), self._cell(at, 1), words)))
+        self.back.setEnabled(True)
+        self.table.removeRow(at)
+        self._changed()
+
+    def put_back(self) -> None:
+        """Put the water removed last back where it was."""
+        at, cells = self._removed.pop()
+        self.back.setEnabled(bool(self._removed))
+        self._filling = True
+        self._insert(min(at, self.table.rowCount()), cells)
+        self._filling = False
+        self._changed()
+
+    def pick_file(self) -> None:
+        """Let the user pick a CSV file of observed waters."""
+        path, _ = QFileDialog.getOpenFileName(self, "Load observed waters", "", "Tables (*.csv)")
+        if path:
+            self.load_file(Path(path))
+
+    def load_file(self, path: Path) -> None:
+        """Add the waters of a CSV file to those in the table."""
+        site = self.site
+        if site is None:
+            return
+
+        def done(cells: tuple[Cells, ...]) -> None:
+            if self.site is site:
+                self._fill(tuple(dict.fromkeys([*self.rows(), *cells])))
+                self._changed()
+
+        def failed(error: PlannerError) -> None:
+            lines = str(error).splitlines()
+            self._checked = Checked(self.rows(), problems=tuple(line.strip() for line in lines))
+            self._say()
+
+        self.bench.desk.start(
+            "observed file", "Reading the waters", lambda _: cells_of_file(site, path), done, failed
+        )
+
+    def _changed(self) -> None:
+        if not self._filling:
+            self._check(self.rows())
+
+    def _check(self, rows: Sequence[Cells] | None) -> None:
+        site = self.site
+        if site is None:
+            return
+
+        def work(_: Checkpoint) -> Checked:
+            return check_observed(site, rows)
+
+        # One after the other, so that an older table never lands on a newer one.
+        self.bench.clerk.start("observed", "Comparing the waters", work, self._show)
+
+    def _state_changed(self, changed: frozenset[str]) -> None:
+        if "style" in changed:
+            self._say()

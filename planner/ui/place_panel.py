@@ -1,0 +1,195 @@
+"""One place of the book: facts and water, spots, constants, rules, a check against sight."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QFormLayout,
+    QLabel,
+    QScrollArea,
+    QSplitter,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from planner.phrasing import RULES_CAUTION, TIDE_CAUTION
+from planner.ui.observed_panel import ObservedPanel
+from planner.ui.parts import body, caution, quiet, refill
+from planner.ui.place_charts import MonthChart, SpotChart
+from planner.ui.places_text import (
+    MONTH_DAYS,
+    PlaceReport,
+    constituent_columns,
+    constituent_rows,
+    fact_rows,
+    ramp_text,
+    rules_texts,
+    spot_columns,
+    spot_rows,
+    turn_rows,
+)
+from planner.ui.tables import ChartWithTable, RowsModel, rows_table
+from planner.ui.theme import SPACE
+from planner.ui.workbench import Workbench
+
+
+class PlacePanel(QTabWidget):
+    """Tabs over one report; it follows the user's units and clock."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self.report: PlaceReport | None = None
+        self.state = bench.state
+        self.setDocumentMode(True)
+        self.setAccessibleName("What is known of the place")
+        self.tabBar().setAccessibleName("What is known of the place")
+        self.observed = ObservedPanel(bench)
+        self.addTab(self._make_water(), "Water")
+        self.addTab(self._make_spots(), "Spots")
+        self.addTab(self._make_constants(), "Constants")
+        self.addTab(self._make_rules(), "Rules")
+        self.addTab(self.observed, "Check against what you saw")
+        self.state.listen(self._state_changed)
+
+    def _make_water(self) -> QWidget:
+        self.facts = QFormLayout()
+        self.facts.setHorizontalSpacing(SPACE * 2)
+        self.facts.setVerticalSpacing(SPACE // 2)
+        self.facts.setContentsMargins(0, 0, SPACE, 0)
+        self.suspected = QVBoxLayout()
+        self.suspected.setSpacing(SPACE // 2)
+        column = QVBoxLayout()
+        column.setContentsMargins(0, SPACE, 0, 0)
+        column.addLayout(self.suspected)
+        column.addLayout(self.facts)
+        column.addStretch(1)
+        self.month = MonthChart()
+        self.turns = RowsModel(("Local time", "Water", "Height"), numbers=(2,))
+        self.pointed = quiet()
+        self.month.pointed.connect(lambda text: self.pointed.setText(text or self._month_text()))
+        chart = ChartWithTable(
+            self.month, rows_table(self.turns, "High and low waters of the coming month", wide=0)
+        )
+        lower = _column(self.pointed, chart, caution(TIDE_CAUTION), stretch=chart)
+        split = QSplitter(Qt.Orientation.Vertical)
+        split.setChildrenCollapsible(False)
+        facts = _scrolled(column, "Facts of the place")
+        facts.setMinimumHeight(11 * self.fontMetrics().height())
+        split.addWidget(facts)
+        split.addWidget(lower)
+        split.setStretchFactor(0, 2)
+        split.setStretchFactor(1, 3)
+        split.setSizes([240, 360])
+        return split
+
+    def _make_spots(self) -> QWidget:
+        self.spots = SpotChart()
+        self.spot_rows = RowsModel(("Spot",), numbers=(1, 2, 3))
+        self.spots_said = body()
+        chart = ChartWithTable(
+            self.spots, rows_table(self.spot_rows, "Spots against the year's water", wide=0)
+        )
+        return _column(
+            self.spots_said,
+            chart,
+            quiet(
+                "Each box is a trap on its ground. The band is what the coming year's "
+                "astronomical tide reaches; wind and pressure go beyond it. "
+                "Drag the picture sideways when there are more."
+            ),
+            stretch=chart,
+        )
+
+    def _make_constants(self) -> QWidget:
+        self.constants = RowsModel(("Constituent",), numbers=(1, 2, 3))
+        self.constants_said = quiet()
+        table = rows_table(self.constants, "Tidal constituents", wide=0)
+        return _column(self.constants_said, table, stretch=table)
+
+    def _make_rules(self) -> QWidget:
+        self.rules = QVBoxLayout()
+        self.rules.setContentsMargins(0, SPACE, SPACE, 0)
+        self.rules.setSpacing(SPACE)
+        return _scrolled(self.rules, "Rules and closures")
+
+    # -- showing -----------------------------------------------------------------------------
+
+    def show_report(self, report: PlaceReport) -> None:
+        """Show another place."""
+        self.report = report
+        self.observed.show_site(report.site)
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Show the place anew, in the units and clock of the user."""
+        report, style = self.report, self.state.style
+        if report is None:
+            return
+        while self.facts.rowCount():
+            self.facts.removeRow(0)
+        for label, value in fact_rows(report, style):
+            name = QLabel(label)
+            name.setProperty("role", "quiet")
+            name.setAlignment(Qt.AlignmentFlag.AlignTop)
+            self.facts.addRow(name, body(value))
+        refill(
+            self.suspected, [caution(f"{each.text} {each.remedy}") for each in report.suspicions]
+        )
+        self.month.show_report(report, style)
+        self.turns.show(turn_rows(report, style))
+        self.pointed.setText(self._month_text())
+        self._show_spots(report)
+        self._show_constants(report)
+        words = [body(text) for text in rules_texts(report.site, report.today)]
+        words[0].setProperty("role", "heading")
+        refill(self.rules, [caution(RULES_CAUTION), *words])
+        self.rules.addStretch(1)
+
+    def _month_text(self) -> str:
+        zone = self.report.site.zone.key if self.report else ""
+        return (
+            f"The coming {MONTH_DAYS} days on the clock of {zone}. Point at the curve to read it."
+        )
+
+    def _show_spots(self, report: PlaceReport) -> None:
+        style = self.state.style
+        self.spot_rows.show(spot_rows(report, style), spot_columns(style))
+        self.spots.show_report(report, style)
+        nothing = "" if report.year.spots else "No spots entered in the place file yet. "
+        self.spots_said.setText(nothing + ramp_text(report, style))
+
+    def _show_constants(self, report: PlaceReport) -> None:
+        style, offsets = self.state.style, report.site.water.offsets
+        self.constants.show(constituent_rows(report.site, style), constituent_columns(style))
+        self.constants_said.setText(
+            f"The constants of the reference place, {offsets.reference.name}."
+            if offsets is not None
+            else "Amplitudes and phase lags as the place file gives them, largest first."
+        )
+
+    def _state_changed(self, changed: frozenset[str]) -> None:
+        if changed & {"style", "theme"}:
+            self.refresh()
+
+
+def _column(*widgets: QWidget, stretch: QWidget) -> QWidget:
+    column = QVBoxLayout()
+    column.setContentsMargins(0, SPACE, 0, 0)
+    for widget in widgets:
+        column.addWidget(widget, 1 if widget is stretch else 0)
+    page = QWidget()
+    page.setLayout(column)
+    return page
+
+
+def _scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
+    inside = QWidget()
+    inside.setLayout(layout)
+    scroll = QScrollArea()
+    scroll.setWidgetResizable(True)
+    scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    scroll.setWidget(inside)
+    scroll.setAccessibleName(name)
+    return scroll

@@ -1,0 +1,392 @@
+"""Place book: is the water right here? The list of places, and all that is known of one."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Final
+
+from PySide6.QtCore import Qt, QUrl
+from PySide6.QtGui import QDesktopServices
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QHBoxLayout,
+    QLineEdit,
+    QSplitter,
+    QStackedWidget,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from planner.errors import InputError, PlannerError, Problem
+from planner.sites import find_place, list_places, load_site
+from planner.sites.book import PlaceEntry, user_places
+from planner.sites.keeping import copy_to_own
+from planner.ui.new_place import NewPlaceForm
+from planner.ui.parts import Card, Empty, body, button, caution, quiet, title
+from planner.ui.place_panel import PlacePanel
+from planner.ui.places_text import PlaceReport, place_report
+from planner.ui.tables import RowsModel, rows_table
+from planner.ui.theme import SPACE
+from planner.ui.work import Checkpoint
+from planner.ui.workbench import Source, Workbench, demo_source
+
+_ENTRY: Final = Qt.ItemDataRole.UserRole
+_LIST_WIDTH: Final = 270
+
+
+@dataclass(frozen=True)
+class _Opened:
+    """What reading a chosen place gave: its report, or what is wrong with its file."""
+
+    path: Path
+    report: PlaceReport | None
+    problems: tuple[Problem, ...] = ()
+
+
+class PlacesView(QWidget):
+    """The list on the left, the chosen place on the right."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self.bench, self.state = bench, bench.state
+        self.chosen: Path | None = None
+        self._open_when_read = self._readable = False
+        self._build()
+        bench.site_changed.connect(self._site_changed)
+        self.state.listen(self._state_changed)
+        self.read_list()
+
+    # -- building ----------------------------------------------------------------------------
+
+    def _build(self) -> None:
+        self.panel = PlacePanel(self.bench)
+        self.form = NewPlaceForm(self.bench)
+        self.form.written.connect(self._place_written)
+        self.form.cancelled.connect(self._show_chosen)
+        self._right = QStackedWidget()
+        self._right.addWidget(
+            Empty("Choose a place on the left to see its water, its spots and its rules.")
+        )
+        self._right.addWidget(self.panel)
+        self._right.addWidget(self._make_problems())
+        self._right.addWidget(self.form)
+        right = QVBoxLayout()
+        right.setContentsMargins(SPACE, SPACE, SPACE * 2, SPACE)
+        right.addLayout(self._make_head())
+        right.addWidget(self._right, 1)
+        holder = QWidget()
+        holder.setLayout(right)
+        split = QSplitter()
+        split.setChildrenCollapsible(False)
+        split.addWidget(self._make_list())
+        split.addWidget(holder)
+        split.setSizes([_LIST_WIDTH, 4 * _LIST_WIDTH])
+        split.setStretchFactor(1, 1)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(split)
+
+    def _make_list(self) -> QWidget:
+        self.search = QLineEdit()
+        self.search.setPlaceholderText("Search places")
+        self.search.setAccessibleName("Search places")
+        self.search.setClearButtonEnabled(True)
+        self.search.textChanged.connect(self._filter)
+        self.list = QTreeWidget()
+        self.list.setAccessibleName("Places")
+        self.list.setHeaderHidden(True)
+        self.list.setRootIsDecorated(False)
+        self.list.setUniformRowHeights(True)
+        self.list.setTextElideMode(Qt.TextElideMode.ElideMiddle)
+        self.list.currentItemChanged.connect(self._picked)
+        self.list.itemActivated.connect(lambda *_: self.open_chosen())
+        self.new = button("New place", self._new, "Write the file of a new place to fill in")
+        self.pick = button("Open place file…", self.pick_file, "Open a place file from anywhere")
+        self.folder = button("Show the folder", self._show_folder, "Show your own place files")
+        column = QVBoxLayout()
+        column.setContentsMargins(SPACE * 2, SPACE, SPACE, SPACE)
+        column.addWidget(title("Place book"))
+        column.addWidget(self.search)
+        column.addWidget(self.list, 1)
+        for each in (self.new, self.pick, self.folder):
+            column.addWidget(each)
+        left = QWidget()
+        left.setLayout(column)
+        left.setMinimumWidth(210)
+        return left
+
+    def _make_head(self) -> QVBoxLayout:
+        self.name = title()
+        self.kind = quiet()
+        self.open = button("Open this place", self.open_chosen, "Show this place in every view")
+        self.copy = button(
+            "Copy to my places", self.copy_chosen, "Put a copy among your own places"
+        )
+        self.edit = button("Edit the file", self._edit, "Open the place file in your text editor")
+        self.again = button("Read again", self.read_again, "Read the place file anew")
+        self.said = quiet()
+        self.said.hide()
+        buttons = QHBoxLayout()
+        for each in (self.open, self.copy, self.edit, self.again):
+            buttons.addWidget(each)
+        buttons.addStretch(1)
+        head = QVBoxLayout()
+        head.addWidget(self.name)
+        head.addWidget(self.kind)
+        head.addLayout(buttons)
+        head.addWidget(self.said)
+        return head
+
+    def _make_problems(self) -> QWidget:
+        self.problems = RowsModel(("Where", "Found", "What is wrong", "What to do"))
+        table = rows_table(self.problems, "Problems of the place file", wide=3)
+        self.refused = caution()
+        return Card(
+            "This place cannot be used yet",
+            self.refused,
+            body("Every problem of the file is listed. Put them right, then read it again."),
+            table,
+        )
+
+    # -- the list ----------------------------------------------------------------------------
+
+    def read_list(self, choose: Path | None = None) -> None:
+        """Read the book anew; choose a place of it, else keep the choice or take the open one."""
+        if choose is not None:
+            self.chosen = choose
+
+        def work(_: Checkpoint) -> tuple[list[PlaceEntry], Path | None]:
+            return list_places(), _found(self.bench.source.place)
+
+        self.bench.desk.start("place list", "Reading the place book", work, self._fill)
+
+    def _fill(self, read: tuple[list[PlaceEntry], Path | None]) -> None:
+        entries, opened = read
+        self._entries = entries
+        wanted = self.chosen or opened
+        paths = [entry.path for entry in entries]
+        own = [e for e in entries if not e.shipped]
+        outside = [p for p in dict.fromkeys((wanted, opened)) if p is not None and p not in paths]
+        self.list.blockSignals(True)
+        self.list.clear()
+        self._group("Your places", own, "none yet")
+        others = [PlaceEntry(path.stem, path, shipped=False) for path in outside]
+        if others:
+            self._group("Elsewhere", others, "")
+        self._group("Samples", [e for e in entries if e.shipped], "")
+        self.list.blockSignals(False)
+        self._mark_open()
+        self._filter(self.search.text())
+        if wanted is not None:
+            self._choose(wanted)
+
+    def _group(self, text: str, entries: list[PlaceEntry], nothing: str) -> None:
+        group = QTreeWidgetItem(self.list, [text])
+        font = group.font(0)
+        font.setBold(True)
+        group.setFont(0, font)
+        group.setFlags(Qt.ItemFlag.ItemIsEnabled)
+        group.setExpanded(True)
+        for entry in entries:
+            item = QTreeWidgetItem(group, [entry.name])
+            item.setData(0, _ENTRY, entry)
+        if not entries and nothing:
+            QTreeWidgetItem(group, [nothing]).setFlags(Qt.ItemFlag.NoItemFlags)
+
+    def _items(self) -> list[QTreeWidgetItem]:
+        """Return the items that stand for a place, without headings."""
+        every = self.list.findItems("", Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive)
+        return [item for item in every if item.data(0, _ENTRY) is not None]
+
+    def _mark_open(self) -> None:
+        opened = self._open_path()
+        for item in self._items():
+            entry: PlaceEntry = item.data(0, _ENTRY)
+            remarks = []
+            if entry.path == opened:
+                remarks.append("open")
+            if entry.invented:
+                remarks.append("invented")
+            item.setText(0, " · ".join([entry.name, *remarks]))
+            font = item.font(0)
+            font.setBold(entry.path == opened)
+            item.setFont(0, font)
+            item.setToolTip(0, f"{entry.name}\n{_kind(entry)}\n{entry.path}")
+
+        self._name_open()
+
+    def _open_path(self) -> Path | None:
+        return self.bench.site.path if self.bench.site is not None else None
+
+    def _filter(self, text: str) -> None:
+        wanted = text.strip().casefold()
+        for item in self._items():
+            entry: PlaceEntry = item.data(0, _ENTRY)
+            item.setHidden(wanted not in entry.name.casefold() and wanted not in entry.path.stem)
+
+    # -- the chosen place --------------------------------------------------------------------
+
+    def _choose(self, path: Path) -> None:
+        for item in self._items():
+            if item.data(0, _ENTRY).path == path:
+                self.list.setCurrentItem(item)
+                return
+
+    def _picked(self, item: QTreeWidgetItem | None, _before: QTreeWidgetItem | None) -> None:
+        entry: PlaceEntry | None = item.data(0, _ENTRY) if item is not None else None
+        if entry is None:
+            return
+        self.chosen = entry.path
+        self._readable = False
+        self._name_open()
+        self.said.hide()
+        self._show_chosen()
+
+    def _entry(self) -> PlaceEntry | None:
+        found = [item.data(0, _ENTRY) for item in self._items()]
+        return next((entry for entry in found if entry.path == self.chosen), None)
+
+    def _show_chosen(self) -> None:
+        """Read the chosen place and show what was found."""
+        entry, today = self._entry(), self.state.today
+        if entry is None:
+            self._right.setCurrentIndex(0)
+            return
+        path = entry.path
+        self.name.setText(entry.name)
+        self.kind.setText(f"{_kind(entry)}: {path}")
+        self.copy.setVisible(entry.shipped)
+        # A sample belongs to the program: its copy is what the user edits.
+        self.edit.setVisible(not entry.shipped)
+
+        def work(checkpoint: Checkpoint) -> _Opened:
+            try:
+                site = load_site(path)
+            except InputError as error:
+                return _Opened(path, None, error.problems)
+            checkpoint()
+            return _Opened(path, place_report(site, today))
+
+        self.bench.desk.start("place book", "Working out the water there", work, self._read)
+
+    def _read(self, opened: _Opened) -> None:
+        wanted, self._open_when_read = self._open_when_read, False
+        self._readable = opened.report is not None
+        self._name_open()
+        if opened.report is None:
+            count = len(opened.problems)
+            self.refused.setText(
+                f"⚠ {count} problem{'' if count == 1 else 's'} in {opened.path.name}"
+            )
+            self.problems.show([(p.where, p.value, p.what, p.remedy) for p in opened.problems])
+            self._right.setCurrentIndex(2)
+            return
+        self.name.setText(opened.report.site.name)
+        self.panel.show_report(opened.report)
+        self._right.setCurrentWidget(self.panel)
+        if wanted:
+            self.open_chosen()
+
+    def open_chosen(self) -> None:
+        """Open the chosen place in every view; one with problems only shows them."""
+        if self.chosen is None or not self._readable:
+            return
+        demo = demo_source()
+        path = str(self.chosen)
+        self.bench.open(demo if path == demo.place else Source(path))
+
+    def _name_open(self) -> None:
+        opened = self.chosen is not None and self.chosen == self._open_path()
+        self.open.setText("Open in every view now" if opened else "Open this place")
+        self.open.setEnabled(self._readable and not opened)
+
+    def copy_chosen(self) -> None:
+        """Copy the chosen sample into the user's places and choose the copy."""
+        source = self.chosen
+        if source is None:
+            return
+
+        def done(path: Path) -> None:
+            self.read_list(choose=path)
+            self._say("This is your copy: change what you like. The sample stays as it was.")
+
+        self.bench.clerk.start(
+            "copy place", "Copying the place", lambda _: copy_to_own(source), done, self._refuse
+        )
+
+    def read_again(self) -> None:
+        """Read the chosen file anew, and open it anew when it is the open one."""
+        self.said.hide()
+        self.read_list()
+        self._open_when_read = self.chosen == self._open_path()
+        self._show_chosen()
+
+    def pick_file(self) -> None:
+        """Let the user pick a place file from anywhere; it is opened when nothing is wrong."""
+        path, _ = QFileDialog.getOpenFileName(self, "Open a place file", "", "Places (*.toml)")
+        if path:
+            self._open_when_read = True
+            self.read_list(choose=Path(path))
+
+    def _new(self) -> None:
+        self.name.setText("New place")
+        self.kind.setText("")
+        self.said.hide()
+        self._right.setCurrentWidget(self.form)
+        self.form.begin()
+
+    def _place_written(self, path: Path) -> None:
+        self.read_list(choose=path)
+        self._say("The file is written. Edit it, save it, then read it again here.")
+        self._edit()
+
+    def _edit(self) -> None:
+        if self.chosen is not None:
+            show_outside(self.chosen)
+
+    def _show_folder(self) -> None:
+        folder = user_places()
+        folder.mkdir(parents=True, exist_ok=True)
+        show_outside(folder)
+
+    def _say(self, text: str) -> None:
+        self.said.setText(text)
+        self.said.show()
+
+    def _refuse(self, error: PlannerError) -> None:
+        problems = error.problems if isinstance(error, InputError) else ()
+        self._say("; ".join(f"{p.what}: {p.remedy}" for p in problems) or str(error))
+
+    # -- following ---------------------------------------------------------------------------
+
+    def _site_changed(self) -> None:
+        path = self._open_path()
+        if path is not None and all(item.data(0, _ENTRY).path != path for item in self._items()):
+            self.read_list()
+        else:
+            self._mark_open()
+
+    def _state_changed(self, changed: frozenset[str]) -> None:
+        if "today" in changed:
+            self._show_chosen()
+
+
+def show_outside(path: Path) -> None:
+    """Hand a file or folder to whatever program the system opens it with."""
+    QDesktopServices.openUrl(QUrl.fromLocalFile(str(path)))
+
+
+def _found(place: str) -> Path | None:
+    try:
+        return find_place(place)
+    except InputError:
+        return None
+
+
+def _kind(entry: PlaceEntry) -> str:
+    if entry.invented:
+        return "An invented sample" if entry.shipped else "Your place, marked as invented"
+    return "A published station" if entry.shipped else "Your place"

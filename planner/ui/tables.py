@@ -1,0 +1,121 @@
+"""Tables of ready-made text, and a chart that can be read as a table instead."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QPushButton,
+    QStackedLayout,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from planner.ui.theme import SPACE
+
+Index = QModelIndex | QPersistentModelIndex
+_NOWHERE = QModelIndex()
+
+
+class RowsModel(QAbstractTableModel):
+    """Rows of text under headings; columns named in `numbers` stand to the right."""
+
+    def __init__(
+        self,
+        columns: Sequence[str],
+        numbers: Sequence[int] = (),
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._columns, self._numbers = tuple(columns), frozenset(numbers)
+        self._rows: Sequence[Sequence[str]] = ()
+
+    def show(self, rows: Sequence[Sequence[str]], columns: Sequence[str] | None = None) -> None:
+        """Show other rows, under other headings when the units have changed."""
+        self.beginResetModel()
+        self._rows = tuple(rows)
+        self._columns = self._columns if columns is None else tuple(columns)
+        self.endResetModel()
+
+    def rowCount(self, parent: Index = _NOWHERE) -> int:
+        return 0 if parent.isValid() else len(self._rows)
+
+    def columnCount(self, parent: Index = _NOWHERE) -> int:
+        return 0 if parent.isValid() else len(self._columns)
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        if orientation != Qt.Orientation.Horizontal:
+            return None
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return self._alignment(section)
+        return self._columns[section] if role == Qt.ItemDataRole.DisplayRole else None
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        texts = (
+            Qt.ItemDataRole.DisplayRole,
+            Qt.ItemDataRole.AccessibleTextRole,
+            Qt.ItemDataRole.ToolTipRole,
+        )
+        if role in texts:
+            return self._rows[index.row()][index.column()]
+        return (
+            self._alignment(index.column()) if role == Qt.ItemDataRole.TextAlignmentRole else None
+        )
+
+    def _alignment(self, column: int) -> Qt.AlignmentFlag:
+        right = column in self._numbers
+        side = Qt.AlignmentFlag.AlignRight if right else Qt.AlignmentFlag.AlignLeft
+        return side | Qt.AlignmentFlag.AlignVCenter
+
+
+def rows_table(model: RowsModel, name: str, wide: int | None = None) -> QTableView:
+    """Return a read-only table of a model; the column `wide` takes the room that is left."""
+    table = QTableView()
+    table.setModel(model)
+    table.setAccessibleName(name)
+    table.setWordWrap(True)
+    table.setShowGrid(False)
+    table.setAlternatingRowColors(True)
+    table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+    table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+    table.setTabKeyNavigation(False)
+    table.verticalHeader().hide()
+    header = table.horizontalHeader()
+    header.setHighlightSections(False)
+    header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+    if wide is None:
+        header.setStretchLastSection(True)
+    else:
+        header.setSectionResizeMode(wide, QHeaderView.ResizeMode.Stretch)
+    table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+    return table
+
+
+class ChartWithTable(QWidget):
+    """A chart, and at the press of a button the same facts as a table."""
+
+    def __init__(self, chart: QWidget, table: QTableView) -> None:
+        super().__init__()
+        self.chart, self.table = chart, table
+        self.button = QPushButton("As a table")
+        self.button.setCheckable(True)
+        self.button.setAccessibleName(f"{chart.accessibleName()} as a table")
+        self.button.toggled.connect(self._flip)
+        self._stack = QStackedLayout()
+        self._stack.addWidget(chart)
+        self._stack.addWidget(table)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(SPACE // 2)
+        column.addLayout(self._stack, 1)
+        column.addWidget(self.button, alignment=Qt.AlignmentFlag.AlignRight)
+
+    def _flip(self, as_table: bool) -> None:
+        self._stack.setCurrentWidget(self.table if as_table else self.chart)
