@@ -93,18 +93,18 @@ def _rules(facts: TripFacts, today: date) -> Section:
 
 
 def _gear(facts: TripFacts, style: Style) -> Iterator[Item]:
-    count = len(facts.kits)
-    designs = Counter(kit.design for kit in facts.kits if kit.design)
+    count = len(facts.traps.kits)
+    designs = Counter(kit.design for kit in facts.traps.kits if kit.design)
     kinds = "; ".join(f"{number} × {design}" for design, number in designs.items())
     yield Item("traps", f"{count} traps{f': {kinds}' if kinds else ''}", "plan")
     yield Item(
         "labels",
         f"{count} floats, each with the marks that the rules ask for, and the trap's label: "
-        f"{', '.join(kit.label for kit in facts.kits)}",
+        f"{', '.join(kit.label for kit in facts.traps.kits)}",
         "plan",
     )
     for spot in facts.spots:
-        there = sum(placed.spot == spot.spot for placed in facts.layout)
+        there = sum(placed.spot == spot.spot for placed in facts.traps.placed)
         deepest = _length(spot.deepest_m, style)
         yield Item(
             f"line {spot.spot}",
@@ -125,11 +125,12 @@ def _gear(facts: TripFacts, style: Style) -> Iterator[Item]:
 
 def _bait_and_tools(facts: TripFacts, style: Style) -> Iterator[Item]:
     leave = clock_text(facts.leave_at, facts.site.zone, style)
-    baits = Counter(kit.bait for kit in facts.kits if kit.bait)
+    baits = Counter(kit.bait for kit in facts.traps.kits if kit.bait)
     usual = f"; last trip: {', '.join(baits)}" if baits else ""
     yield Item(
         "bait",
-        f"Fresh bait for {len(facts.kits)} traps and {_SPARES} over{usual}; aboard by {leave}",
+        f"Fresh bait for {len(facts.traps.kits)} traps and {_SPARES} over{usual}; aboard by "
+        f"{leave}",
         "plan",
     )
     yield Item("gauge", "Gauge for the legal size, and know where it is measured", "practice")

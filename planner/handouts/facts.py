@@ -10,7 +10,7 @@ from typing import Final
 import numpy as np
 
 from planner.clock import from_utc64, to_utc64
-from planner.handouts.layout import Placement, TrapKit, deal, kits_aboard, kits_known
+from planner.handouts.layout import TrapLayout, trip_layout
 from planner.logbook import Log
 from planner.sites import Site
 from planner.sky.almanac_days import SkyDays
@@ -49,7 +49,7 @@ class TripFacts:
     """A plan with its water, light and traps. Instants are aware UTC.
 
     sky: the local days from set to haul. water_c: expected water temperature at the haul, None
-    where unknown. kits: traps aboard. layout: where each goes.
+    where unknown.
     """
 
     site: Site
@@ -58,8 +58,7 @@ class TripFacts:
     spots: tuple[SpotWater, ...]
     sky: SkyDays
     water_c: float | None
-    kits: tuple[TrapKit, ...]
-    layout: tuple[Placement, ...]
+    traps: TrapLayout
 
     @property
     def leave_at(self) -> datetime:
@@ -93,9 +92,6 @@ def trip_facts(
 
     water = soak_water(site, plan)
     days = [at.astimezone(site.zone).date() for at in (plan.set_at, haul_end(site, plan))]
-    most = site.rules.max_traps
-    traps = site.habits.traps if most is None else min(site.habits.traps, most)
-    kits = kits_aboard(kits_known(log, site.name), traps)
     return TripFacts(
         site=site,
         plan=plan,
@@ -103,8 +99,7 @@ def trip_facts(
         spots=spot_waters(site, plan, water),
         sky=sky_days(site, days[0], days[1]),
         water_c=None if water_c is None or math.isnan(water_c) else water_c,
-        kits=kits,
-        layout=deal(kits, [spot.name for spot in site.spots]),
+        traps=trip_layout(site, log),
     )
 
 

@@ -10,6 +10,7 @@ from itertools import cycle
 from typing import Final
 
 from planner.logbook import Haul, Log
+from planner.sites import Site
 
 _OLDEST: Final = datetime.min.replace(tzinfo=UTC)
 
@@ -31,6 +32,18 @@ class Placement:
     trap: str
     design: str
     spot: str
+
+
+@dataclass(frozen=True)
+class TrapLayout:
+    """The traps aboard, where each goes in the order of the spots, and what that buys.
+
+    sentence: what the layout teaches about the designs, "" when it teaches nothing.
+    """
+
+    kits: tuple[TrapKit, ...]
+    placed: tuple[Placement, ...]
+    sentence: str
 
 
 def kits_known(log: Log | None, place: str) -> tuple[TrapKit, ...]:
@@ -65,14 +78,37 @@ def kits_aboard(known: Sequence[TrapKit], count: int) -> tuple[TrapKit, ...]:
 
 
 def deal(kits: Sequence[TrapKit], spots: Sequence[str]) -> tuple[Placement, ...]:
-    """Return the traps dealt over the spots in turn, like designs one after the other.
+    """Return the traps dealt over the spots in turn, in the order of the spots.
 
-    Dealing by design keeps one kind of trap from standing on one spot, where the spot and
-    the trap could not be told apart afterwards.
+    Like designs are dealt one after the other, which keeps one kind of trap from standing on
+    one spot, where the spot and the trap could not be told apart afterwards.
     """
     in_turn = cycle(spots or [""])
-    placed = {
-        kit.label: Placement(kit.label, kit.design, next(in_turn))
-        for kit in sorted(kits, key=lambda kit: kit.design)
-    }
-    return tuple(placed[kit.label] for kit in kits)
+    by_design = sorted(kits, key=lambda kit: kit.design)
+    placed = [Placement(kit.label, kit.design, next(in_turn)) for kit in by_design]
+    order = {spot: at for at, spot in enumerate(spots)}
+    return tuple(sorted(placed, key=lambda each: order.get(each.spot, 0)))
+
+
+def trip_layout(site: Site, log: Log | None) -> TrapLayout:
+    """Return the traps of the next trip to a place, and where each goes.
+
+    Where the log tells designs apart, so that this trip teaches most about them; else dealt
+    in turn.
+    """
+    most = site.rules.max_traps
+    count = site.habits.traps if most is None else min(site.habits.traps, most)
+    kits = kits_aboard(kits_known(log, site.name), count)
+    spots = [spot.name for spot in site.spots]
+    if log is None or len({kit.design for kit in kits if kit.design}) < 2 or len(spots) < 2:
+        return TrapLayout(kits, deal(kits, spots), "")
+    # Imported here: the comparison of traps takes a second or two to load.
+    from planner.trials import Trap, layout
+
+    found = layout(
+        [Trap(kit.label, kit.design) for kit in kits],
+        spots,
+        [haul for haul in log.hauls if haul.place == site.name],
+    )
+    placed = tuple(Placement(each.trap, each.design, each.spot) for each in found.placed)
+    return TrapLayout(kits, placed, found.sentence)

@@ -187,8 +187,8 @@ def _moon(sky: SkyDays, index: int, rises: str, sets: str) -> str:
 
 def _layout(facts: TripFacts) -> tuple[tuple[str, str], ...]:
     at: dict[str, list[str]] = defaultdict(list)
-    with_design = len(facts.layout) <= MOST_TRAPS_WITH_DESIGN
-    for placed in facts.layout:
+    with_design = len(facts.traps.placed) <= MOST_TRAPS_WITH_DESIGN
+    for placed in facts.traps.placed:
         design = f" ({placed.design})" if placed.design and with_design else ""
         at[placed.spot or "anywhere"].append(f"{placed.trap}{design}")
     rows = [(spot, ", ".join(traps)) for spot, traps in at.items()]

@@ -108,14 +108,18 @@ class Logbook:
                 raise damaged(self.path) from error
             return Log(kept, tuple(_trip(row) for row in trips))
 
-    def save_trip(self, name: str, hauls: Sequence[Haul], details: Trip | None = None) -> Change:
+    def save_trip(
+        self, name: str, hauls: Sequence[Haul], details: Trip | None = None, change: str = ""
+    ) -> Change:
         """Replace the hauls of a trip; no hauls and no details remove it.
 
         details: crew, weather and the like of the trip at the place it names; None leaves
-        them as they are. LogError names every impossible haul by its number.
+        them as they are. change: what undo calls it, such as "keepers of trap A3".
+        LogError names every impossible haul by its number.
         """
         _require_possible(name, hauls)
-        with self._changing(f"entry of trip {name}", [name]) as recorder:
+        change = change or f"entry of trip {name}"
+        with self._changing(change, [name]) as recorder:
             kept = {haul.place for haul in hauls} | ({details.place} if details else set())
             for row in self._trips_named(name):
                 if row["place"] not in kept:
@@ -125,7 +129,7 @@ class Logbook:
                 self._replace(recorder, trip_id, [haul for haul in hauls if haul.place == place])
             if details is not None:
                 self._set_details(recorder, self._trip_id(recorder, name, details.place), details)
-            return _change(recorder, f"entry of trip {name}", [name])
+            return _change(recorder, change, [name])
 
     def delete_trip(self, name: str) -> Change:
         """Remove a trip and its hauls; undo brings them back."""

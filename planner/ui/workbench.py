@@ -12,9 +12,10 @@ from itertools import count
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from planner.assets import demo_log, demo_place
+from planner.errors import PlannerError
 from planner.logbook import Change, Log, Logbook, LogbookError, book_zone, default_logbook, read_log
 from planner.sites import Site, find_place, load_site
 from planner.sites.book import user_folder
@@ -27,6 +28,7 @@ PLANS_SHOWN: Final = 12
 _PAST_DAYS: Final = 180
 _AHEAD_DAYS: Final = 185
 _MOST_DAYS_EACH_WAY: Final = 3653
+_LOG_REST_MS: Final = 700
 _NO_LOG: Final = Log(())
 
 
@@ -86,6 +88,9 @@ class Workbench(QObject):
         # One writer: changes to the log run one after the other, in the order they were asked.
         self.clerk = Desk(self, threads=1)
         self._ticket = count()
+        # A row of cells typed one after the other is learned from once, when typing rests.
+        self._log_rest = QTimer(self, singleShot=True, interval=_LOG_REST_MS)
+        self._log_rest.timeout.connect(self._refresh)
         for desk in (self.desk, self.clerk):
             desk.failed.connect(self.trouble)
             desk.crashed.connect(self._crashed)
@@ -220,8 +225,12 @@ class Workbench(QObject):
         self,
         change: Callable[[Logbook], Change | None],
         then: Callable[[Change | None], None] | None = None,
+        failed: Callable[[PlannerError], None] | None = None,
     ) -> None:
-        """Make a change to the log, one after the other, then show everything anew."""
+        """Make a change to the log, one after the other, then show everything anew.
+
+        failed: what to do when it cannot be made; by default the window says why.
+        """
 
         def work(_: Checkpoint) -> tuple[Change | None, Log]:
             if self.book is None:
@@ -230,11 +239,11 @@ class Workbench(QObject):
 
         def done(result: tuple[Change | None, Log]) -> None:
             made, log = result
-            self._set_log(log)
+            self._set_log(log, typed=True)
             if then is not None:
                 then(made)
 
-        self.clerk.start(f"change {next(self._ticket)}", "Saving", work, done)
+        self.clerk.start(f"change {next(self._ticket)}", "Saving", work, done, failed)
 
     def undo(self) -> None:
         """Take back the newest change of the log."""
@@ -244,19 +253,21 @@ class Workbench(QObject):
         """Make the undone change again."""
         self.change_log(lambda book: book.redo())
 
-    def _set_log(self, log: Log) -> None:
+    def _set_log(self, log: Log, typed: bool = False) -> None:
         unchanged = log.fingerprint == self.log.fingerprint
         self.log = log
         self.undo_name = self.book.undo_name if self.book else None
         self.redo_name = self.book.redo_name if self.book else None
         self.log_changed.emit()
         if not unchanged:
-            self._refresh()
+            # Opened at once; typed cell by cell, when the typing rests.
+            (self._log_rest.start if typed else self._refresh)()
 
     # -- the end -----------------------------------------------------------------------------
 
     def close(self) -> None:
         """Finish what was being saved, stop the rest and close the log."""
+        self._log_rest.stop()
         self.desk.stop_all()
         self.clerk.finish()
         if self.book is not None:
@@ -266,7 +277,7 @@ class Workbench(QObject):
     @property
     def idle(self) -> bool:
         """Whether nothing is being read or worked out."""
-        return self.desk.idle and self.clerk.idle
+        return self.desk.idle and self.clerk.idle and not self._log_rest.isActive()
 
     def _crashed(self, error: BaseException) -> None:
         raise error

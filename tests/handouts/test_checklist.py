@@ -188,7 +188,8 @@ def test_the_deal_is_even(designs: list[str], spots: int) -> None:
     kits = [TrapKit(str(at), design) for at, design in enumerate(designs)]
     names = [f"spot {at}" for at in range(spots)]
     placed = deal(kits, names)
-    assert [each.trap for each in placed] == [kit.label for kit in kits]
+    assert sorted(each.trap for each in placed) == sorted(kit.label for kit in kits)
+    assert [each.spot for each in placed] == sorted(each.spot for each in placed)
     if not names:
         assert {each.spot for each in placed} <= {""}
         return
@@ -199,3 +200,13 @@ def test_the_deal_is_even(designs: list[str], spots: int) -> None:
             sum((each.spot, each.design) == (name, design) for each in placed) for name in names
         ]
         assert max(per_spot) - min(per_spot) <= 1
+
+
+def test_the_layout_separates_designs_where_the_log_has_them(facts: TripFacts) -> None:
+    """Protects the comparison of traps: each trap once, designs apart over the spots, and the
+    sheet says what the layout teaches."""
+    placed = facts.traps.placed
+    assert sorted(each.trap for each in placed) == sorted(kit.label for kit in facts.traps.kits)
+    assert "trip" in facts.traps.sentence
+    for design in {kit.design for kit in facts.traps.kits}:
+        assert len({each.spot for each in placed if each.design == design}) >= 2

@@ -1,0 +1,190 @@
+"""One cell of the haul table: what it shows, what may be typed, and what that means; no Qt."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+from datetime import date, datetime, timedelta
+from typing import Any, Final, Literal
+from zoneinfo import ZoneInfo
+
+from planner.errors import Problem
+from planner.logbook import Haul
+from planner.logbook.columns import CellError, read_count, read_measure, read_time
+from planner.logbook.rules import haul_problems
+from planner.phrasing import Style
+from planner.units import metres_from, metres_to
+
+NOT_RECORDED: Final = "–"
+NUDGE: Final = timedelta(minutes=5)
+
+Kind = Literal["text", "count", "time", "depth"]
+
+
+@dataclass(frozen=True)
+class Column:
+    """A column of the table: the field of a haul, its heading and what it means."""
+
+    field: str
+    heading: str
+    kind: Kind
+    help: str
+
+
+# In the order in which a haul is told on deck; what seldom changes comes last.
+COLUMNS: Final = (
+    Column("trap", "Trap", "text", "The trap's label"),
+    Column("spot", "Spot", "text", "Where it stood"),
+    Column("set_at", "Set", "time", "When it went in; + and − move it by five minutes"),
+    Column("hauled_at", "Hauled", "time", "When it came up; + and − move it by five minutes"),
+    Column("keepers", "Keepers", "count", "Legal crabs"),
+    Column("shorts", "Shorts", "count", "Undersize crabs, freed"),
+    Column("females", "Females", "count", "Every female"),
+    Column("sponge", "Sponge", "count", "Those of the females with eggs"),
+    Column("judged", "Judged", "count", "Legal crabs looked at for fullness"),
+    Column("light", "Light", "count", "Those of the judged that were light"),
+    Column("design", "Design", "text", "The kind of trap"),
+    Column("bait", "Bait", "text", "What it was baited with"),
+    Column("depth_m", "Depth", "depth", "Depth of water where it stood"),
+    Column("other", "Other kinds", "text", "Other species, as you would write them"),
+    Column("notes", "Notes", "text", "Anything else"),
+)
+
+
+@dataclass(frozen=True)
+class Clock:
+    """How instants and lengths are read: the place's zone, and the user's style."""
+
+    zone: ZoneInfo
+    style: Style
+
+
+def heading(column: Column, clock: Clock) -> str:
+    """Return a column's heading, with its unit where it has one."""
+    return f"{column.heading} ({clock.style.length})" if column.kind == "depth" else column.heading
+
+
+def shown(haul: Haul, column: Column, clock: Clock) -> str:
+    """Return what the cell shows: a quiet dash for what was not recorded."""
+    return written(haul, column, clock) or NOT_RECORDED
+
+
+def written(haul: Haul, column: Column, clock: Clock) -> str:
+    """Return the text that a person would type for the cell; "" for not recorded."""
+    value = getattr(haul, column.field)
+    if value is None:
+        return ""
+    if column.kind == "time":
+        local = value.astimezone(clock.zone)
+        return f"{local.day} {local:%b} {_clock(local, clock.style)}"
+    if column.kind == "depth":
+        return f"{round(metres_to(value, clock.style.length), 2):g}"
+    return str(value)
+
+
+def with_text(haul: Haul, column: Column, text: str, clock: Clock, day: date) -> Haul:
+    """Return the haul with a cell as typed; "" means not recorded.
+
+    day: the local day meant by a clock without a date. CellError when it cannot be meant.
+    """
+    text = text.strip()
+    if text == written(haul, column, clock):
+        return haul  # typed again as it stood: seconds and the second 01:30 of a night stay
+    made = replace(haul, **{column.field: _value(column, text, clock, day)})
+    for problem in haul_problems(made, lambda field: field):
+        raise CellError(problem.what, problem.remedy)
+    return made
+
+
+def refusal(haul: Haul, column: Column, text: str, error: CellError) -> str:
+    """Return the sentence that tells why a cell was not taken."""
+    trap = f"Trap {haul.trap}, " if haul.trap else ""
+    place = f"{trap}{column.heading.lower()}"
+    return f"Not saved. {Problem(place, text.strip(), error.what, error.remedy)}."
+
+
+def _value(column: Column, text: str, clock: Clock, day: date) -> Any:
+    if column.kind == "text":
+        return text
+    if not text or text == NOT_RECORDED:
+        return None
+    if column.kind == "count":
+        return read_count(text)
+    if column.kind == "depth":
+        return _depth(text, clock.style)
+    return read_time(_iso(text, day), clock.zone)
+
+
+def _depth(text: str, style: Style) -> float:
+    number = text.casefold().removesuffix(style.length).strip()
+    as_metres = read_measure("depth_m", number, decimal_comma=True)
+    # The check is in metres; feet are a third of one, so what passes is possible in both.
+    return as_metres if style.length == "m" else round(metres_from(as_metres, "ft"), 4)
+
+
+_CLOCK: Final = r"(?P<hour>\d{1,2}):?(?P<minute>\d\d)\s*(?P<half>[ap]m?)?"
+_TYPED: Final = re.compile(
+    rf"(?:(?P<day>\d{{1,2}})\.?\s+(?:(?P<month>[a-z]{{3,9}})\.?\s+)?)?{_CLOCK}", re.IGNORECASE
+)
+_MONTHS: Final = (
+    "jan",
+    "feb",
+    "mar",
+    "apr",
+    "may",
+    "jun",
+    "jul",
+    "aug",
+    "sep",
+    "oct",
+    "nov",
+    "dec",
+)
+
+
+def _iso(text: str, day: date) -> str:
+    """Return local ISO time for "740", "7:40 pm", "22 7:40" or "22 Nov 7:40"; others as they are.
+
+    A date without its month or year is the one nearest to `day`.
+    """
+    found = _TYPED.fullmatch(text)
+    if found is None:
+        return text
+    hour = int(found["hour"])
+    if found["half"]:
+        hour = hour % 12 + (12 if found["half"].casefold().startswith("p") else 0)
+    on = _nearest(day, found["day"], found["month"])
+    return f"{on.isoformat()} {hour:02d}:{found['minute']}"
+
+
+def _nearest(day: date, number: str | None, month: str | None) -> date:
+    if number is None:
+        return day
+    months = range(1, 13) if month is None else _months_like(month)
+    dates = [
+        date(year, at, int(number))
+        for year in (day.year - 1, day.year, day.year + 1)
+        for at in months
+        if _exists(year, at, int(number))
+    ]
+    if not dates:
+        raise CellError("is no date", "write it as day, month and clock, such as 22 Nov 7:40")
+    return min(dates, key=lambda other: abs(other - day))
+
+
+def _months_like(word: str) -> list[int]:
+    return [at for at, name in enumerate(_MONTHS, start=1) if word.casefold().startswith(name)]
+
+
+def _exists(year: int, month: int, day: int) -> bool:
+    try:
+        date(year, month, day)
+    except ValueError:
+        return False
+    return True
+
+
+def _clock(local: datetime, style: Style) -> str:
+    if not style.hours12:
+        return f"{local:%H:%M}"
+    return f"{local.hour % 12 or 12}:{local:%M} {'am' if local.hour < 12 else 'pm'}"

@@ -1,0 +1,411 @@
+"""The log view under real keys: a whole trip typed in, saved cell by cell, undone by name."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QFileDialog, QLineEdit
+from pytestqt.qtbot import QtBot
+
+from planner.assets import demo_log, demo_place
+from planner.estimates import Interval
+from planner.logbook import Haul, Logbook, LogbookError, book_zone, read_log
+from planner.phrasing import Style
+from planner.sites import load_site
+from planner.trips import Plan, PlanSet
+from planner.ui.haul_cells import COLUMNS
+from planner.ui.hauls import HaulsView
+from planner.ui.import_problems import ImportProblems
+from planner.ui.state import ViewState
+from planner.ui.workbench import Workbench
+
+TODAY = date(2026, 11, 25)
+AT = {column.field: at for at, column in enumerate(COLUMNS)}
+NOW = datetime(2026, 11, 22, 12, 0, tzinfo=UTC)
+TRIP = [
+    Haul(
+        "22 Nov 2026", "Sedge Hollow", trap=label, spot="oyster bar", design=design, bait="mullet",
+        set_at=NOW - timedelta(hours=18), hauled_at=NOW + timedelta(minutes=5 * at), depth_m=1.9,
+    )
+    for at, (label, design) in enumerate([("A1", "bare"), ("A2", "bare"), ("B1", "coated")])
+]  # fmt: skip
+
+
+@pytest.fixture
+def bench(qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
+    """Give a workbench with the demo place and a logbook of one trip; nothing is forecast."""
+    monkeypatch.setattr(Workbench, "_refresh", lambda self, plans=True: None)
+    bench = Workbench(ViewState(today=TODAY, day=TODAY))
+    bench.site = load_site(demo_place())
+    bench.book = Logbook.open(tmp_path / "hauls.logbook")
+    bench.book.save_trip("22 Nov 2026", TRIP)
+    reread(qtbot, bench)
+    yield bench
+    bench.close()
+
+
+def reread(qtbot: QtBot, bench: Workbench) -> None:
+    with qtbot.waitSignal(bench.log_changed):
+        bench.change_log(lambda book: None)
+
+
+def made_view(qtbot: QtBot, bench: Workbench) -> HaulsView:
+    view = HaulsView(bench)
+    qtbot.addWidget(view)
+    view.resize(1100, 700)
+    view.show()
+    qtbot.waitExposed(view)
+    view.activateWindow()
+    qtbot.waitUntil(view.isActiveWindow)
+    return view
+
+
+@pytest.fixture
+def view(qtbot: QtBot, bench: Workbench) -> HaulsView:
+    return made_view(qtbot, bench)
+
+
+def settled(qtbot: QtBot, view: HaulsView) -> None:
+    qtbot.waitUntil(lambda: view._saving == 0 and view.bench.clerk.idle and view.bench.desk.idle)
+
+
+def in_book(view: HaulsView, trip: str = "22 Nov 2026") -> list[Haul]:
+    """Return the hauls as another reader of the file finds them."""
+    with Logbook.open(view.bench.book.path, read_only=True) as book:
+        return [haul for haul in book.read().hauls if haul.trip == trip]
+
+
+def choose(view: HaulsView, row: int, field: str) -> None:
+    view.table.setFocus()
+    view.table.setCurrentIndex(view.model.index(row, AT[field]))
+
+
+def keys(qtbot: QtBot, text: str, *then: Qt.Key) -> None:
+    """Press keys where the focus is, as a hand does."""
+    for key in (*text, *then):
+        focused = QApplication.focusWidget()
+        assert focused is not None
+        press = qtbot.keyClicks if isinstance(key, str) else qtbot.keyClick
+        press(focused, key)
+
+
+def test_a_trip_is_typed_with_tab_enter_and_digits(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects the main job: three traps down a column by Enter, across a row by Tab, every cell
+    in the file when the next is begun."""
+    choose(view, 0, "keepers")
+    for count in ("6", "12", "0"):
+        keys(qtbot, count, Qt.Key.Key_Return)
+    assert view.table.currentIndex().column() == AT["shorts"]
+    assert view.table.currentIndex().row() == 0
+    for count in ("2", "3", "1", "6", "2"):
+        keys(qtbot, count, Qt.Key.Key_Tab)
+    settled(qtbot, view)
+    first, second, third = in_book(view)
+    assert [haul.keepers for haul in (first, second, third)] == [6, 12, 0]
+    counts = (first.shorts, first.females, first.sponge, first.judged, first.light)
+    assert counts == (2, 3, 1, 6, 2)
+    assert "18 keepers, 2 shorts, 3 females (1 sponge), 6 judged, 2 light" in view.totals.text()
+    assert "judged of A2" in view.missing.text()
+
+
+def test_each_cell_is_one_change_with_a_name(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects undo and redo: by name, one cell at a time, shown in the table."""
+    choose(view, 1, "keepers")
+    keys(qtbot, "7", Qt.Key.Key_Return)
+    choose(view, 1, "shorts")
+    keys(qtbot, "4", Qt.Key.Key_Return)
+    settled(qtbot, view)
+    assert view.bench.undo_name == "Undo shorts of trap A2, 22 Nov 2026"
+    for expected in ((7, None), (None, None)):
+        with qtbot.waitSignal(view.bench.log_changed):
+            view.bench.undo()
+        assert (view.model.hauls[1].keepers, view.model.hauls[1].shorts) == expected
+    with qtbot.waitSignal(view.bench.log_changed):
+        view.bench.redo()
+    assert view.model.hauls[1].keepers == 7
+
+
+def test_times_are_nudged_by_keys(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects + and −, with and without shift, on one cell and on a chosen column."""
+    choose(view, 0, "hauled_at")
+    keys(qtbot, "+=+-")
+    settled(qtbot, view)
+    assert in_book(view)[0].hauled_at == NOW + timedelta(minutes=10)
+    view.table.selectColumn(AT["set_at"])
+    view.table.selectionModel().setCurrentIndex(
+        view.model.index(0, AT["set_at"]), view.table.selectionModel().SelectionFlag.NoUpdate
+    )
+    keys(qtbot, "-")
+    settled(qtbot, view)
+    assert {haul.set_at for haul in in_book(view)} == {NOW - timedelta(hours=18, minutes=5)}
+    assert view.bench.undo_name == "Undo set of 3 traps, 22 Nov 2026"
+
+
+def test_a_plus_in_a_count_is_no_nudge(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects counts from the keys of times: a plus is refused as a count, nothing is saved."""
+    choose(view, 0, "keepers")
+    keys(qtbot, "+", Qt.Key.Key_Return)
+    settled(qtbot, view)
+    assert in_book(view)[0].keepers is None
+    assert view.refusal.isVisible()
+
+
+def test_delete_means_not_recorded(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects the difference of nothing and zero, to the eye and in the file."""
+    choose(view, 0, "keepers")
+    keys(qtbot, "0", Qt.Key.Key_Return)
+    settled(qtbot, view)
+    assert in_book(view)[0].keepers == 0
+    index = view.model.index(0, AT["keepers"])
+    assert index.data() == "0"
+    choose(view, 0, "keepers")
+    keys(qtbot, "", Qt.Key.Key_Delete)
+    settled(qtbot, view)
+    assert in_book(view)[0].keepers is None
+    assert index.data() == "–"
+    assert index.data(Qt.ItemDataRole.AccessibleTextRole) == "Keepers of trap A1: not recorded"
+
+
+def test_ctrl_d_takes_the_cell_above(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects the quick copy from the row before."""
+    choose(view, 0, "bait")
+    keys(qtbot, "menhaden", Qt.Key.Key_Return)
+    choose(view, 1, "bait")
+    qtbot.keyClick(view.table, Qt.Key.Key_D, Qt.KeyboardModifier.ControlModifier)
+    settled(qtbot, view)
+    assert [haul.bait for haul in in_book(view)] == ["menhaden", "menhaden", "mullet"]
+
+
+def test_words_are_completed_from_the_log(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects from two spellings of one bait: the rest of a known word is offered."""
+    choose(view, 0, "bait")
+    keys(qtbot, "mul")
+    editor = QApplication.focusWidget()
+    assert isinstance(editor, QLineEdit)
+    assert editor.text() == "mullet"
+
+
+def test_more_light_than_judged_is_refused_beside_the_table(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects the share of light crabs: the cell keeps what it had, the sentence says why and
+    goes with the next entry."""
+    choose(view, 0, "judged")
+    keys(qtbot, "5", Qt.Key.Key_Return)
+    choose(view, 0, "light")
+    keys(qtbot, "6", Qt.Key.Key_Return)
+    settled(qtbot, view)
+    assert "more than were judged (5)" in view.refusal.text()
+    assert view.refusal.isVisible()
+    assert in_book(view)[0].light is None
+    choose(view, 0, "light")
+    keys(qtbot, "4", Qt.Key.Key_Return)
+    settled(qtbot, view)
+    assert not view.refusal.isVisible()
+    assert in_book(view)[0].light == 4
+
+
+def test_the_improbable_is_asked_about(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects from a slipped digit without standing in the way: saved, and asked about."""
+    choose(view, 0, "keepers")
+    keys(qtbot, "60", Qt.Key.Key_Return)
+    settled(qtbot, view)
+    assert in_book(view)[0].keepers == 60
+    assert "60 keepers in one trap" in view.doubts.text()
+
+
+def test_typing_faster_than_saving_loses_nothing(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects what is on screen from older news of the log: a burst of cells all stay."""
+    for field in ("keepers", "shorts", "females"):
+        choose(view, 0, field)
+        for count in ("1", "2", "3"):
+            keys(qtbot, count, Qt.Key.Key_Return)
+            assert view.model.hauls[int(count) - 1].__getattribute__(field) == int(count)
+    settled(qtbot, view)
+    for at, haul in enumerate(in_book(view), start=1):
+        assert (haul.keepers, haul.shorts, haul.females) == (at, at, at)
+
+
+def test_a_save_that_fails_shows_what_the_log_holds(
+    qtbot: QtBot, view: HaulsView, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Protects from believing in an entry that is not there: the cell goes back and says why."""
+
+    def full(*_: object, **__: object) -> None:
+        raise LogbookError("The disk is full; make room.")
+
+    monkeypatch.setattr(view.bench.book, "save_trip", full)
+    choose(view, 0, "keepers")
+    keys(qtbot, "6", Qt.Key.Key_Return)
+    settled(qtbot, view)
+    assert view.model.hauls[0].keepers is None
+    assert "disk is full" in view.refusal.text()
+
+
+def with_plan(bench: Workbench) -> None:
+    begin = datetime(2026, 11, 27, 19, 0, tzinfo=UTC)
+    plan = Plan(
+        1, begin, begin, begin + timedelta(hours=42), 42.0, Interval(14, 9, 20),
+        Interval(0.1, 0.05, 0.2), None, None, None, (), (),
+    )  # fmt: skip
+    bench.plans = PlanSet((plan,), {})
+    bench.state.change(plan=1)
+    bench.plans_changed.emit()
+
+
+def test_a_new_trip_starts_from_the_chosen_plan(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects the way from plan to log: one click, the rows are there and in the file."""
+    assert not view.from_plan.isVisible()
+    with_plan(view.bench)
+    assert view.from_plan.text() == "New trip from plan 1 (Sun 29 Nov)"
+    view.from_plan.click()
+    qtbot.waitUntil(lambda: view.chosen == ("29 Nov 2026", "Sedge Hollow"))
+    settled(qtbot, view)
+    rows = in_book(view, "29 Nov 2026")
+    assert len(rows) == view.bench.site.habits.traps
+    assert {"A1", "A2", "B1"} <= {row.trap for row in rows}
+    assert rows[0].set_at == datetime(2026, 11, 27, 19, 0, tzinfo=UTC)
+    assert "lie ahead" in view.doubts.text()
+    assert view.trips.currentIndex().data() == "29 Nov 2026"
+    assert view.bench.undo_name == "Undo start of trip 29 Nov 2026"
+
+
+def test_a_new_trip_today_has_the_last_traps(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects a trip without a plan; a clock alone then means today, and the eve for the set."""
+    view.like_last.click()
+    qtbot.waitUntil(lambda: view.chosen == ("25 Nov 2026", "Sedge Hollow"))
+    settled(qtbot, view)
+    choose(view, 0, "set_at")
+    keys(qtbot, "1710", Qt.Key.Key_Tab)
+    keys(qtbot, "740", Qt.Key.Key_Return)
+    settled(qtbot, view)
+    row = in_book(view, "25 Nov 2026")[0]
+    zone = view.bench.site.zone
+    assert row.trap == "A1"
+    assert row.set_at == datetime(2026, 11, 24, 17, 10, tzinfo=zone)
+    assert row.hauled_at == datetime(2026, 11, 25, 7, 40, tzinfo=zone)
+
+
+def test_rows_are_added_and_removed(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects the trap that was forgotten, and the one that was not aboard."""
+    choose(view, 0, "trap")
+    view.add_trap.click()
+    keys(qtbot, "A9", Qt.Key.Key_Return)
+    settled(qtbot, view)
+    assert [haul.trap for haul in in_book(view)] == ["A1", "A9", "A2", "B1"]
+    choose(view, 2, "trap")
+    view.remove_trap.click()
+    settled(qtbot, view)
+    assert [haul.trap for haul in in_book(view)] == ["A1", "A9", "B1"]
+
+
+def test_a_trip_is_deleted_at_once_and_undone(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects delete: no question, an empty view that says what will be here, and undo."""
+    with qtbot.waitSignal(view.bench.log_changed):
+        view.delete.click()
+    assert in_book(view) == []
+    assert view.import_first.isVisible()
+    assert view.bench.undo_name == "Undo delete of trip 22 Nov 2026"
+    with qtbot.waitSignal(view.bench.log_changed):
+        view.bench.undo()
+    assert len(in_book(view)) == 3
+    assert view.table.isVisible()
+
+
+def test_trips_of_one_name_at_two_places_keep_apart(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects the other place: neither typing nor deleting touches a trip of the same name."""
+    other = Haul("22 Nov 2026", "Otter Bight", trap="Z", keepers=9)
+    with qtbot.waitSignal(view.bench.log_changed):
+        view.bench.change_log(lambda book: book.add_hauls([other], "import of x"))
+    settled(qtbot, view)
+    view._choose(("22 Nov 2026", "Sedge Hollow"))
+    choose(view, 0, "keepers")
+    keys(qtbot, "5", Qt.Key.Key_Return)
+    settled(qtbot, view)
+    assert {(haul.trap, haul.keepers) for haul in in_book(view)} >= {("Z", 9), ("A1", 5)}
+    view.delete.click()
+    settled(qtbot, view)
+    assert in_book(view) == [other]
+
+
+def test_details_of_the_trip_are_saved(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects crew, water and weather; a wrong reading is refused with a sentence."""
+    view.bench.state.change(style=Style("ft", "F", True))
+    view.details.crew.setFocus()
+    keys(qtbot, "2", Qt.Key.Key_Tab)
+    keys(qtbot, "68", Qt.Key.Key_Tab)
+    keys(qtbot, "fog", Qt.Key.Key_Return)
+    settled(qtbot, view)
+    (trip,) = view.bench.log.trips
+    assert (trip.crew, trip.water_c, trip.weather) == (2, 20.0, "fog")
+    view.details.water.setFocus()
+    view.details.water.setText("mild")
+    keys(qtbot, "", Qt.Key.Key_Return)
+    assert "Not saved" in view.refusal.text()
+    assert len(in_book(view)) == 3
+
+
+def test_a_log_for_reading_only_says_so(qtbot: QtBot, bench: Workbench) -> None:
+    """Protects a second window: it reads, says why it does not write, and no key edits."""
+    path = bench.book.path
+    second = Workbench(bench.state)
+    second.site = bench.site
+    second.book = Logbook.open(path)
+    try:
+        second._set_log(second.book.read())
+        view = made_view(qtbot, second)
+        assert view.locked.isVisible()
+        assert "reading only" in view.locked.text()
+        choose(view, 0, "keepers")
+        keys(qtbot, "6", Qt.Key.Key_Return)
+        keys(qtbot, "", Qt.Key.Key_Delete)
+        assert view.model.hauls[0].keepers is None
+        assert not view.delete.isEnabled()
+        assert not view.like_last.isEnabled()
+        assert view.export.isEnabled()
+    finally:
+        second.close()
+
+
+def test_a_table_is_taken_in_and_given_out(
+    qtbot: QtBot, view: HaulsView, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Protects the way in and out: the demo's table comes in once, and goes out whole."""
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(demo_log()), ""))
+    with qtbot.waitSignal(view.bench.notice) as said:
+        view.import_.click()
+    assert "355 hauls added" in said.args[0]
+    with qtbot.waitSignal(view.bench.notice) as said:
+        view.import_.click()
+    assert "nothing added" in said.args[0]
+    settled(qtbot, view)
+    out = tmp_path / "out.csv"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(out), ""))
+    with qtbot.waitSignal(view.bench.notice):
+        view.export.click()
+    assert read_log(out, book_zone).fingerprint == view.bench.log.fingerprint
+
+
+def test_a_bad_table_is_listed_whole_and_the_good_rows_offered(
+    qtbot: QtBot, view: HaulsView, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Protects from half a table: nothing is taken, all problems are shown, the user decides."""
+    table = tmp_path / "mine.csv"
+    table.write_text(
+        "trip,place,trap,keepers,judged,light\n1 Oct,Sedge Hollow,A,3,,\n"
+        "1 Oct,Sedge Hollow,B,many,,\n1 Oct,Sedge Hollow,C,3,2,5\n"
+    )
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(table), ""))
+    view.import_.click()
+    qtbot.waitUntil(lambda: view.findChild(ImportProblems) is not None)
+    dialog = view.findChild(ImportProblems)
+    assert isinstance(dialog, ImportProblems)
+    assert "line 3, keepers" in dialog.list.toPlainText()
+    assert "line 4, light" in dialog.list.toPlainText()
+    assert in_book(view, "1 Oct") == []
+    with qtbot.waitSignal(view.bench.notice):
+        dialog.take_good.emit()
+    assert [haul.trap for haul in in_book(view, "1 Oct")] == ["A"]
+    dialog.reject()
