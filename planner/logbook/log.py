@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from functools import cached_property
 
-from planner.logbook.columns import COLUMNS
+from planner.logbook.columns import COLUMNS, MEASURES
 from planner.logbook.entries import Haul, Trip, TripOutcome
 
 HaulKey = tuple[object, ...]
@@ -20,9 +20,12 @@ _LAST = datetime.max.replace(tzinfo=UTC)
 
 def haul_key(haul: Haul) -> HaulKey:
     """Return what makes two hauls the same: every value; an empty extra column says nothing."""
-    values = (getattr(haul, name) for name in COLUMNS)
+    values = vars(haul)
+    # One form of each number: 1 is 1.0, and minus zero is zero, as files have them.
+    measures = {name: None if values[name] is None else values[name] + 0.0 for name in MEASURES}
     extra = sorted((name, text) for name, text in haul.extra.items() if text)
-    return (*values, tuple(extra))
+    known = {**values, **measures}
+    return (*(known[name] for name in COLUMNS), tuple(extra))
 
 
 @dataclass(frozen=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime
@@ -58,7 +59,12 @@ def read_table(path: Path, zones: Zones, now: datetime | None = None) -> ReadTab
             problems.extend(wrong)
         else:
             hauls.append(haul)
-    return ReadTable(tuple(hauls), tuple(problems))
+    return ReadTable(tuple(hauls), tuple(sorted(problems, key=_line)))
+
+
+def _line(problem: Problem) -> int:
+    found = re.match(r"line (\d+)", problem.where)
+    return int(found[1]) if found else 0
 
 
 def _haul(row: Row, table: Table, zones: Zones, now: datetime | None) -> tuple[Haul, list[Problem]]:
@@ -68,13 +74,13 @@ def _haul(row: Row, table: Table, zones: Zones, now: datetime | None) -> tuple[H
     values: dict[str, Any] = {}
     problems: list[Problem] = []
     place = unguard_formula(row.cells["place"].strip()).strip()
+    zone = zones(place) if place else _ANY_ZONE
+    decimal_comma = table.separator != ","
     for column, cell in row.cells.items():
         if column in table.unknown:
             continue
         try:
-            values[column] = _value(
-                column, cell, lambda: zones(place) if place else _ANY_ZONE, table.separator != ","
-            )
+            values[column] = _value(column, cell, zone, decimal_comma)
         except CellError as error:
             problems.append(Problem(where(column), cell.strip(), error.what, error.remedy))
     extra = {name: unguard_formula(row.cells[name]) for name in table.unknown}
@@ -87,14 +93,14 @@ def _haul(row: Row, table: Table, zones: Zones, now: datetime | None) -> tuple[H
     return haul, [*problems, *rules]
 
 
-def _value(
-    column: str, cell: str, zone: Callable[[], ZoneInfo | None], decimal_comma: bool
-) -> object:
+# A season's cells repeat: names, spots, small counts.
+@lru_cache(maxsize=50_000)
+def _value(column: str, cell: str, zone: ZoneInfo | None, decimal_comma: bool) -> object:
     written = cell.strip()
     if column in LABELS:
         return unguard_formula(written).strip()
     if column in TIMES:
-        return read_time(written, zone()) if written else None
+        return read_time(written, zone) if written else None
     if column in COUNTS:
         return read_count(written) if written else None
     if column in MEASURES:

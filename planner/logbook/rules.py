@@ -46,8 +46,11 @@ def _values(haul: Haul, where: Callable[[str], str]) -> Iterator[Problem]:
         if value is not None and not (math.isfinite(value) and low <= value <= high):
             yield Problem(where(name), str(value), f"is outside {low:g} to {high:g}", "correct it")
     texts = {name: getattr(haul, name) for name in (*LABELS, "other", "notes")}
-    for name, text in {**texts, **haul.extra}.items():
-        if "\0" in text or not _encodes(text):
+    texts.update(haul.extra)
+    if _is_storable("".join(texts.values())):
+        return
+    for name, text in texts.items():
+        if not _is_storable(text):
             yield Problem(where(name), "", "holds a character no file can keep", "remove it")
 
 
@@ -94,7 +97,10 @@ def _counts(haul: Haul, where: Callable[[str], str]) -> Iterator[Problem]:
         )
 
 
-def _encodes(text: str) -> bool:
+def _is_storable(text: str) -> bool:
+    """Tell whether a UTF-8 text file can hold the text."""
+    if "\0" in text:
+        return False
     try:
         text.encode("utf-8")
     except UnicodeEncodeError:

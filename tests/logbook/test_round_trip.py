@@ -72,3 +72,9 @@ def test_failed_export_leaves_the_old_file(tmp_path: Path) -> None:
     with pytest.raises(LogbookError):
         export_table(Log(()), taken)
     assert list(tmp_path.iterdir()) == [taken]
+
+
+def test_numbers_have_one_form() -> None:
+    """A depth of 1 is one of 1.0, and minus zero is zero: files keep no difference."""
+    written = Log((Haul("a", "b", depth_m=1, water_c=-0.0),))
+    assert written.fingerprint == Log((Haul("a", "b", depth_m=1.0, water_c=0.0),)).fingerprint
