@@ -11,9 +11,10 @@ import numpy as np
 
 from planner.cli.answers import Answer, Sheet, number, table_lines
 from planner.cli.arguments import add_job, add_place, heading, place_of, style_of
+from planner.estimates import Floats
 from planner.phrasing import TIDE_CAUTION, Style, day_text, height_text
 from planner.sites import Site
-from planner.units import metres_to
+from planner.units import LengthUnit, metres_to
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -39,8 +40,8 @@ def add_to(jobs: Jobs) -> None:
     parser.add_argument(
         "--observed",
         metavar="FILE",
-        help="high and low waters seen there: CSV with the header time,height,kind; heights in "
-        "the units of the place file, or of --units",
+        help="what was seen there: CSV with the header time,height,kind for high and low waters, "
+        "or time,height for levels; heights in the units of the place file, or of --units",
     )
 
 
@@ -48,11 +49,14 @@ def _answer(args: Namespace) -> Answer:
     from planner.tides.checks import check_water, read_observed_turns
 
     site = place_of(args)
-    observed = None
-    if args.observed is not None:
-        unit = args.units or site.water.file_units
-        observed = read_observed_turns(Path(args.observed), site.zone, unit)
-    found = check_water(site, observed)
+    unit = args.units or site.water.file_units
+    turns = levels = None
+    if args.observed is not None and _has_kinds(Path(args.observed)):
+        turns = read_observed_turns(Path(args.observed), site.zone, unit)
+    elif args.observed is not None:
+        levels = _compare_levels(site, Path(args.observed), unit)
+    found = check_water(site, turns)
+    observed = _comparison(found.comparison) or _level_figures(levels)
 
     def data() -> dict[str, Any]:
         return {
@@ -62,7 +66,7 @@ def _answer(args: Namespace) -> Answer:
             "constituents": len(site.water.constants),
             "reference": site.water.offsets.reference.name if site.water.offsets else None,
             "tide": _summary(found.summary) or None,
-            "observed": _comparison(found.comparison) or None,
+            "observed": observed or None,
             "suspicions": [
                 {"code": each.code, "text": each.text, "remedy": each.remedy}
                 for each in found.suspicions
@@ -70,7 +74,7 @@ def _answer(args: Namespace) -> Answer:
         }
 
     def sheet() -> Sheet:
-        figures = {**_summary(found.summary), **_comparison(found.comparison)}
+        figures = {**_summary(found.summary), **observed}
         rows = [(name, value) for name, value in figures.items() if not isinstance(value, dict)]
         return Sheet(("figure", "value"), rows)
 
@@ -82,10 +86,43 @@ def _answer(args: Namespace) -> Answer:
         yield from _spot_lines(site, found, style)
         if found.comparison is not None:
             yield from _observed_lines(found.comparison, style)
+        if levels is not None:
+            yield from _level_lines(levels, style)
         yield from (f"! {each.text} {each.remedy}" for each in found.suspicions)
         yield TIDE_CAUTION
 
     return Answer(data, sheet, text)
+
+
+def _has_kinds(path: Path) -> bool:
+    """Tell whether a file tells high from low water; an unreadable one is for its reader."""
+    try:
+        with path.open(encoding="utf-8-sig") as file:
+            header = file.readline()
+    except (OSError, UnicodeDecodeError):
+        return True
+    return "kind" in [name.strip() for name in header.split(",")]
+
+
+def _compare_levels(site: Site, path: Path, unit: LengthUnit) -> Floats:
+    """Return observed less predicted levels in metres, gaps left out, shape (n,)."""
+    from planner.tides import Tide
+    from planner.tides.reading import read_levels
+
+    times, levels_m = read_levels(path, site.zone, unit)
+    known = np.isfinite(levels_m)
+    differences: Floats = levels_m[known] - Tide(site).heights(times[known])
+    return differences
+
+
+def _level_figures(differences_m: Floats | None) -> dict[str, Any]:
+    if differences_m is None:
+        return {}
+    return {
+        "seen": differences_m.size,
+        "height_bias_m": number(_mean(differences_m), 4),
+        "height_scatter_m": number(_scatter(differences_m), 4),
+    }
 
 
 def _summary(summary: WaterSummary | None) -> dict[str, Any]:
@@ -123,9 +160,13 @@ def _of_kind(comparison: Comparison, *, is_high: bool) -> dict[str, Any]:
     }
 
 
-def _mean(values: np.ndarray[Any, Any]) -> float | None:
+def _mean(values: Floats) -> float | None:
     known = values[np.isfinite(values)]
     return float(known.mean()) if known.size else None
+
+
+def _scatter(values: Floats) -> float:
+    return float(values.std(ddof=1)) if values.size > 1 else np.nan
 
 
 def _understood(site: Site, style: Style) -> Iterator[str]:
@@ -201,6 +242,15 @@ def _observed_lines(comparison: Comparison, style: Style) -> Iterator[str]:
         scatter = comparison.time_scatter_min
         spread = f"{scatter:.0f} min" if np.isfinite(scatter) else "unknown from one"
         yield f"  times: {comparison.time_bias_min:+.0f} min on average, scatter {spread}"
+
+
+def _level_lines(differences_m: Floats, style: Style) -> Iterator[str]:
+    yield f"observed: {differences_m.size} levels beside the predicted ones"
+    if differences_m.size:
+        yield (
+            f"  heights: {_apart(float(differences_m.mean()), style)} on average, "
+            f"scatter {_apart(_scatter(differences_m), style, signed=False)}"
+        )
 
 
 def _apart(difference_m: float, style: Style, *, signed: bool = True) -> str:

@@ -9,6 +9,8 @@ from typing import TYPE_CHECKING, Any
 
 from planner.cli.answers import Answer, Sheet, number, table_lines
 from planner.cli.arguments import add_job, add_log
+from planner.cli.spans import UsageError
+from planner.errors import InputError
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -57,7 +59,10 @@ def _answer(args: Namespace) -> Answer:
 
     log = log_of(args.log)
     hauls = () if log is None else log.hauls
-    trial = compare(hauls, by=args.by, measure=args.measure, care_ratio=args.worth)
+    try:
+        trial = compare(hauls, by=args.by, measure=args.measure, care_ratio=args.worth)
+    except InputError as error:  # the log has been read: what is wrong are the words asked for
+        raise UsageError(str(error)) from error
     layout = next_layout(hauls)
 
     def data() -> dict[str, Any]:

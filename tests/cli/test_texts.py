@@ -1,0 +1,77 @@
+"""Text is for people: the place's own clock, its zone, and the cautions that belong there."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from planner.phrasing import RULES_CAUTION, TIDE_CAUTION
+
+
+def test_the_hour_that_comes_twice(run):
+    """On the day clocks go back 01:00 is printed twice, each with its zone (1 Nov 2026)."""
+    out = run("water sedge-hollow --from 2026-11-01 --to 2026-11-01T04:00").out
+    assert re.findall(r"\d\d:\d\d E.T", out) == [
+        *("00:00 EDT", "01:00 EDT", "01:00 EST", "02:00 EST", "03:00 EST", "04:00 EST")
+    ]
+
+
+def test_the_hour_that_is_left_out(run):
+    """On the day clocks go forward there is no 02:00 (8 Mar 2026)."""
+    out = run("water sedge-hollow --from 2026-03-08 --to 2026-03-08T04:00").out
+    assert re.findall(r"\d\d:\d\d E.T", out) == ["00:00 EST", "01:00 EST", "03:00 EDT", "04:00 EDT"]
+
+
+def test_local_times_in_csv_carry_their_offset(run):
+    """A spreadsheet can tell the two hours apart as well."""
+    out = run("water sedge-hollow --from 2026-11-01 --to 2026-11-01T02:00 --format csv").out
+    local = [line.split(",")[1] for line in out.splitlines()[1:]]
+    assert local == [
+        *("2026-11-01T00:00:00-04:00", "2026-11-01T01:00:00-04:00"),
+        *("2026-11-01T01:00:00-05:00", "2026-11-01T02:00:00-05:00"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("words", "cautions"),
+    [
+        ("water sedge-hollow --from 2026-08-14 --to 2026-08-15", [TIDE_CAUTION]),
+        ("water sedge-hollow --from 2026-08-14 --to 2026-08-15 --turns", [TIDE_CAUTION]),
+        ("check sedge-hollow", [TIDE_CAUTION]),
+        ("plans sedge-hollow --from 2026-08-14 --to 2026-08-17", [TIDE_CAUTION, RULES_CAUTION]),
+    ],
+)
+def test_cautions(run, words, cautions):
+    """Nobody reads water or plans here without the caution beside them."""
+    out = run(words).out
+    assert all(caution in out for caution in cautions)
+
+
+def test_an_invented_place_says_so(run):
+    """The demo place may not pass for real water; a published station does not say invented."""
+    assert "Sedge Hollow (invented)" in run("sky sedge-hollow").out
+    assert "(invented)" not in run("sky boston-ma").out
+
+
+def test_phases_of_the_text_are_local(run):
+    """Full moon of 28 Aug 2026 (04:18 UTC by the packaged ephemeris) is just after midnight."""
+    assert (
+        "full moon: Fri 28 Aug 00:20 EDT"
+        in run("sky sedge-hollow --from 2026-08-20 --to 2026-08-30").out
+    )
+
+
+def test_no_plan_is_said_in_words(run):
+    """An empty list of plans tells what ruled them out."""
+    out = run("plans sedge-hollow --from 2026-02-12 --to 2026-02-16").out
+    assert "No plan keeps every limit" in out
+    assert "closed" in out
+
+
+def test_dates_say_what_they_rest_on(run):
+    """A forecast without a log may not look as if it had learned."""
+    assert (
+        "no logged trip speaks yet"
+        in run("dates sedge-hollow --from 2026-08-14 --to 2026-08-15").out
+    )
