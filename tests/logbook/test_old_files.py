@@ -1,0 +1,40 @@
+"""Files that earlier versions wrote open whole, for reading and for writing."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+import pytest
+
+from planner.logbook import Logbook, read_log
+
+FILES = sorted((Path(__file__).parents[1] / "reference" / "logbooks").glob("*.logbook"))
+
+
+def test_there_is_one_for_every_schema() -> None:
+    """A new schema step comes with a file of the schema before it."""
+    from planner.logbook.migrations import latest_version
+
+    assert [file.stem for file in FILES] == [f"schema{n}" for n in range(1, latest_version() + 1)]
+
+
+@pytest.mark.parametrize("file", FILES, ids=lambda file: file.stem)
+def test_opens_whole_and_undoes(file: Path, tmp_path: Path) -> None:
+    """Every haul is there, reading leaves the file alone, and its last change can be undone."""
+    path = tmp_path / file.name
+    shutil.copy(file, path)
+    before = path.read_bytes()
+    log = read_log(path, lambda _: None)
+    assert path.read_bytes() == before
+    assert [(h.trap, h.keepers, h.judged, h.light) for h in log.hauls] == [
+        ("A1", 3, 3, 1),
+        ("A2", None, None, None),
+        ("A3", 0, None, None),
+    ]
+    assert log.hauls[2].extra == {"colour": "red"}
+    assert (log.trips[0].crew, log.outcomes()[0].water_c) == (2, 29.5)
+    with Logbook.open(path) as book:
+        assert book.read() == log
+        assert book.undo() is not None
+        assert len(book.read().hauls) == 2
