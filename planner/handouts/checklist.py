@@ -30,6 +30,12 @@ _OVERDUE: Final = timedelta(hours=2)
 COLD_WATER_C: Final = 15.0
 WARM_WATER_C: Final = 20.0
 
+_PRACTICE: Final = "Common practice, but for the figures of this plan; the rules come first."
+_LINES: Final = (
+    "Lines are a third longer than the water is deep at the highest of the soak; more in a "
+    "strong current."
+)
+
 
 @dataclass(frozen=True)
 class Item:
@@ -58,8 +64,8 @@ def checklist(facts: TripFacts, today: date, style: Style) -> tuple[Section, ...
     """Return the checklist of a plan; today is the day that the age of the rules counts to."""
     return (
         _rules(facts, today),
-        Section("Traps, lines and labels", tuple(_gear(facts, style))),
-        Section("Bait and tools", tuple(_bait_and_tools(facts, style))),
+        Section("Traps, lines and labels", tuple(_gear(facts, style)), notes=(_LINES, _PRACTICE)),
+        Section("Bait and tools", tuple(_bait_and_tools(facts, style)), notes=(_PRACTICE,)),
         _safety(facts, style),
         _food(facts),
     )
@@ -109,7 +115,7 @@ def _gear(facts: TripFacts, style: Style) -> Iterator[Item]:
         yield Item(
             f"line {spot.spot}",
             f"{spot.spot}, {there} {'trap' if there == 1 else 'traps'}: {line_text(spot, style)} "
-            f"of line each ({deepest} deep at the highest water of the soak, and a third more)",
+            f"of line each, for water up to {deepest} deep",
             "plan",
         )
     if not facts.spots:
@@ -175,7 +181,7 @@ def _safety(facts: TripFacts, style: Style) -> Section:
             f"Cold water, about {temperature_text(facts.water_c, style)}: a fall overboard takes "
             "the breath and the strength within minutes. Dress for the water, not the air."
         )
-    return Section("Safety", items, tuple(cautions), tuple(notes))
+    return Section("Safety", items, tuple(cautions), (*notes, _PRACTICE))
 
 
 def _food(facts: TripFacts) -> Section:
@@ -197,7 +203,7 @@ def _food(facts: TripFacts) -> Section:
         "Food and health",
         items,
         cautions=(cuts,) if warm else (),
-        notes=notes if warm else (*notes, cuts),
+        notes=(*notes, _PRACTICE) if warm else (*notes, cuts, _PRACTICE),
     )
 
 

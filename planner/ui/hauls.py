@@ -12,7 +12,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
-    QPushButton,
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
@@ -41,7 +40,7 @@ from planner.ui.haul_rows import (
 )
 from planner.ui.haul_table import KEYS_IN_WORDS, HaulTable
 from planner.ui.import_problems import ImportProblems
-from planner.ui.parts import Empty, body, caution, heading, quiet, title
+from planner.ui.parts import Empty, body, button, caution, heading, quiet, title
 from planner.ui.theme import SPACE
 from planner.ui.trip_details import TripDetails
 from planner.ui.trip_list import TripList
@@ -81,24 +80,24 @@ class HaulsView(QWidget):
         self.details = TripDetails()
         self.locked = caution()
         self.locked.hide()
-        self.from_plan = self._button("", self._start_from_plan)
-        self.like_last = self._button("New trip today", self._start_like_last)
+        self.from_plan = button("", self._start_from_plan)
+        self.like_last = button("New trip today", self._start_like_last)
         self.like_last.setToolTip("A trip hauled today, with the traps and spots of the last one")
-        self.add_trap = self._button("Add a trap", self._add_row)
-        self.remove_trap = self._button("Remove trap", self._remove_rows)
-        self.delete = self._button("Delete trip", self._delete)
+        self.add_trap = button("Add a trap", self._add_row)
+        self.remove_trap = button("Remove trap", self._remove_rows)
+        self.delete = button("Delete trip", self._delete)
         self.delete.setToolTip("Delete the trip; Undo in the Edit menu brings it back")
-        self.import_ = self._button("Import a haul table…", self._import)
-        self.import_first = self._button("Import a haul table…", self._import)
-        self.export = self._button("Export the log…", self._export)
+        self.import_ = button("Import a haul table…", self._import)
+        self.import_first = button("Import a haul table…", self._import)
+        self.export = button("Export the log…", self._export)
         self._top = title("Log hauls")
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACE * 2, SPACE, SPACE * 2, SPACE)
         column.setSpacing(SPACE)
         bar = QHBoxLayout()
         bar.addWidget(self._top, 1)
-        for button in (self.from_plan, self.like_last):
-            bar.addWidget(button)
+        for each in (self.from_plan, self.like_last):
+            bar.addWidget(each)
         column.addLayout(bar)
         column.addWidget(self.locked)
         nothing = Empty(
@@ -144,19 +143,14 @@ class HaulsView(QWidget):
         column.setSpacing(SPACE // 2)
         bar = QHBoxLayout()
         bar.addWidget(self._trip_line, 1)
-        for button in (self.add_trap, self.remove_trap, self.delete):
-            bar.addWidget(button)
+        for each in (self.add_trap, self.remove_trap, self.delete):
+            bar.addWidget(each)
         column.addLayout(bar)
         column.addWidget(self.details)
         column.addWidget(self.table, 1)
         for label in (self.refusal, self.totals, self.missing, self.doubts, self.keys):
             column.addWidget(label)
         return side
-
-    def _button(self, text: str, act: Callable[[], object]) -> QPushButton:
-        button = QPushButton(text)
-        button.clicked.connect(lambda _=False: act())
-        return button
 
     # -- showing -----------------------------------------------------------------------------
 
@@ -215,10 +209,10 @@ class HaulsView(QWidget):
             day = day_text(plan.haul_at.astimezone(site.zone).date())
             self.from_plan.setText(f"New trip from plan {plan.rank} ({day})")
             self.from_plan.setToolTip("Rows with the plan's times and spots and your traps")
-        for button in (self.from_plan, self.like_last):
-            button.setEnabled(may and site is not None)
-        for button in (self.add_trap, self.delete, self.import_, self.import_first):
-            button.setEnabled(may)
+        for each in (self.from_plan, self.like_last):
+            each.setEnabled(may and site is not None)
+        for each in (self.add_trap, self.delete, self.import_, self.import_first):
+            each.setEnabled(may)
         self.remove_trap.setEnabled(may and len(self.model.hauls) > 1)
         self.keys.setVisible(may)
 

@@ -5,7 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from planner.ui.theme import SPACE
 
@@ -35,6 +43,11 @@ def body(text: str = "") -> QLabel:
     label = _label(text, "body")
     label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
     return label
+
+
+def plain(text: str = "") -> QLabel:
+    """Return plain text that wraps and lets clicks through to what it stands in."""
+    return _label(text, "body")
 
 
 def _label(text: str, role: str) -> QLabel:
@@ -68,6 +81,22 @@ def refill(column: QVBoxLayout, widgets: Sequence[QWidget]) -> None:
         column.addWidget(widget)
 
 
+def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
+    """Return a column that scrolls down, never sideways."""
+    inside = QWidget()
+    inside.setLayout(layout)
+    scroll = QScrollArea()
+    scroll.setWidgetResizable(True)
+    scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    scroll.setWidget(inside)
+    # The page shows through, whatever it stands on.
+    inside.setAutoFillBackground(False)
+    scroll.viewport().setAutoFillBackground(False)
+    scroll.setAccessibleName(name)
+    return scroll
+
+
 class Card(QFrame):
     """A panel with a heading and a column of widgets."""
 
@@ -91,9 +120,9 @@ class Empty(QFrame):
         super().__init__()
         column = QVBoxLayout(self)
         column.addStretch(1)
-        words = quiet(text)
-        words.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        column.addWidget(words)
+        self.words = quiet(text)
+        self.words.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        column.addWidget(self.words)
         for button in buttons:
             column.addWidget(button, alignment=Qt.AlignmentFlag.AlignCenter)
         column.addStretch(2)

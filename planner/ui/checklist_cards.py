@@ -1,0 +1,62 @@
+"""The checklist on screen: one card a category, each item with its box."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QWidget
+
+from planner.handouts import Item, Section
+from planner.ui.parts import Card, caution, plain, quiet
+from planner.ui.theme import SPACE
+
+_BASIS = {
+    "rule": "a rule you entered for this place",
+    "plan": "worked out for this plan",
+    "practice": "common practice",
+}
+
+
+class CheckLine(QWidget):
+    """A box with text that wraps beside it; the text can be clicked as well."""
+
+    def __init__(self, item: Item, ticked: bool) -> None:
+        super().__init__()
+        self.key = item.key
+        self.box = QCheckBox()
+        self.box.setChecked(ticked)
+        self.box.setAccessibleName(item.text)
+        self.box.setAccessibleDescription(_BASIS[item.basis])
+        self.setToolTip(_BASIS[item.basis].capitalize())
+        self._words: QLabel = plain(item.text)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(SPACE)
+        row.addWidget(self.box, alignment=Qt.AlignmentFlag.AlignTop)
+        row.addWidget(self._words, 1)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        if self.rect().contains(event.position().toPoint()):
+            self.box.toggle()
+        event.accept()
+
+
+class SectionCard(Card):
+    """One category; ticked: emitted with an item's key and whether it is ticked."""
+
+    ticked = Signal(str, bool)
+
+    def __init__(self, section: Section, ticks: frozenset[str]) -> None:
+        super().__init__(section.name)
+        self.lines: Sequence[CheckLine] = [
+            CheckLine(item, item.key in ticks) for item in section.items
+        ]
+        for text in section.cautions:
+            self.column.addWidget(caution(text))
+        for line in self.lines:
+            line.box.toggled.connect(lambda on, key=line.key: self.ticked.emit(key, on))
+            self.column.addWidget(line)
+        for text in section.notes:
+            self.column.addWidget(quiet(text))

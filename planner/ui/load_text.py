@@ -1,0 +1,66 @@
+"""What the load-up view says about a plan, in words; no Qt."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+
+from planner.handouts import TripFacts
+from planner.handouts.checklist import line_text
+from planner.phrasing import (
+    Style,
+    clock_text,
+    count_text,
+    day_clock_text,
+    height_text,
+    light_text,
+    soak_text,
+    zone_text,
+)
+from planner.sites import Site
+from planner.trips import Plan
+
+
+def trip_key(site: Site, plan: Plan) -> str:
+    """Return what a trip's ticks are remembered under: its place and the day of the set."""
+    return f"{site.name} {plan.set_at.astimezone(site.zone).date().isoformat()}"
+
+
+def headline(site: Site, plan: Plan, style: Style) -> str:
+    """Return the line at the top."""
+    return (
+        f"Set {day_clock_text(plan.set_at, site.zone, style)}, haul "
+        f"{day_clock_text(plan.haul_at, site.zone, style)} {zone_text(plan.haul_at, site.zone)}"
+    )
+
+
+def summary(facts: TripFacts, style: Style) -> str:
+    """Return when to leave, and what to expect."""
+    plan = facts.plan
+    return (
+        f"Leave with bait at {clock_text(facts.leave_at, facts.site.zone, style)}. Soak "
+        f"{soak_text(plan.soak_h)}, {count_text(plan.full_keepers)} full keepers, light crabs "
+        f"{light_text(plan.light_share)}."
+    )
+
+
+def layout_lines(facts: TripFacts, style: Style) -> list[tuple[str, str]]:
+    """Return for each spot, in the order of setting, its heading and its traps."""
+    at: dict[str, list[str]] = defaultdict(list)
+    for placed in facts.traps.placed:
+        design = f" ({placed.design})" if placed.design else ""
+        at[placed.spot].append(f"{placed.trap}{design}")
+    waters = {spot.spot: spot for spot in facts.spots}
+    lines = []
+    for spot, traps in at.items():
+        water = waters.get(spot)
+        head = "Wherever you set"
+        if water is not None:
+            least = water.over_trap_least_m
+            cover = (
+                f"at least {height_text(least, style)} over the trap"
+                if least > 0
+                else "goes dry at the lowest water"
+            )
+            head = f"{spot}: {cover}, {line_text(water, style)} of line"
+        lines.append((head, ", ".join(traps)))
+    return lines

@@ -1,0 +1,216 @@
+"""The load-up view: follows the chosen plan, remembers ticks, and writes what is taken along."""
+
+from __future__ import annotations
+
+import csv
+import os
+from collections.abc import Iterator
+from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
+
+import pytest
+from icalendar import Calendar
+from pypdf import PdfReader
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QDesktopServices
+from PySide6.QtWidgets import QFileDialog, QLabel
+from pytestqt.qtbot import QtBot
+
+from planner.assets import demo_log, demo_place
+from planner.estimates import Interval
+from planner.logbook import book_zone, read_log
+from planner.phrasing import Style
+from planner.sites import load_site
+from planner.trips import Plan, PlanSet
+from planner.ui.load_up import LoadView
+from planner.ui.state import ViewState
+from planner.ui.ticks import read_ticks, ticks_file, write_ticks
+from planner.ui.workbench import Workbench
+
+TODAY = date(2026, 11, 25)
+BEGIN = datetime(2026, 11, 27, 19, 0, tzinfo=UTC)
+
+
+def made_plan(rank: int, begin: datetime) -> Plan:
+    return Plan(
+        rank, begin, begin, begin + timedelta(hours=42), 42.0, Interval(14, 9, 20),
+        Interval(0.1, 0.05, 0.2), 0.7, "ramp flat", begin, (), ("Little daylight left.",),
+    )  # fmt: skip
+
+
+@pytest.fixture
+def bench() -> Iterator[Workbench]:
+    """Give a workbench with the demo place, its log and two plans; nothing is forecast."""
+    bench = Workbench(ViewState(today=TODAY, day=TODAY))
+    bench.site = load_site(demo_place())
+    bench.log = read_log(demo_log(), book_zone)
+    bench.plans = PlanSet((made_plan(1, BEGIN), made_plan(2, BEGIN + timedelta(days=7))), {})
+    bench.state.change(plan=1)
+    yield bench
+    bench.close()
+
+
+@pytest.fixture
+def view(qtbot: QtBot, bench: Workbench) -> LoadView:
+    view = LoadView(bench)
+    qtbot.addWidget(view)
+    view.resize(1100, 700)
+    view.show()
+    ready(qtbot, view)
+    return view
+
+
+def ready(qtbot: QtBot, view: LoadView) -> None:
+    qtbot.waitUntil(lambda: view.facts is not None and view.bench.idle)
+
+
+def text_of(view: LoadView) -> str:
+    return "\n".join(label.text() for label in view.findChildren(QLabel) if label.isVisible())
+
+
+def line(view: LoadView, key: str):
+    return next(line for card in view.cards for line in card.lines if line.key == key)
+
+
+def test_it_shows_the_chosen_plan(qtbot: QtBot, view: LoadView) -> None:
+    """Protects the list from another trip's: head, rules, lines, layout, and it follows."""
+    text = text_of(view)
+    assert "Set Fri 27 Nov 14:00, haul Sun 29 Nov 08:00 EST" in text
+    assert "9 months ago" in text
+    assert "ramp flat, 2 traps" in text
+    assert "A life jacket that fits for everybody, worn" in text
+    assert "common practice" in text.casefold()
+    view.state.change(plan=2)
+    qtbot.waitUntil(lambda: "Set Fri 4 Dec" in text_of(view))
+
+
+def test_units_follow_the_user(qtbot: QtBot, view: LoadView) -> None:
+    """Protects from a list in the wrong unit: metres become feet."""
+    assert " m of line" in text_of(view)
+    view.state.change(style=Style("ft", "F", True))
+    qtbot.waitUntil(lambda: " ft of line" in text_of(view))
+    assert " m of line" not in text_of(view)
+    assert "2:00 pm" in text_of(view)
+
+
+def test_ticks_are_remembered_for_the_trip(qtbot: QtBot, view: LoadView) -> None:
+    """Protects the work of packing: ticks come back for their trip, and only for it."""
+    assert not ticks_file().exists()
+    line(view, "jackets").box.click()
+    assert "1 of " in text_of(view)
+    assert read_ticks("Sedge Hollow 2026-11-27") == {"jackets"}
+    view.state.change(plan=2)
+    qtbot.waitUntil(lambda: "Set Fri 4 Dec" in text_of(view))
+    assert not line(view, "jackets").box.isChecked()
+    view.state.change(plan=1)
+    qtbot.waitUntil(lambda: "Set Fri 27 Nov" in text_of(view))
+    assert line(view, "jackets").box.isChecked()
+    line(view, "jackets").box.click()
+    assert not ticks_file().exists()
+
+
+def test_the_words_can_be_clicked_too(qtbot: QtBot, view: LoadView) -> None:
+    """Protects cold hands: the text beside a box ticks it as the box does, and Space as well."""
+    check = line(view, "gloves")
+    qtbot.mouseClick(check._words, Qt.MouseButton.LeftButton)
+    assert check.box.isChecked()
+    check.box.setFocus()
+    qtbot.keyClick(check.box, Qt.Key.Key_Space)
+    assert not check.box.isChecked()
+
+
+def test_without_a_plan_it_leads_to_the_dates(qtbot: QtBot, bench: Workbench) -> None:
+    """Protects from a dead end: the empty view says what will be here and opens Choose dates."""
+    bench.plans = PlanSet((), {})
+    bench.state.change(view="load")
+    view = LoadView(bench)
+    qtbot.addWidget(view)
+    view.show()
+    assert "Choose dates first" in text_of(view)
+    view.to_dates.click()
+    assert bench.state.view == "dates"
+
+
+def test_a_place_whose_water_cannot_be_computed_says_so(qtbot: QtBot, bench: Workbench) -> None:
+    """Protects from a blank page: a plan beyond the tables is told in a sentence."""
+    bench.plans = PlanSet((made_plan(1, datetime(2150, 1, 1, tzinfo=UTC)),), {})
+    view = LoadView(bench)
+    qtbot.addWidget(view)
+    view.show()
+    qtbot.waitUntil(lambda: bench.idle)
+    assert "2100" in text_of(view) or "2053" in text_of(view)
+    assert view.facts is None
+
+
+@pytest.mark.parametrize(("paper", "height"), [("Letter", 792), ("A4", 842)])
+def test_the_sheet_is_written_and_opened(
+    qtbot: QtBot,
+    view: LoadView,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    paper: str,
+    height: int,
+) -> None:
+    """Protects the sheet: one page of the paper chosen, with the plan's words, opened to print."""
+    out = tmp_path / "sheet.pdf"
+    opened: list[str] = []
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(out), ""))
+    monkeypatch.setattr(QDesktopServices, "openUrl", lambda url: opened.append(url.toLocalFile()))
+    view.paper.setCurrentText(paper)
+    with qtbot.waitSignal(view.bench.notice, timeout=20000):
+        view.sheet.click()
+    (page,) = PdfReader(out).pages
+    assert float(page.mediabox.height) == pytest.approx(height, abs=1.5)
+    assert "Little daylight left." in " ".join(page.extract_text().split())
+    assert opened == [str(out)]
+
+
+def test_calendar_and_water_are_written(
+    qtbot: QtBot, view: LoadView, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Protects the two files: a calendar reads two events, a spreadsheet the water."""
+    out = tmp_path / "out"
+    names: list[str] = []
+
+    def ask(_parent: object, _asked: str, name: str, _kinds: str) -> tuple[str, str]:
+        names.append(name)
+        return str(out), ""
+
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", ask)
+    with qtbot.waitSignal(view.bench.notice):
+        view.calendar.click()
+    events = Calendar.from_ical(out.read_bytes()).walk("VEVENT")
+    assert [event["dtstart"].dt for event in events] == [BEGIN, BEGIN + timedelta(hours=42)]
+    with qtbot.waitSignal(view.bench.notice):
+        view.water.click()
+    rows = list(csv.reader(out.read_text().splitlines()))
+    assert rows[1][0] == "2026-11-27T19:00:00Z"
+    assert names == ["Sedge Hollow 2026-11-27.ics", "Sedge Hollow 2026-11-27.csv"]
+
+
+def test_a_folder_that_is_not_there_is_told(
+    qtbot: QtBot, view: LoadView, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Protects from a silent nothing: what cannot be written is said."""
+    out = tmp_path / "nowhere" / "file"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(out), ""))
+    for act in (view.calendar, view.water, view.sheet):
+        with qtbot.waitSignal(view.bench.trouble, timeout=20000) as said:
+            act.click()
+        assert "cannot be written" in said.args[0]
+
+
+def test_a_damaged_file_of_ticks_is_no_end(tmp_path: Path) -> None:
+    """Protects the start: ticks that cannot be read are none, and ticking goes on."""
+    path = tmp_path / "ticks.json"
+    for content in ("", "[1]", '{"trip": 3}', '{"trip": [1, "a"]}', "\x00"):
+        path.write_text(content)
+        assert read_ticks("trip", path) <= {"a"}
+        write_ticks("trip", frozenset({"b"}), path)
+        assert read_ticks("trip", path) == {"b"}
+    for at in range(60):
+        write_ticks(f"trip {at}", frozenset({"b"}), path)
+    assert read_ticks("trip 59", path) == {"b"}
+    assert read_ticks("trip 1", path) == frozenset()
+    if os.name == "posix":
+        write_ticks("trip", frozenset({"b"}), Path("/proc/ticks.json"))
