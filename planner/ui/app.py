@@ -55,6 +55,7 @@ def run() -> int:
         view=settings.view,  # type: ignore[arg-type]
         theme=settings.theme,  # type: ignore[arg-type]
         style=system_style(settings),
+        care_points=settings.care_points,
     )
     theme.apply(app, state.theme)
     bench = Workbench(state)
@@ -76,7 +77,7 @@ def run() -> int:
             temperature=state.style.temperature,
             hours12=state.style.hours12,
             font_pt=settings.font_pt,
-            care_points=settings.care_points,
+            care_points=state.care_points,
         )
     )
     return status

@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import QEvent, Qt
+from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QWheelEvent
 
 from planner.clock import Instants, days_between, local_midnight
@@ -64,6 +64,10 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         themed_plot(self)
         if name:
             self.setAccessibleName(name)
+
+    def sizeHint(self) -> QSize:
+        # A plot would ask for more than a small window has; it grows with the room there is.
+        return QSize(320, max(self.minimumHeight(), 140))
 
     def stand_still(self) -> None:
         """Show the whole picture: no dragging and no zooming."""
@@ -234,8 +238,10 @@ class RowChart(Chart):
         self.clear()
         self.setLabel("bottom", label, color=colours.text)
         heights = len(rows) - 1 - np.arange(len(rows), dtype=np.float64)
+        right = _span(rows, guide)[1]
         for row, y in zip(rows, heights, strict=True):
             self._draw(row, float(y))
+            self._count_beyond(row, float(y), right)
         if guide is not None:
             pen = pg.mkPen(colours.caution, style=Qt.PenStyle.DashLine)
             line = pg.InfiniteLine(guide, angle=90, pen=pen, label=said)
@@ -247,15 +253,10 @@ class RowChart(Chart):
         axis.setTicks([[(float(y), row.name) for row, y in zip(rows, heights, strict=True)]])
         axis.setStyle(tickLength=0)
         line_px = self.fontMetrics().height()
-        self.setFixedHeight(int(line_px * (2.1 * max(len(rows), 1) + 4.5)))
+        each = 3.2 if any(row.points for row in rows) else 2.1
+        self.setFixedHeight(int(line_px * (each * max(len(rows), 1) + 4.5)))
         self.setYRange(-0.7, max(len(rows), 1) - 0.3, padding=0)
-        ends = [0.0, *([guide] if guide is not None else [])]
-        for row in rows:
-            ends += [value for value in (row.mean, row.low, row.high) if value is not None]
-            ends += row.points
-        spread = (max(ends) - min(ends)) or 1.0
-        left = min(ends) - (0.03 * spread if min(ends) < 0 else 0.01 * spread)
-        self.setXRange(left, max(ends) + 0.04 * spread, padding=0)
+        self.setXRange(*_span(rows, guide), padding=0)
         self.setAccessibleDescription("; ".join(_row_text(row) for row in rows))
 
     def changeEvent(self, event: QEvent) -> None:
@@ -271,12 +272,13 @@ class RowChart(Chart):
         ink = colours.accent if row.chosen else colours.forecast
         if row.points:
             faint = pg.mkPen(theme.colour(colours.quiet, 130))
-            # Equal values would hide each other: spread them below the bar, evenly.
+            # Equal values would hide each other: they hang below the bar, one under the other.
             values = np.sort(np.array(row.points, dtype=np.float64))
             repeats = np.arange(values.size) - np.searchsorted(values, values)
+            drop = 0.04 if repeats.max() < 10 else 0.4 / repeats.max()
             self.plot(
                 values,
-                y - 0.16 - 0.055 * (repeats % 5),
+                y - 0.2 - drop * repeats,
                 pen=None,
                 symbol="o",
                 symbolSize=4,
@@ -289,8 +291,29 @@ class RowChart(Chart):
             self.plot([row.low, row.high], [y, y], pen=bar)
         if row.mean is not None:
             self.plot(
-                [row.mean], [y], pen=None, symbol="o", symbolSize=10, symbolPen=ink, symbolBrush=ink
+                [row.mean], [y], pen=None, symbol="o", symbolSize=9, symbolPen=ink, symbolBrush=ink
             )
+
+    def _count_beyond(self, row: IntervalRow, y: float, right: float) -> None:
+        beyond = [value for value in row.points if value > right]
+        if beyond:
+            text = f"{len(beyond)} more, to {max(beyond):g} →"
+            label = pg.TextItem(text, color=theme.current().quiet, anchor=(1.0, 0.5))
+            label.setPos(right, y)
+            self.addItem(label, ignoreBounds=True)
+
+
+def _span(rows: Sequence[IntervalRow], guide: float | None) -> tuple[float, float]:
+    """Return the ends of the axis: zero, every interval, and most of the single values."""
+    ends = [0.0, *([guide] if guide is not None else [])]
+    for row in rows:
+        ends += [value for value in (row.mean, row.low, row.high) if value is not None]
+    singles = [value for row in rows for value in row.points]
+    # A few far values would squeeze all intervals into a corner; they are counted at the edge.
+    if singles:
+        ends.append(min(float(np.quantile(singles, 0.97)), 2.5 * max(ends) or max(singles)))
+    spread = (max(ends) - min(ends)) or 1.0
+    return min(ends) - 0.02 * spread, max(ends) + 0.06 * spread
 
 
 def _row_text(row: IntervalRow) -> str:

@@ -6,7 +6,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QFormLayout,
     QLabel,
-    QScrollArea,
     QSplitter,
     QTabWidget,
     QVBoxLayout,
@@ -15,7 +14,7 @@ from PySide6.QtWidgets import (
 
 from planner.phrasing import RULES_CAUTION, TIDE_CAUTION
 from planner.ui.observed_panel import ObservedPanel
-from planner.ui.parts import body, caution, quiet, refill
+from planner.ui.parts import body, caution, quiet, refill, scrolled
 from planner.ui.place_charts import MonthChart, SpotChart
 from planner.ui.places_text import (
     MONTH_DAYS,
@@ -74,7 +73,7 @@ class PlacePanel(QTabWidget):
         lower = _column(self.pointed, chart, caution(TIDE_CAUTION), stretch=chart)
         split = QSplitter(Qt.Orientation.Vertical)
         split.setChildrenCollapsible(False)
-        facts = _scrolled(column, "Facts of the place")
+        facts = scrolled(column, "Facts of the place")
         facts.setMinimumHeight(11 * self.fontMetrics().height())
         split.addWidget(facts)
         split.addWidget(lower)
@@ -111,7 +110,7 @@ class PlacePanel(QTabWidget):
         self.rules = QVBoxLayout()
         self.rules.setContentsMargins(0, SPACE, SPACE, 0)
         self.rules.setSpacing(SPACE)
-        return _scrolled(self.rules, "Rules and closures")
+        return scrolled(self.rules, "Rules and closures")
 
     # -- showing -----------------------------------------------------------------------------
 
@@ -181,15 +180,3 @@ def _column(*widgets: QWidget, stretch: QWidget) -> QWidget:
     page = QWidget()
     page.setLayout(column)
     return page
-
-
-def _scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
-    inside = QWidget()
-    inside.setLayout(layout)
-    scroll = QScrollArea()
-    scroll.setWidgetResizable(True)
-    scroll.setFrameShape(QScrollArea.Shape.NoFrame)
-    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    scroll.setWidget(inside)
-    scroll.setAccessibleName(name)
-    return scroll

@@ -20,7 +20,8 @@ class ViewState:
     """Which view, day and plan are chosen, and how numbers are shown.
 
     day: the selected local day. plan: rank of the chosen plan, None before there is one.
-    as_table: whether the strip is shown as a table of the same days.
+    as_table: whether the strip is shown as a table of the same days. care_points: the
+    difference in light crabs of 100 that the user finds worth caring about.
     """
 
     today: date
@@ -28,6 +29,7 @@ class ViewState:
     view: ViewName = "dates"
     plan: int | None = None
     as_table: bool = False
+    care_points: int = 10
     style: Style = field(default_factory=Style)
     theme: ThemeChoice = "system"
     _listeners: list[Listener] = field(default_factory=list, repr=False, compare=False)

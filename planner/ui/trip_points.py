@@ -1,0 +1,101 @@
+"""Judged trips as points over the moon and over the year; no Qt here."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+from zoneinfo import ZoneInfo
+
+import numpy as np
+
+from planner.clock import to_utc64
+from planner.estimates import Interval
+from planner.logbook import TripOutcome
+from planner.phrasing import day_text, light_text
+from planner.ui.strip.days import Catch, trip_marks
+
+LUNATION_D: Final = 29.530589
+YEAR_D: Final = 365.2425
+# The middle month of the year's days at which each month begins, for the axis of the season.
+MONTH_BEGINS: Final = (0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334)
+MONTHS: Final = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+MOONS: Final = ("new moon", "first quarter", "full moon", "last quarter")
+
+
+@dataclass(frozen=True)
+class TripPoint:
+    """A judged trip: days into the lunation and into the year, its light share with interval."""
+
+    name: str
+    moon_d: float
+    year_d: float
+    light: Interval
+    catch: Catch
+    judged: int
+
+
+def trip_points(outcomes: Sequence[TripOutcome], zone: ZoneInfo) -> tuple[TripPoint, ...]:
+    """Return the trips that have a time and judged crabs, in order of time.
+
+    Raises RangeError when a trip is outside the ephemeris.
+    """
+    from planner.sky import lunar_phase_angle
+    from planner.trips.similar import light_interval
+
+    marks = [mark for mark in trip_marks(outcomes, zone) if mark.outcome.judged]
+    if not marks:
+        return ()
+    instants = [to_utc64(mark.outcome.when) for mark in marks if mark.outcome.when is not None]
+    # By the phase rather than days since new moon: quarters then stand where they belong.
+    moon_d = lunar_phase_angle(np.array(instants, dtype="datetime64[ms]")) / 360 * LUNATION_D
+    points = []
+    for mark, age_d in zip(marks, moon_d, strict=True):
+        light = light_interval(mark.outcome)
+        if light is None:
+            continue
+        points.append(
+            TripPoint(
+                name=f"{day_text(mark.day)} {mark.day.year}",
+                moon_d=float(age_d),
+                year_d=float(mark.day.timetuple().tm_yday - 1),
+                light=light,
+                catch=mark.catch,
+                judged=mark.outcome.judged or 0,
+            )
+        )
+    return tuple(points)
+
+
+def moon_words(moon_d: float) -> str:
+    """Return how far a moon is from its nearest quarter, in words."""
+    quarter = LUNATION_D / 4
+    nearest = round(moon_d / quarter)
+    apart = round(moon_d - nearest * quarter)
+    name = MOONS[nearest % 4]
+    if apart == 0:
+        return name
+    return f"{abs(apart)} d {'after' if apart > 0 else 'before'} {name}"
+
+
+def point_text(point: TripPoint) -> str:
+    """Return a trip in words."""
+    light = round(point.light.mean * point.judged)
+    return (
+        f"{point.name}, {moon_words(point.moon_d)}: {light} of {point.judged} light, "
+        f"{light_text(point.light)}"
+    )
+
+
+def point_rows(points: Sequence[TripPoint]) -> list[tuple[str, ...]]:
+    """Return the trips as rows: when, moon, light of judged, share with interval, kind."""
+    return [
+        (
+            point.name,
+            moon_words(point.moon_d),
+            f"{round(point.light.mean * point.judged)} of {point.judged}",
+            f"{point.light.mean:.0%} ({point.light.low:.0%} to {point.light.high:.0%})",
+            point.catch,
+        )
+        for point in points
+    ]

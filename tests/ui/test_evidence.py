@@ -1,0 +1,245 @@
+"""Weighing evidence: what the window says of a log, and that it says no more."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
+from typing import Any
+from zoneinfo import ZoneInfo
+
+import ephem
+import pytest
+from PySide6.QtCore import QPointF
+from PySide6.QtWidgets import QLabel, QPushButton, QWidget
+
+from planner.assets import demo_log, demo_place
+from planner.estimates import Interval
+from planner.logbook import Haul, Log, TripOutcome
+from planner.ui.evidence import EvidenceView
+from planner.ui.state import ViewState
+from planner.ui.trial_rows import groupings, settle_texts, weigh_traps
+from planner.ui.trip_chart import mark_size
+from planner.ui.trip_points import TripPoint, moon_words, point_rows, trip_points
+from planner.ui.workbench import Source, Workbench
+
+TODAY = date(2026, 11, 25)
+NEW_YORK = ZoneInfo("America/New_York")
+BEGIN = datetime(2026, 5, 1, 12, tzinfo=UTC)
+
+
+def _hauls(trips: int, rates: dict[str, int]) -> list[Haul]:
+    """Return made hauls: on each trip every design at every spot, with a fixed catch."""
+    return [
+        Haul(
+            trip=f"t{trip}", place="Sedge Hollow", spot=spot, trap=f"{design}-{spot}",
+            design=design, bait="mullet", keepers=keepers + (trip + at) % 2,
+            set_at=BEGIN + timedelta(days=7 * trip), judged=10, light=trip % 4,
+            hauled_at=BEGIN + timedelta(days=7 * trip, hours=16),
+        )
+        for trip in range(trips)
+        for at, spot in enumerate(("bar", "hole", "bend"))
+        for design, keepers in rates.items()
+    ]  # fmt: skip
+
+
+def _view(qtbot: Any, source: Source) -> EvidenceView:
+    bench = Workbench(ViewState(today=TODAY, day=TODAY, view="evidence"))
+    bench.open(source)
+    view = EvidenceView(bench)
+    qtbot.addWidget(view)
+    view.resize(1100, 700)
+    view.show()
+    qtbot.waitUntil(lambda: bench.idle, timeout=60_000)
+    return view
+
+
+def _settle(qtbot: Any, view: EvidenceView) -> None:
+    qtbot.waitUntil(lambda: view.bench.idle, timeout=60_000)
+
+
+def _words(widget: QWidget) -> str:
+    return "\n".join(label.text() for label in widget.findChildren(QLabel))
+
+
+@pytest.fixture
+def view(qtbot: Any) -> Iterator[EvidenceView]:
+    """The demo place with its invented log."""
+    made = _view(qtbot, Source(str(demo_place()), log=demo_log()))
+    yield made
+    made.bench.close()
+
+
+# -- the view ----------------------------------------------------------------------------------
+
+
+def test_without_a_log_the_view_leads_to_logging(qtbot: Any) -> None:
+    """An empty state says what will be here and offers the step that fills it."""
+    view = _view(qtbot, Source(str(demo_place()), keep=False))
+    assert not view.tabs.isVisible()
+    button = next(b for b in view.findChildren(QPushButton) if b.text() == "Log hauls")
+    assert button.isVisible()
+    button.click()
+    assert view.state.view == "hauls"
+    view.bench.close()
+
+
+def test_the_log_is_counted_and_its_trips_stand_over_the_moon(
+    view: EvidenceView, qtbot: Any
+) -> None:
+    """Every judged trip is a point and a row; those not judged are counted, not drawn."""
+    view.tabs.setCurrentWidget(view.trips)
+    _settle(qtbot, view)
+    outcomes = view.bench.log.outcomes("Sedge Hollow")
+    judged = [outcome for outcome in outcomes if outcome.judged]
+    assert f"{len(outcomes)} logged trips" in view.basis.text()
+    assert view.trips.rows.rowCount() == len(judged)
+    assert f"{len(outcomes) - len(judged)} without" in view.trips.said.text()
+
+
+def test_pointing_at_a_mark_names_its_trip(view: EvidenceView, qtbot: Any) -> None:
+    """A mark that stands out can be asked which trip it was."""
+    view.tabs.setCurrentWidget(view.trips)
+    _settle(qtbot, view)
+    chart = view.trips.moon
+    shown = chart._shown
+    assert shown is not None
+    trip = shown.trips[0]
+    box = chart.getViewBox()
+    chart._point(box.mapViewToScene(QPointF(trip.moon_d, 100 * trip.light.mean)))
+    assert view.trips.pointed.text().startswith(trip.name)
+    chart._point(QPointF(-500, -500))
+    assert view.trips.pointed.text().startswith("Filled marks")
+
+
+def test_traps_are_compared_by_what_the_user_chooses(view: EvidenceView, qtbot: Any) -> None:
+    """Sentence, counts, chart, table and layout all speak of the chosen grouping."""
+    view.tabs.setCurrentWidget(view.trials)
+    _settle(qtbot, view)
+    panel = view.trials
+    assert "counted hauls" in panel.sentence.text()
+    assert panel.groups.rowCount() == 3
+    assert panel.layout_rows.rowCount() == 12
+    assert panel.chart.accessibleDescription().count("80% interval") == 3
+    panel.by.setCurrentIndex(panel.by.findData("spot"))
+    _settle(qtbot, view)
+    assert panel.groups.rowCount() == 6
+    assert panel.found is not None
+    assert panel.found.trial.by == "spot"
+    names = {panel.groups.data(panel.groups.index(row, 0)) for row in range(6)}
+    assert "deep bend" in names
+
+
+def test_a_result_for_an_older_log_is_dropped(view: EvidenceView, qtbot: Any) -> None:
+    """What is on screen always belongs to the log that is open."""
+    view.tabs.setCurrentWidget(view.trials)
+    view.trials.refresh()
+    view.bench._set_log(Log(tuple(_hauls(4, {"wire": 2, "coated": 6}))))
+    _settle(qtbot, view)
+    assert view.trials.found is not None
+    assert {group.name for group in view.trials.found.trial.groups} == {"wire", "coated"}
+
+
+def test_one_kind_of_trap_is_nothing_to_compare(view: EvidenceView, qtbot: Any) -> None:
+    """A log of equal traps, all at one spot, says so instead of failing."""
+    view.tabs.setCurrentWidget(view.trials)
+    alike = [replace(haul, spot="bar", trap="") for haul in _hauls(1, {"wire": 2})]
+    view.bench._set_log(Log(tuple(alike)))
+    _settle(qtbot, view)
+    assert "No two kinds" in view.trials.sentence.text()
+    assert view.trials.groups.rowCount() == 0
+
+
+def test_a_chart_turns_into_a_table(view: EvidenceView, qtbot: Any) -> None:
+    """Whoever cannot read a picture presses one button."""
+    view.tabs.setCurrentWidget(view.trials)
+    _settle(qtbot, view)
+    button = next(
+        b for b in view.trials.findChildren(QPushButton) if "as a table" in b.accessibleName()
+    )
+    assert view.trials.chart.isVisible()
+    button.click()
+    assert not view.trials.chart.isVisible()
+
+
+# -- rows and points ---------------------------------------------------------------------------
+
+
+def test_single_hauls_stand_behind_their_own_group() -> None:
+    """Faint points are the counts as logged, none lost and none lent to another group."""
+    hauls = _hauls(3, {"wire": 1, "coated": 5})
+    found = weigh_traps([*hauls, replace(hauls[0], keepers=None)], "design", "keepers", 1.5)
+    assert sorted(found.singles) == ["coated", "wire"]
+    assert sum(found.singles["wire"]) == sum(h.keepers or 0 for h in hauls if h.design == "wire")
+    assert len(found.singles["wire"]) == 9
+    assert found.layout is not None
+
+
+def test_what_would_settle_it_is_said_at_every_stage() -> None:
+    """From nothing to compare to nothing more needed, without a blank."""
+    hauls = _hauls(12, {"wire": 1, "coated": 6})
+    settled = weigh_traps(hauls, "design", "keepers", 1.5).trial
+    assert settled.verdict == "settled"
+    assert settle_texts(settled)[0] == "Nothing more is needed for this question."
+    few = weigh_traps(hauls[:6], "design", "keepers", 1.5).trial
+    assert "more haul" in settle_texts(few)[0]
+    lone = weigh_traps(hauls[:1], "design", "keepers", 1.5).trial
+    assert "to begin" in settle_texts(lone)[0]
+
+
+def test_only_groupings_with_two_groups_are_offered() -> None:
+    """All hauls used mullet: comparing by bait is not offered; an own column with two values is."""
+    hauls = _hauls(1, {"wire": 1, "coated": 5})
+    marked = [replace(haul, extra={"crew": str(at % 2)}) for at, haul in enumerate(hauls)]
+    names = [name for name, _ in groupings(marked)]
+    assert "bait" not in names
+    assert {"design", "spot", "trap", "crew"} <= set(names)
+    assert groupings([]) == []
+
+
+def test_a_trip_at_full_moon_stands_at_full_moon() -> None:
+    """The full moon is taken from PyEphem, an independent library."""
+    full = ephem.next_full_moon("2026/5/25").datetime().replace(tzinfo=UTC)
+    outcome = TripOutcome("t", "p", full, 3, 9, judged=12, light=4, water_c=None)
+    unjudged = replace(outcome, trip="u", judged=None, light=None)
+    (point,) = trip_points([outcome, unjudged], NEW_YORK)
+    assert point.moon_d == pytest.approx(29.530589 / 2, abs=0.1)
+    assert (point.catch, point.judged) == ("light", 12)
+    assert point.light.low < 4 / 12 < point.light.high
+    assert point.year_d == 150
+    assert trip_points([unjudged], NEW_YORK) == ()
+
+
+def test_moons_are_named_from_their_nearest_quarter() -> None:
+    """Words round the lunation, over its end too."""
+    assert moon_words(0.2) == "new moon"
+    assert moon_words(29.3) == "new moon"
+    assert moon_words(28.0) == "2 d before new moon"
+    assert moon_words(17.0) == "2 d after full moon"
+
+
+def test_point_rows_tell_counts_and_intervals() -> None:
+    """The table holds what the picture shows."""
+    point = TripPoint("Sun 31 May 2026", 14.7, 150.0, Interval(1 / 3, 0.2, 0.5), "light", 12)
+    assert point_rows([point]) == [
+        ("Sun 31 May 2026", "full moon", "4 of 12", "33% (20% to 50%)", "light")
+    ]
+
+
+def test_marks_grow_with_crabs_judged_but_stay_readable() -> None:
+    """One crab is still seen, a thousand do not cover the chart."""
+    sizes = [mark_size(judged) for judged in (1, 10, 40, 1000)]
+    assert sizes == sorted(sizes)
+    assert sizes[0] >= 6
+    assert sizes[-1] <= 22
+
+
+@pytest.mark.parametrize("name", ["light", "dark"])
+def test_the_view_draws_in_both_themes(name: str, tmp_path: Path) -> None:
+    """The picture command can show the evidence without a screen."""
+    from planner.ui.picture import Shot, draw
+
+    out = tmp_path / "evidence.png"
+    draw(out, Shot(view="evidence", theme=name, size=(1100, 700), today=TODAY))  # type: ignore[arg-type]
+    assert out.stat().st_size > 20_000
