@@ -50,3 +50,7 @@ class InputError(PlannerError):
 
 class RangeError(PlannerError):
     """A date outside what a part of the program can compute; says the range that works."""
+
+
+class Cancelled(Exception):  # noqa: N818  (a decision of the user, not an error)
+    """Raised by a checkpoint to stop work whose result is no longer wanted."""

@@ -39,9 +39,14 @@ def lunar_phase_angle(times: Instants) -> Floats:
 def _elongation_deg(instants: Instants) -> Floats:
     if instants.size == 0:
         return np.empty(0)
-    from skyfield.almanac import moon_phase
-
-    angle: Floats = moon_phase(ephemeris().kernel, sky_time(instants)).degrees
+    # Longitudes in the ecliptic of J2000: their difference is that in the ecliptic of date to a
+    # few arcseconds (0.1 min of phase from 1900 to 2050), and needs no nutation, which would take
+    # most of the time.
+    kernel = ephemeris().kernel
+    observer = kernel["earth"].at(sky_time(instants))
+    _, sun, _ = observer.observe(kernel["sun"]).apparent().ecliptic_latlon()
+    _, moon, _ = observer.observe(kernel["moon"]).apparent().ecliptic_latlon()
+    angle: Floats = moon.degrees - sun.degrees
     return angle % 360.0
 
 

@@ -2,14 +2,13 @@
 
 from planner.trips.candidates import LIMIT_WORDS
 from planner.trips.choosing import Wishes
-from planner.trips.outlook import Cancelled, Outlook, outlook
+from planner.trips.outlook import Outlook, outlook
 from planner.trips.plan import Plan, PlanSet, soonest_as_good
 from planner.trips.planning import Search, plan_trips
 from planner.trips.similar import SimilarTrip, similar_trips
 
 __all__ = [
     "LIMIT_WORDS",
-    "Cancelled",
     "Outlook",
     "Plan",
     "PlanSet",

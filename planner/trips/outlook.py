@@ -20,10 +20,6 @@ from planner.tides import Tide
 from planner.trips.allowed import why_closed, why_not_free
 
 
-class Cancelled(Exception):  # noqa: N818  (a decision of the user, not an error)
-    """Raised by a checkpoint to stop work whose result is no longer wanted."""
-
-
 @dataclass(frozen=True)
 class Outlook:
     """A place's consecutive local days; every array and tuple has shape (n,).

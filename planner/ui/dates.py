@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, timedelta
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
@@ -19,7 +20,6 @@ from PySide6.QtWidgets import (
 )
 
 from planner.phrasing import count_text, day_clock_text
-from planner.trips import Plan, soonest_as_good
 from planner.ui.like_it import LikeItPanel
 from planner.ui.parts import body, quiet, title
 from planner.ui.plan_panel import PlanPanel
@@ -30,6 +30,9 @@ from planner.ui.strip.legend import Legend
 from planner.ui.strip.table import DaysModel
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
+
+if TYPE_CHECKING:
+    from planner.trips import Plan
 
 _SPANS = (("2 weeks", 14), ("6 weeks", 44), ("Season", 185), ("Year", 366))
 
@@ -178,6 +181,8 @@ class DatesView(QWidget):
         elif not plans:
             self.headline.setText("No set and haul in the next 12 weeks keeps every limit")
         else:
+            from planner.trips import soonest_as_good
+
             # Differences smaller than the estimate can tell are no reason to wait for weeks.
             best, style = soonest_as_good(plans), self.state.style
             self.headline.setText(

@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QScrollArea, QVBoxLayout, QWidget
 
 from planner.phrasing import day_text, light_text
-from planner.trips import SimilarTrip
 from planner.ui.parts import Card, body, heading, quiet
 from planner.ui.strip.days import outcome_text
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+
+if TYPE_CHECKING:
+    from planner.trips import SimilarTrip
 
 _SHOWN = 5
 

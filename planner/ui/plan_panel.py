@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from planner.phrasing import TIDE_CAUTION, clock_text, day_clock_text, soak_text, zone_text
-from planner.trips import Plan
-from planner.trips.soak_water import SoakWater, soak_water
 from planner.ui.parts import Card, body, caution, quiet
 from planner.ui.soak_chart import SoakChart
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+
+if TYPE_CHECKING:
+    from planner.trips import Plan
+    from planner.trips.soak_water import SoakWater
 
 
 class PlanPanel(Card):
@@ -79,6 +83,8 @@ class PlanPanel(Card):
         self._say(list(plan.reasons), [TIDE_CAUTION], list(plan.warnings))
 
         def work(_: Checkpoint) -> SoakWater:
+            from planner.trips.soak_water import soak_water
+
             return soak_water(site, plan)
 
         self.bench.desk.start(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any, Final
+from typing import TYPE_CHECKING, Any, Final
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import (
@@ -17,9 +17,11 @@ from PySide6.QtCore import (
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QHeaderView, QLabel, QTableView
 
 from planner.phrasing import Style, clock_text, day_text, height_text, short_one_in
-from planner.trips import Plan, Wishes
 from planner.ui.parts import Card, quiet
 from planner.ui.workbench import Workbench
+
+if TYPE_CHECKING:
+    from planner.trips import Plan
 
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
@@ -174,6 +176,8 @@ class PlansPanel(Card):
         return row
 
     def _wish(self) -> None:
+        from planner.trips import Wishes
+
         self.bench.wish(Wishes(**{name: box.currentData() for name, box in self._boxes.items()}))
 
     def show_plans(self) -> None:

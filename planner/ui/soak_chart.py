@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from typing import TYPE_CHECKING
 
 import numpy as np
 import pyqtgraph as pg
@@ -12,11 +13,13 @@ from PySide6.QtGui import QColor
 from planner.clock import from_utc64, to_utc64
 from planner.phrasing import Style, clock_text, height_text
 from planner.sites import Site
-from planner.trips import Plan
-from planner.trips.soak_water import SoakWater
 from planner.ui import theme
 from planner.ui.charts import LocalTimeAxis, themed_plot
 from planner.units import metres_to
+
+if TYPE_CHECKING:
+    from planner.trips import Plan
+    from planner.trips.soak_water import SoakWater
 
 
 class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types

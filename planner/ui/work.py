@@ -8,8 +8,7 @@ from typing import Any
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
 
-from planner.errors import PlannerError
-from planner.trips import Cancelled
+from planner.errors import Cancelled, PlannerError
 
 Checkpoint = Callable[[], None]
 

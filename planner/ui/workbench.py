@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from itertools import count
 from pathlib import Path
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
@@ -19,9 +19,11 @@ from planner.errors import PlannerError
 from planner.logbook import Change, Log, Logbook, LogbookError, book_zone, default_logbook, read_log
 from planner.sites import Site, find_place, load_site
 from planner.sites.book import user_folder
-from planner.trips import Outlook, PlanSet, Search, Wishes, soonest_as_good
 from planner.ui.state import ViewState
 from planner.ui.work import Checkpoint, Desk
+
+if TYPE_CHECKING:
+    from planner.trips import Outlook, PlanSet, Search, Wishes
 
 PLAN_DAYS: Final = 84  # twelve weeks ahead: as far as a trapper picks dates
 PLANS_SHOWN: Final = 12
@@ -80,7 +82,7 @@ class Workbench(QObject):
         self.outlook: Outlook | None = None
         self.plans: PlanSet | None = None
         self.search: Search | None = None
-        self.wishes = Wishes()
+        self.wishes: Wishes | None = None
         self.book: Logbook | None = None
         self.undo_name: str | None = None
         self.redo_name: str | None = None
@@ -191,6 +193,8 @@ class Workbench(QObject):
             now = max(now, datetime.now(outlook.site.zone))
 
         def work(checkpoint: Checkpoint) -> Search:
+            from planner.trips import Search
+
             ahead = outlook.part(today, last)
             checkpoint()
             return Search(ahead, log=log if log.hauls else None, not_before=now)
@@ -206,18 +210,20 @@ class Workbench(QObject):
         if search is None:
             return
 
+        def work(_: Checkpoint) -> PlanSet:
+            from planner.trips import Wishes
+
+            return search.plans(PLANS_SHOWN, wishes or Wishes(), style, today)
+
         def done(plans: PlanSet) -> None:
+            from planner.trips import soonest_as_good
+
             self.plans = plans
             if plans.plans and self.state.plan not in {plan.rank for plan in plans.plans}:
                 self.state.change(plan=soonest_as_good(plans.plans).rank)
             self.plans_changed.emit()
 
-        self.desk.start(
-            "rank",
-            "Ranking the plans",
-            lambda _: search.plans(PLANS_SHOWN, wishes, style, today),
-            done,
-        )
+        self.desk.start("rank", "Ranking the plans", work, done)
 
     # -- changing the log --------------------------------------------------------------------
 

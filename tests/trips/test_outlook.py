@@ -12,10 +12,11 @@ from made_waters import made_outlook, made_site
 import planner.molt
 from planner.assets import demo_place
 from planner.clock import day_edges
+from planner.errors import Cancelled
 from planner.sites import load_site
 from planner.sites.site import Closure, FreeTime, Site
 from planner.tides import Tide
-from planner.trips import Cancelled, outlook, plan_trips
+from planner.trips import outlook, plan_trips
 
 FIRST, LAST = date(2026, 10, 25), date(2026, 11, 7)
 

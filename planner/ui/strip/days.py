@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
-from typing import Final, Literal
+from typing import TYPE_CHECKING, Final, Literal
 from zoneinfo import ZoneInfo
 
 from planner.clock import from_utc64
@@ -22,9 +22,9 @@ from planner.phrasing import (
     one_in,
     temperature_text,
 )
-from planner.sky import PHASE_NAMES
-from planner.trips import Outlook, Plan
-from planner.trips.similar import LIGHT_TRIP_SHARE, light_interval
+
+if TYPE_CHECKING:
+    from planner.trips import Outlook, Plan
 
 # Days are drawn at their distance from this one, so that pixels stay within what floats hold.
 _ORIGIN: Final = date(2000, 1, 1).toordinal()
@@ -63,6 +63,8 @@ class TripMark:
 
 def trip_marks(outcomes: Sequence[TripOutcome], zone: ZoneInfo) -> list[TripMark]:
     """Return the trips that have a time, as marks."""
+    from planner.trips.similar import light_interval
+
     marks = []
     for outcome in outcomes:
         if outcome.when is None:
@@ -84,6 +86,8 @@ def trip_marks(outcomes: Sequence[TripOutcome], zone: ZoneInfo) -> list[TripMark
 def _catch(light: Interval | None) -> Catch:
     if light is None:
         return "not judged"
+    from planner.trips.similar import LIGHT_TRIP_SHARE
+
     if light.mean >= LIGHT_TRIP_SHARE:
         return "light"
     return "full" if light.mean <= FULL_TRIP_SHARE else "mixed"
@@ -103,6 +107,8 @@ def outcome_text(outcome: TripOutcome) -> str:
 
 def moon_text(outlook: Outlook, index: int) -> str:
     """Return the moon of a day: its phase by name, or its age and how much of it is lit."""
+    from planner.sky import PHASE_NAMES
+
     zone, day = outlook.site.zone, outlook.days[index]
     for instant, kind in zip(outlook.phases.times, outlook.phases.kinds, strict=True):
         if from_utc64(instant).astimezone(zone).date() == day:

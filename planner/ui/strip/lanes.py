@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
-from typing import Any, Final
+from typing import TYPE_CHECKING, Any, Final
 
 import numpy as np
 import pyqtgraph as pg
@@ -13,9 +13,11 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QImage, QPainter, QPainterPath, QPen, QPolygonF
 from PySide6.QtWidgets import QApplication
 
-from planner.trips import Outlook
 from planner.ui import theme
 from planner.ui.strip.days import TripMark, day_at, place_of
+
+if TYPE_CHECKING:
+    from planner.trips import Outlook
 
 _NUMBERS_FROM_PX: Final = 16  # narrower columns have no room for two digits
 _DISCS_FROM_PX: Final = 15

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from planner.phrasing import Style, day_text, height_text, light_text
-from planner.trips import Outlook, Plan
 from planner.ui.strip.days import TripMark, moon_text, outcome_text
+
+if TYPE_CHECKING:
+    from planner.trips import Outlook, Plan
 
 _COLUMNS = ("Day", "Fullness", "Light crabs", "Water", "Moon", "Logged", "Plans", "Free or closed")
 Index = QModelIndex | QPersistentModelIndex

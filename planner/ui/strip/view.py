@@ -4,17 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, timedelta
-from typing import Any, Final
+from typing import TYPE_CHECKING, Any, Final
 
 import pyqtgraph as pg
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolTip, QWidget
 
-from planner.trips import Outlook, Plan
 from planner.ui import theme
 from planner.ui.strip import lanes
 from planner.ui.strip.days import TripMark, day_at, place_of, place_of_instant
+
+if TYPE_CHECKING:
+    from planner.trips import Outlook, Plan
 
 # Name beside the lane, small second line, height in device-independent pixels.
 _LANES: Final = (
