@@ -66,8 +66,7 @@ def temperature_text(value_c: float, style: Style) -> str:
 
 def clock_text(instant: datetime, zone: ZoneInfo, style: Style) -> str:
     """Return the local time of an instant to the nearest five minutes."""
-    seconds = round(instant.timestamp() / 300) * 300
-    local = datetime.fromtimestamp(seconds, tz=zone)
+    local = _shown(instant, zone)
     if style.hours12:
         return f"{local.hour % 12 or 12}:{local.minute:02d} {'am' if local.hour < 12 else 'pm'}"
     return f"{local.hour:02d}:{local.minute:02d}"
@@ -80,8 +79,16 @@ def day_text(day: date) -> str:
 
 def day_clock_text(instant: datetime, zone: ZoneInfo, style: Style) -> str:
     """Return "Fri 14 Aug 17:10" for an instant, in local time."""
-    nearest = datetime.fromtimestamp(round(instant.timestamp() / 300) * 300, tz=zone)
-    return f"{day_text(nearest.date())} {clock_text(instant, zone, style)}"
+    return f"{day_text(shown_day(instant, zone))} {clock_text(instant, zone, style)}"
+
+
+def shown_day(instant: datetime, zone: ZoneInfo) -> date:
+    """Return the local day that `clock_text` of the instant belongs to: 23:58 reads 00:00."""
+    return _shown(instant, zone).date()
+
+
+def _shown(instant: datetime, zone: ZoneInfo) -> datetime:
+    return datetime.fromtimestamp(round(instant.timestamp() / 300) * 300, tz=zone)
 
 
 def soak_text(soak_h: float) -> str:
@@ -91,8 +98,8 @@ def soak_text(soak_h: float) -> str:
 
 
 def zone_text(instant: datetime, zone: ZoneInfo) -> str:
-    """Return the abbreviation of the zone in force at an instant, such as "EDT"."""
-    return instant.astimezone(zone).tzname() or str(zone)
+    """Return the abbreviation, such as "EDT", of the zone that `clock_text` of an instant is in."""
+    return _shown(instant, zone).tzname() or str(zone)
 
 
 def until_text(span: timedelta) -> str:

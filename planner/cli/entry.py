@@ -25,8 +25,8 @@ def main(argv: Sequence[str] | None = None) -> int:
     try:
         args = parse(sys.argv[1:] if argv is None else argv)
         output = args.run(args)
-    except SystemExit as stop:  # --help and --version have been printed
-        return int(stop.code or DONE)
+    except SystemExit as stop:  # --help and --version are on their way, the window has closed
+        return int(stop.code or DONE) or _write("")
     except (UsageError, RangeError) as error:
         return _say(error, USAGE)
     except PlannerError as error:
@@ -50,13 +50,23 @@ def _say(message: object, status: int) -> int:
 
 
 def _write(output: str) -> int:
+    if sys.stdout is None:  # the caller closed it: nobody wants to read
+        return DONE
     try:
-        sys.stdout.write(output)
+        sys.stdout.write(_encodable(output, sys.stdout.encoding))
         sys.stdout.flush()
-    except BrokenPipeError:
-        # The reader (head, less) has seen enough; keep the interpreter from saying so at exit.
+    except OSError as error:
+        # What is left in the buffer must not be tried, and reported, once more at exit.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-    except UnicodeEncodeError:
-        encoding = sys.stdout.encoding
-        sys.stdout.write(output.encode(encoding, errors="replace").decode(encoding))
+        if isinstance(error, BrokenPipeError):  # the reader (head, less) has seen enough
+            return DONE
+        return _say(
+            f"the output could not be written: {error.strerror}; send it somewhere else", FAULT
+        )
     return DONE
+
+
+def _encodable(text: str, encoding: str | None) -> str:
+    """Return the text with a question mark for what a narrow terminal cannot show."""
+    encoding = encoding or "utf-8"
+    return text.encode(encoding, errors="replace").decode(encoding)

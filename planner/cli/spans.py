@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from argparse import ArgumentTypeError
 from dataclasses import dataclass
@@ -10,6 +11,7 @@ from zoneinfo import ZoneInfo
 
 import numpy as np
 
+from planner.cli.errors import UsageError
 from planner.clock import parse_instant, to_utc64
 
 YEARS = (1, 9998)  # a day either side must still be a date
@@ -18,10 +20,6 @@ MAX_VALUES = 1_000_000
 
 _STEP = re.compile(r"(\d+(?:\.\d+)?) ?(s|sec|m|min|h|hour|hours|d|day|days)")
 _SECONDS = {"s": 1, "m": 60, "h": 3600, "d": 86_400}
-
-
-class UsageError(Exception):
-    """The command line is wrong; the text says what, where and what to do."""
 
 
 @dataclass(frozen=True)
@@ -100,10 +98,8 @@ def day_span(
     """Return the days asked for; today, and so many days from the first, where left out."""
     begin = first or today_at(zone)
     end = last or begin + timedelta(days=default_days)
-    _require_order(begin.isoformat(), end.isoformat(), begin > end, first is None)
-    days = (end - begin).days + 1
-    if days > most:
-        raise UsageError(f"--from {begin} --to {end} is {days} days; ask for at most {most}")
+    _require_order(f"{begin}", f"{end}", begin > end, first is None)
+    _require_days(f"{begin}", f"{end}", (end - begin).days + 1, most)
     return DaySpan(begin, end)
 
 
@@ -119,13 +115,10 @@ def instant_span(
         )
     else:
         end = parse_instant(stop, zone)
-    _require_order(
-        start or f"{begin:%Y-%m-%d}", stop or f"{end:%Y-%m-%d}", begin > end, start is None
-    )
-    if (end - begin).days > MAX_DAYS:
-        raise UsageError(
-            f"--from {start} --to {stop} is {(end - begin).days} days; ask for at most {MAX_DAYS}"
-        )
+    first = start or f"{begin.astimezone(zone):%Y-%m-%d}"
+    last = stop or f"{end.astimezone(zone):%Y-%m-%d}"
+    _require_order(first, last, begin > end, start is None)
+    _require_days(first, last, math.ceil((end - begin) / timedelta(days=1)), MAX_DAYS)
     return InstantSpan(begin, end)
 
 
@@ -142,4 +135,10 @@ def require_values(span: InstantSpan, every: timedelta) -> None:
 def _require_order(begin: str, end: str, reversed_: bool, defaulted: bool) -> None:
     if reversed_:
         today = " (today, as it was left out)" if defaulted else ""
-        raise UsageError(f"--from {begin}{today} is after --to {end}; exchange them")
+        remedy = "give --from as well" if defaulted else "exchange them"
+        raise UsageError(f"--from {begin}{today} is after --to {end}; {remedy}")
+
+
+def _require_days(begin: str, end: str, days: int, most: int) -> None:
+    if days > most:
+        raise UsageError(f"--from {begin} --to {end} is {days} days; ask for at most {most}")

@@ -71,22 +71,37 @@ def read_levels(path: Path, zone: ZoneInfo, unit: LengthUnit) -> tuple[Instants,
 
 def _rows(path: Path, columns: tuple[str, ...]) -> Iterator[tuple[str, dict[str, str]]]:
     """Yield the name of each line and its cells, stripped; InputError without the columns."""
-    try:
-        text = path.read_text(encoding="utf-8-sig")
-    except (OSError, UnicodeDecodeError) as error:
-        raise InputError(
-            str(path), [Problem("file", "", f"cannot be read ({error})", "give a CSV file")]
-        ) from error
-    reader = csv.DictReader(text.splitlines())
-    missing = set(columns) - {name.strip() for name in reader.fieldnames or ()}
+    lines = _lines(path)
+    missing = set(columns) - set(_header(lines))
     if missing:
-        first = text.splitlines()[0] if text else ""
         what = f"has no column {', '.join(sorted(missing))}"
         remedy = f"begin the file with the line {','.join(columns)}"
-        raise InputError(str(path), [Problem("line 1", first, what, remedy)])
-    for row in reader:
-        cells = {str(key).strip(): (value or "").strip() for key, value in row.items() if key}
-        yield f"line {reader.line_num}", cells
+        raise InputError(str(path), [Problem("line 1", "".join(lines[:1]), what, remedy)])
+    reader = csv.DictReader(lines)
+    try:
+        for row in reader:
+            cells = {str(key).strip(): (value or "").strip() for key, value in row.items() if key}
+            yield f"line {reader.line_num}", cells
+    except csv.Error as error:
+        line = f"line {reader.line_num}"
+        problem = Problem(line, "", f"is not CSV: {error}", "look for a quote left open")
+        raise InputError(str(path), [problem]) from error
+
+
+def _lines(path: Path) -> list[str]:
+    try:
+        return path.read_text(encoding="utf-8-sig").splitlines()
+    except (OSError, ValueError) as error:  # ValueError: not UTF-8, or no possible file name
+        known = error.strerror if isinstance(error, OSError) else "it is not text in UTF-8"
+        problem = Problem("file", "", f"cannot be read: {known}", "give a CSV file in UTF-8")
+        raise InputError(str(path), [problem]) from error
+
+
+def _header(lines: list[str]) -> list[str]:
+    try:
+        return [name.strip() for name in next(csv.reader(lines), [])]
+    except csv.Error:  # a cell of endless length
+        return []
 
 
 def _moment(text: str, zone: ZoneInfo, line: str, problems: list[Problem]) -> datetime | None:

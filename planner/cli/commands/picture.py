@@ -5,12 +5,14 @@ from __future__ import annotations
 import argparse
 import re
 from argparse import Namespace
+from collections.abc import Iterator
+from contextlib import contextmanager
 from importlib.util import find_spec
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from planner.cli.spans import UsageError, day
-from planner.errors import PlannerError
+from planner.cli.errors import NoWindow, UsageError
+from planner.cli.spans import day
 from planner.phrasing import Style
 
 if TYPE_CHECKING:
@@ -18,10 +20,6 @@ if TYPE_CHECKING:
 
 _VIEWS = ("dates", "load", "hauls", "evidence", "places")
 _SMALLEST, _LARGEST = (640, 480), (7680, 4320)
-
-
-class NoWindow(PlannerError):  # noqa: N818 - reads as the notice it is
-    """The window's libraries are not here; everything else works."""
 
 
 def add_to(jobs: Jobs) -> None:
@@ -90,11 +88,18 @@ def require_window() -> None:
 
 
 def draw_view(out: Path, **shot: Any) -> None:
-    """Draw a view to a file; NoWindow when Qt is there but cannot be loaded."""
-    try:
+    """Draw a view to a file; the fields of `shot` are those of `planner.ui.picture.Shot`."""
+    with window_loading():
         from planner.ui.picture import Shot, draw
+    draw(out, Shot(**shot))
+
+
+@contextmanager
+def window_loading() -> Iterator[None]:
+    """Around the imports of the window: NoWindow when Qt is there but cannot be loaded."""
+    try:
+        yield
     except ImportError as error:
         raise NoWindow(
             f"the window's libraries do not load ({error}); see packaging/README.md"
         ) from error
-    draw(out, Shot(**shot))

@@ -10,10 +10,11 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from planner.assets import demo_log, demo_place
-from planner.cli.commands.picture import NoWindow, draw_view, require_window
+from planner.cli.commands.picture import draw_view, require_window, window_loading
 from planner.cli.commands.plans import find_plans, plan_lines
 from planner.cli.logs import log_of
 from planner.cli.spans import today_at
+from planner.errors import PlannerError
 from planner.phrasing import Style
 from planner.sites import load_site
 
@@ -26,8 +27,8 @@ def run(args: Namespace) -> str:  # noqa: ARG001  (every job takes the arguments
     """Open the window and leave with its status; without a screen return the demo's plans."""
     if has_screen(sys.platform, os.environ):
         require_window()
-        from planner.ui.app import run as open_window
-
+        with window_loading():
+            from planner.ui.app import run as open_window
         raise SystemExit(open_window())
     return without_screen(Path.cwd() / PICTURE)
 
@@ -67,6 +68,6 @@ def _picture_line(picture: Path) -> str:
     try:
         require_window()
         draw_view(picture, today=None)
-    except NoWindow as notice:
+    except PlannerError as notice:  # the plans are worth having without it
         return f"No picture of the window: {notice}"
     return f"A picture of the window: {picture}"

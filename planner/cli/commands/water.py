@@ -19,7 +19,14 @@ from planner.cli.arguments import (
     unit_of,
 )
 from planner.cli.spans import InstantSpan, instant_span, require_values, step
-from planner.phrasing import TIDE_CAUTION, clock_text, day_text, height_text, zone_text
+from planner.phrasing import (
+    TIDE_CAUTION,
+    clock_text,
+    day_text,
+    height_text,
+    shown_day,
+    zone_text,
+)
 from planner.sites import Site
 from planner.units import metres_to
 
@@ -82,11 +89,13 @@ def _heights(args: Namespace, site: Site, span: InstantSpan) -> Answer:
 
     def text() -> Iterator[str]:
         style = style_of(args, site)
+        whole_minutes = not (span.start.second or args.every % timedelta(minutes=1))
+        clock = "%H:%M" if whole_minutes else "%H:%M:%S"
         yield heading(site, f"water above {site.water.datum}")
         for moment, height_m in zip(moments(times), heights_m, strict=True):
             local = moment.astimezone(site.zone)
-            stamp = f"{day_text(local.date())} {local:%Y %H:%M %Z}"
-            yield f"  {stamp:<26} {height_text(float(height_m), style):>9}"
+            stamp = f"{day_text(local.date())} {local.year} {local.strftime(clock)} {local:%Z}"
+            yield f"  {stamp:<29} {height_text(float(height_m), style):>9}"
         yield TIDE_CAUTION
 
     return Answer(data, sheet, text)
@@ -117,7 +126,8 @@ def _turns(args: Namespace, site: Site, span: InstantSpan) -> Answer:
         style = style_of(args, site)
         yield heading(site, f"high and low water above {site.water.datum}")
         rows = list(zip(instants, kinds, turns.heights, strict=True))
-        for day, of_day in groupby(rows, key=lambda row: row[0].astimezone(site.zone).date()):
+        # By the day of the clock that is shown: two minutes to midnight reads 00:00.
+        for day, of_day in groupby(rows, key=lambda row: shown_day(row[0], site.zone)):
             yield f"{day_text(day)} {day.year}"
             for moment, kind, height_m in of_day:
                 clock = f"{clock_text(moment, site.zone, style)} {zone_text(moment, site.zone)}"
