@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QMouseEvent
+from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QWidget
 
 from planner.handouts import Item, Section
+from planner.ui import theme
 from planner.ui.parts import Card, caution, plain, quiet
 from planner.ui.theme import SPACE
 
@@ -19,13 +20,39 @@ _BASIS = {
 }
 
 
+class TickBox(QCheckBox):
+    """A box whose edge and tick keep their contrast in both themes, as the style's do not."""
+
+    def sizeHint(self) -> QSize:
+        side = self.fontMetrics().height() + 2
+        return QSize(side, side)
+
+    def hitButton(self, _pos: QPoint) -> bool:
+        return True
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        colours = theme.current()
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        box = QRectF(self.rect()).adjusted(1.5, 1.5, -1.5, -1.5)
+        edge = colours.accent if self.hasFocus() else colours.quiet
+        painter.setPen(QPen(QColor(edge), 2 if self.hasFocus() else 1))
+        painter.setBrush(QColor(colours.ground))
+        painter.drawRoundedRect(box, 3, 3)
+        if self.isChecked():
+            painter.setPen(QPen(QColor(colours.text), max(box.width() / 7, 1.5)))
+            at = [(0.22, 0.52), (0.42, 0.74), (0.80, 0.26)]
+            points = [box.topLeft() + QPointF(x * box.width(), y * box.height()) for x, y in at]
+            painter.drawPolyline(QPolygonF(points))
+
+
 class CheckLine(QWidget):
     """A box with text that wraps beside it; the text can be clicked as well."""
 
     def __init__(self, item: Item, ticked: bool) -> None:
         super().__init__()
         self.key = item.key
-        self.box = QCheckBox()
+        self.box = TickBox()
         self.box.setChecked(ticked)
         self.box.setAccessibleName(item.text)
         self.box.setAccessibleDescription(_BASIS[item.basis])

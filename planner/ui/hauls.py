@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from planner.errors import PlannerError
 from planner.handouts.layout import TrapLayout, trip_layout
-from planner.logbook import Change, Haul, LogError, Trip, book_zone, export_table
+from planner.logbook import Change, Haul, LogError, Trip, TripOutcome, book_zone, export_table
 from planner.phrasing import day_text
 from planner.trips import Plan
 from planner.ui.haul_cells import Clock
@@ -125,7 +125,7 @@ class HaulsView(QWidget):
         halves.addWidget(left)
         halves.addWidget(self._trip_side())
         halves.setStretchFactor(1, 1)
-        halves.setSizes([360, 800])
+        halves.setSizes([300, 800])
         return halves
 
     def _trip_side(self) -> QWidget:
@@ -155,16 +155,21 @@ class HaulsView(QWidget):
     # -- showing -----------------------------------------------------------------------------
 
     def refresh(self) -> None:
-        """Show the log as it is."""
+        """Show the log as it is; the trips are added up elsewhere, as a long log takes a while."""
         log = self.bench.log
-        trips = trips_newest_first(log)
-        keys = [(trip.trip, trip.place) for trip in trips]
-        if self.chosen not in keys:
-            self.chosen = keys[0] if keys else None
-        self._stack.setCurrentIndex(1 if trips else 0)
-        self.trips.show_trips(trips, self.chosen)
+        self._stack.setCurrentIndex(1 if log.hauls else 0)
         self._offer()
         self._show_trip()
+        # On the clerk's thread, where they do not wait for a forecast.
+        self.bench.clerk.start("trips", "", lambda _: trips_newest_first(log), self._show_trips)
+
+    def _show_trips(self, trips: list[TripOutcome]) -> None:
+        keys = [(trip.trip, trip.place) for trip in trips]
+        if self.chosen not in keys and self._saving == 0:
+            self.chosen = keys[0] if keys else None
+            self._show_trip()
+            self._offer()
+        self.trips.show_trips(trips, self.chosen)
         self._learn_zones({trip.place for trip in trips})
 
     def _show_trip(self) -> None:
@@ -179,7 +184,7 @@ class HaulsView(QWidget):
         if first_time:
             self.table.resizeColumnsToContents()
             self.table.setCurrentIndex(self.model.index(0, 0))
-        self._trip_line.setText(f"{name}, {place}. Times on the clock of {zone.key}.")
+        self._trip_line.setText(f"{name}, {place} (times of {zone.key})")
         trips = (trip for trip in self.bench.log.trips if (trip.name, trip.place) == self.chosen)
         trip = next(trips, Trip(name, place))
         self.details.show_trip(trip, self.state.style, self._may_write())

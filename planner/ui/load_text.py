@@ -44,7 +44,7 @@ def summary(facts: TripFacts, style: Style) -> str:
 
 
 def layout_lines(facts: TripFacts, style: Style) -> list[tuple[str, str]]:
-    """Return for each spot, in the order of setting, its heading and its traps."""
+    """Return for each spot, in the order of setting, its traps, and the water and line there."""
     at: dict[str, list[str]] = defaultdict(list)
     for placed in facts.traps.placed:
         design = f" ({placed.design})" if placed.design else ""
@@ -53,14 +53,14 @@ def layout_lines(facts: TripFacts, style: Style) -> list[tuple[str, str]]:
     lines = []
     for spot, traps in at.items():
         water = waters.get(spot)
-        head = "Wherever you set"
-        if water is not None:
-            least = water.over_trap_least_m
-            cover = (
-                f"at least {height_text(least, style)} over the trap"
-                if least > 0
-                else "goes dry at the lowest water"
-            )
-            head = f"{spot}: {cover}, {line_text(water, style)} of line"
-        lines.append((head, ", ".join(traps)))
+        if water is None:
+            lines.append((", ".join(traps), "No spots are entered for this place."))
+            continue
+        least = water.over_trap_least_m
+        cover = (
+            f"at least {height_text(least, style)} over the trap"
+            if least > 0
+            else "the trap stands dry at the lowest water"
+        )
+        lines.append((f"{spot}: {', '.join(traps)}", f"{cover}; {line_text(water, style)} of line"))
     return lines

@@ -25,7 +25,7 @@ from planner.sites import Site
 from planner.trips import Plan
 from planner.ui.checklist_cards import SectionCard
 from planner.ui.load_text import headline, layout_lines, summary, trip_key
-from planner.ui.parts import Card, Empty, body, button, heading, quiet, refill, title
+from planner.ui.parts import Card, Empty, body, button, quiet, refill, title
 from planner.ui.theme import SPACE
 from planner.ui.ticks import read_ticks, write_ticks
 from planner.ui.work import Checkpoint
@@ -209,8 +209,8 @@ class LoadView(QWidget):
 
     def _layout_card(self, facts: TripFacts) -> Card:
         lines: list[QWidget] = []
-        for head, traps in layout_lines(facts, self.state.style):
-            lines += [heading(head), body(traps)]
+        for traps, water in layout_lines(facts, self.state.style):
+            lines += [body(traps), quiet(water)]
         if facts.traps.sentence:
             lines.append(quiet(facts.traps.sentence))
         return Card("Where the traps go, in the order of setting", *lines)

@@ -35,7 +35,7 @@ class TripDetails(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(SPACE // 2)
         self._water_label = QLabel()
-        self.crew = self._field(row, QLabel("Crew"), "people aboard", 1)
+        self.crew = self._field(row, QLabel("Crew"), "", 1)
         self.water = self._field(row, self._water_label, "", 1)
         self.weather = self._field(row, QLabel("Weather"), "in your words", 3)
         self.notes = self._field(row, QLabel("Notes"), "", 4)

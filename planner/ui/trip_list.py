@@ -36,6 +36,7 @@ class TripList(QTableView):
         self.verticalHeader().hide()
         header = self.horizontalHeader()
         header.setHighlightSections(False)
+        header.setResizeContentsPrecision(60)  # rows measured for the width of a column
         header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         header.setStretchLastSection(True)
         self.selectionModel().currentRowChanged.connect(self._row_chosen)
@@ -46,6 +47,7 @@ class TripList(QTableView):
         self._filling = True
         self._keys = keys
         self._rows.show([_row(trip) for trip in trips])
+        self.setColumnHidden(_COLUMNS.index("Place"), len({trip.place for trip in trips}) < 2)
         self.resizeColumnsToContents()
         if chosen in keys:
             self.selectRow(keys.index(chosen))

@@ -127,12 +127,12 @@ class Workbench(QObject):
         path = demo_book() if source.demo else default_logbook()
         path.parent.mkdir(parents=True, exist_ok=True)
         if self.book is not None and self.book.path == path:
-            return self.book, self.book.read()
+            return self.book, _read_whole(self.book)
         fresh = source.demo and not path.exists()
         book = Logbook.open(path)
         if fresh:
             book.import_table(demo_log(), book_zone)
-        return book, book.read()
+        return book, _read_whole(book)
 
     def _take_log(self, opened: tuple[Logbook | None, Log]) -> None:
         book, log = opened
@@ -241,7 +241,8 @@ class Workbench(QObject):
         def work(_: Checkpoint) -> tuple[Change | None, Log]:
             if self.book is None:
                 raise LogbookError("This log is open for reading only; open the place itself.")
-            return change(self.book), self.book.read()
+            made = change(self.book)
+            return made, _read_whole(self.book)
 
         def done(result: tuple[Change | None, Log]) -> None:
             made, log = result
@@ -287,3 +288,10 @@ class Workbench(QObject):
 
     def _crashed(self, error: BaseException) -> None:
         raise error
+
+
+def _read_whole(book: Logbook) -> Log:
+    """Return the log of a book with its fingerprint worked out: a long log takes seconds."""
+    log = book.read()
+    _ = log.fingerprint
+    return log

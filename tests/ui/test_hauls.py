@@ -60,7 +60,7 @@ def made_view(qtbot: QtBot, bench: Workbench) -> HaulsView:
     view.show()
     qtbot.waitExposed(view)
     view.activateWindow()
-    qtbot.waitUntil(view.isActiveWindow)
+    qtbot.waitUntil(lambda: view.isActiveWindow() and bench.clerk.idle)
     return view
 
 
