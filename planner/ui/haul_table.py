@@ -40,6 +40,8 @@ class HaulTable(QTableView):
     def __init__(self, model: HaulModel, words: Callable[[str], Sequence[str]]) -> None:
         super().__init__()
         self.hauls = model
+        self._was_refused = False
+        model.refused.connect(self._stay)
         self.setModel(model)
         self.setItemDelegate(_CellEditor(words, self))
         self.setAccessibleName("Hauls of the trip, one row a trap")
@@ -90,10 +92,16 @@ class HaulTable(QTableView):
         }
         # The next cell is chosen, not opened: + and − go on to work in it.
         super().closeEditor(editor, hints.NoHint)
+        refused, self._was_refused = self._was_refused, False
+        if refused:
+            return  # the cell waits to be typed again
         if hint in moves:
             self.setCurrentIndex(self.moveCursor(moves[hint], Qt.KeyboardModifier.NoModifier))
         elif hint == hints.SubmitModelCache:
             self._go_down()
+
+    def _stay(self, _sentence: str) -> None:
+        self._was_refused = self.state() == QAbstractItemView.State.EditingState
 
     def _go_down(self) -> None:
         """Choose the same column of the next trap; from the last, the next column of the first."""

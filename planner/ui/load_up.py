@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from datetime import UTC, datetime
 from pathlib import Path
@@ -285,8 +286,8 @@ class LoadView(QWidget):
 
     def _ask(self, asked: str, suffix: str, kinds: str) -> Path | None:
         assert self.facts is not None
-        name = f"{trip_key(self.facts.site, self.facts.plan)}.{suffix}".replace("/", "-")
-        path, _ = QFileDialog.getSaveFileName(self, asked, name, kinds)
+        trip = re.sub(r'[\\/:*?"<>|]', "-", trip_key(self.facts.site, self.facts.plan))
+        path, _ = QFileDialog.getSaveFileName(self, asked, f"{trip}.{suffix}", kinds)
         return Path(path) if path else None
 
 

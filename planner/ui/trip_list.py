@@ -47,7 +47,12 @@ class TripList(QTableView):
         self._filling = True
         self._keys = keys
         self._rows.show([_row(trip) for trip in trips])
-        self.setColumnHidden(_COLUMNS.index("Place"), len({trip.place for trip in trips}) < 2)
+        one_place = len({trip.place for trip in trips}) < 2
+        self.setColumnHidden(_COLUMNS.index("Place"), one_place)
+        modes = QHeaderView.ResizeMode
+        self.horizontalHeader().setSectionResizeMode(
+            _COLUMNS.index("Light"), modes.Stretch if one_place else modes.Interactive
+        )
         self.resizeColumnsToContents()
         if chosen in keys:
             self.selectRow(keys.index(chosen))

@@ -8,7 +8,8 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QFileDialog, QLineEdit
+from PySide6.QtGui import QAccessible
+from PySide6.QtWidgets import QApplication, QFileDialog, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_log, demo_place
@@ -200,8 +201,10 @@ def test_more_light_than_judged_is_refused_beside_the_table(qtbot: QtBot, view: 
     assert "more than were judged (5)" in view.refusal.text()
     assert view.refusal.isVisible()
     assert in_book(view)[0].light is None
-    choose(view, 0, "light")
+    at = view.table.currentIndex()
+    assert (at.row(), at.column()) == (0, AT["light"])
     keys(qtbot, "4", Qt.Key.Key_Return)
+    assert view.table.currentIndex().row() == 1
     settled(qtbot, view)
     assert not view.refusal.isVisible()
     assert in_book(view)[0].light == 4
@@ -409,3 +412,19 @@ def test_a_bad_table_is_listed_whole_and_the_good_rows_offered(
         dialog.take_good.emit()
     assert [haul.trap for haul in in_book(view, "1 Oct")] == ["A"]
     dialog.reject()
+
+
+def unnamed(view: QWidget) -> list[str]:
+    """Return the widgets that Tab reaches and a screen reader has no name for."""
+    return [
+        f"{type(widget).__name__} {widget.objectName()}"
+        for widget in view.findChildren(QWidget)
+        if widget.focusPolicy() & Qt.FocusPolicy.TabFocus
+        and widget.isVisible()
+        and not QAccessible.queryAccessibleInterface(widget).text(QAccessible.Text.Name)
+    ]
+
+
+def test_every_widget_that_tab_reaches_has_a_name(view: HaulsView) -> None:
+    """Protects who cannot see the screen: no nameless stop."""
+    assert unnamed(view) == []

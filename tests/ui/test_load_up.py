@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import os
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
@@ -12,8 +13,8 @@ import pytest
 from icalendar import Calendar
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QFileDialog, QLabel
+from PySide6.QtGui import QAccessible, QDesktopServices
+from PySide6.QtWidgets import QFileDialog, QLabel, QWidget
 from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_log, demo_place
@@ -22,6 +23,7 @@ from planner.logbook import book_zone, read_log
 from planner.phrasing import Style
 from planner.sites import load_site
 from planner.trips import Plan, PlanSet
+from planner.ui.load_text import layout_lines
 from planner.ui.load_up import LoadView
 from planner.ui.state import ViewState
 from planner.ui.ticks import read_ticks, ticks_file, write_ticks
@@ -214,3 +216,20 @@ def test_a_damaged_file_of_ticks_is_no_end(tmp_path: Path) -> None:
     assert read_ticks("trip 1", path) == frozenset()
     if os.name == "posix":
         write_ticks("trip", frozenset({"b"}), Path("/proc/ticks.json"))
+
+
+def test_every_widget_that_tab_reaches_has_a_name(view: LoadView) -> None:
+    """Protects who cannot see the screen: each box is read with its text."""
+    for widget in view.findChildren(QWidget):
+        if widget.focusPolicy() & Qt.FocusPolicy.TabFocus and widget.isVisible():
+            found = QAccessible.queryAccessibleInterface(widget)
+            assert found.text(QAccessible.Text.Name), type(widget).__name__
+
+
+def test_a_spot_that_goes_dry_is_told(view: LoadView) -> None:
+    """Protects a trap from the air: the layout says where the water does not reach."""
+    assert view.facts is not None
+    shallow = replace(view.facts.spots[0], over_trap_least_m=-0.1)
+    facts = replace(view.facts, spots=(shallow, *view.facts.spots[1:]))
+    said = [water for traps, water in layout_lines(facts, Style()) if shallow.spot in traps]
+    assert "stands dry" in said[0]
