@@ -7,7 +7,7 @@ from PySide6.QtGui import QBrush, QColor, QFontMetrics, QLinearGradient, QPainte
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from planner.ui import theme
-from planner.ui.strip.lanes import draw_mark
+from planner.ui.strip.outlook_lanes import draw_mark
 
 _BAR_PX = 120
 _GAP = 18

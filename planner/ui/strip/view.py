@@ -12,8 +12,9 @@ from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolTip, QWidget
 
 from planner.ui import theme
-from planner.ui.strip import lanes
+from planner.ui.strip.calendar_lanes import Bracket, CursorLane, DateLane, GroundLane, PlansLane
 from planner.ui.strip.days import TripMark, day_at, place_of, place_of_instant
+from planner.ui.strip.outlook_lanes import CatchLane, DaysLane, FullnessLane, MoonLane, WaterLane
 
 if TYPE_CHECKING:
     from planner.trips import Outlook, Plan
@@ -92,15 +93,15 @@ class StripView(QWidget):
         for _, _, height in _LANES:
             tops.append(tops[-1] + height)
         sizes = [(tops[i], _LANES[i][2]) for i in range(len(_LANES))]
-        self._ground = lanes.GroundLane(0, _HEIGHT, tops[1:-1])
-        self._dates = lanes.DateLane(*sizes[0], self.today)
-        self._moon = lanes.MoonLane(*sizes[1])
-        self._water = lanes.WaterLane(*sizes[2])
-        self._fullness = lanes.FullnessLane(*sizes[3])
-        self._catch = lanes.CatchLane(*sizes[4])
-        self._free = lanes.DaysLane(*sizes[5])
-        self._brackets = lanes.PlansLane(*sizes[6])
-        self._cursor = lanes.CursorLane(0, _HEIGHT, self.today)
+        self._ground = GroundLane(0, _HEIGHT, tops[1:-1])
+        self._dates = DateLane(*sizes[0], self.today)
+        self._moon = MoonLane(*sizes[1])
+        self._water = WaterLane(*sizes[2])
+        self._fullness = FullnessLane(*sizes[3])
+        self._catch = CatchLane(*sizes[4])
+        self._free = DaysLane(*sizes[5])
+        self._brackets = PlansLane(*sizes[6])
+        self._cursor = CursorLane(0, _HEIGHT, self.today)
         self._of_outlook = (self._moon, self._water, self._fullness, self._catch, self._free)
         self._all = (self._ground, self._dates, *self._of_outlook, self._brackets, self._cursor)
         for lane in self._all:
@@ -181,7 +182,7 @@ class StripView(QWidget):
         self.setFocus(Qt.FocusReason.MouseFocusReason)
         self.day_chosen.emit(day_at(at.x()))
         if at.y() >= self._plans_top:
-            row = int((at.y() - self._plans_top) / (_LANES[-1][2] / lanes.PlansLane.ROWS))
+            row = int((at.y() - self._plans_top) / (_LANES[-1][2] / PlansLane.ROWS))
             for bracket in self._brackets.brackets:
                 if bracket.row == row and bracket.begin - 0.3 <= at.x() <= bracket.end + 0.3:
                     self.plan_chosen.emit(bracket.rank)
@@ -200,9 +201,9 @@ class StripView(QWidget):
         self.range_changed.emit(*self.days_in_view())
 
 
-def _packed(plans: Sequence[Plan], zone: Any) -> list[lanes.Bracket]:
+def _packed(plans: Sequence[Plan], zone: Any) -> list[Bracket]:
     """Return the plans as brackets, each in the first row that is free there; best plans first."""
-    ends = [[] for _ in range(lanes.PlansLane.ROWS)]  # type: list[list[tuple[float, float]]]
+    ends = [[] for _ in range(PlansLane.ROWS)]  # type: list[list[tuple[float, float]]]
     brackets = []
     for plan in plans:
         begin, end = place_of_instant(plan.set_at, zone), place_of_instant(plan.haul_at, zone)
@@ -211,9 +212,9 @@ def _packed(plans: Sequence[Plan], zone: Any) -> list[lanes.Bracket]:
             for row, taken in enumerate(ends)
             if all(end + 0.1 < a or begin - 0.1 > b for a, b in taken)
         )
-        row = next(clear, lanes.PlansLane.ROWS - 1)
+        row = next(clear, PlansLane.ROWS - 1)
         ends[row].append((begin, end))
-        brackets.append(lanes.Bracket(plan.rank, begin, end, row))
+        brackets.append(Bracket(plan.rank, begin, end, row))
     return brackets
 
 

@@ -1,0 +1,178 @@
+"""Lanes that need no forecast: days and months, plans, and what is chosen; they only draw."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import Final
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPen
+
+from planner.ui import theme
+from planner.ui.strip.canvas import Canvas, Lane
+from planner.ui.strip.days import day_at, place_of
+
+_DAY_LINES_FROM_PX: Final = 7
+_MONTH_ROOM_PX: Final = 44
+
+
+class GroundLane(Lane):
+    """Behind all lanes: weekends, hairlines between days, months."""
+
+    def __init__(self, top: float, height: float, breaks: Sequence[float]) -> None:
+        super().__init__(top, height)
+        self._breaks = breaks
+        self.setZValue(theme.Z_GROUND)
+
+    def draw(self, canvas: Canvas) -> None:
+        colours, painter = theme.current(), canvas.painter
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        if canvas.width >= 3:
+            for place in range(canvas.first, canvas.last + 1):
+                if day_at(place).weekday() >= 5:
+                    painter.fillRect(canvas.cell(place), QColor(colours.weekend))
+        painter.setPen(QPen(QColor(colours.line), 1))
+        for place in range(canvas.first, canvas.last + 1):
+            day = day_at(place)
+            month = day.day == 1 and (canvas.width >= 0.9 or day.month == 1)
+            if month or canvas.width >= _DAY_LINES_FROM_PX:
+                top = 0.0 if month else self._breaks[0]
+                painter.drawLine(
+                    QPointF(canvas.x(place), top), QPointF(canvas.x(place), canvas.height)
+                )
+        for y in self._breaks:
+            painter.drawLine(
+                QPointF(canvas.x(canvas.first), y), QPointF(canvas.x(canvas.last + 1), y)
+            )
+
+
+class DateLane(Lane):
+    """Months and years; days and weekdays when there is room."""
+
+    def __init__(self, top: float, height: float, today: date) -> None:
+        super().__init__(top, height)
+        self.today = place_of(today)
+
+    def draw(self, canvas: Canvas) -> None:
+        colours, painter = theme.current(), canvas.painter
+        half = canvas.height / 2
+        self._months(canvas, half)
+        if canvas.width < 16:
+            return
+        for place in range(canvas.first, canvas.last + 1):
+            day = day_at(place)
+            today = place == self.today
+            canvas.font(-1, bold=today)
+            painter.setPen(QColor(colours.accent if today else colours.quiet))
+            text = f"{day:%a} {day.day}" if canvas.width >= 52 else str(day.day)
+            painter.drawText(canvas.cell(place, half, half), Qt.AlignmentFlag.AlignCenter, text)
+
+    def _months(self, canvas: Canvas, height: float) -> None:
+        painter = canvas.painter
+        painter.setPen(QColor(theme.current().text))
+        canvas.font(0, bold=True)
+        first = day_at(canvas.first + 1)
+        by_year = canvas.width * 30 < _MONTH_ROOM_PX
+        begin = first.replace(day=1, month=1) if by_year else first.replace(day=1)
+        while (place := place_of(begin)) <= canvas.last:
+            months = 12 if by_year else 1
+            following = _months_on(begin, months)
+            # The name of a month that began before the view stays at the view's edge.
+            left = max(canvas.x(place), canvas.x(canvas.first + 1)) + 4
+            room = canvas.x(place_of(following)) - left
+            if canvas.width * 30 * months >= 110:
+                text = f"{begin:%B} {begin.year}"
+            elif by_year:
+                text = str(begin.year)
+            else:
+                text = f"{begin:%b} {begin.year}" if begin.month == 1 else f"{begin:%b}"
+            if painter.fontMetrics().horizontalAdvance(text) <= room:
+                painter.drawText(QPointF(left, height - 4), text)
+            begin = following
+
+
+def _months_on(day: date, months: int) -> date:
+    year, month = divmod(day.year * 12 + day.month - 1 + months, 12)
+    return date(year, month + 1, 1)
+
+
+@dataclass(frozen=True)
+class Bracket:
+    """A plan on the strip, from set to haul, in a row of its lane."""
+
+    rank: int
+    begin: float
+    end: float
+    row: int
+
+
+class PlansLane(Lane):
+    """Plans as brackets from set to haul, the chosen one strong."""
+
+    ROWS: Final = 3
+
+    def __init__(self, top: float, height: float) -> None:
+        super().__init__(top, height)
+        self.brackets: Sequence[Bracket] = ()
+        self.chosen: int | None = None
+
+    def show_brackets(self, brackets: Sequence[Bracket], chosen: int | None) -> None:
+        """Show other plans."""
+        self.brackets, self.chosen = brackets, chosen
+        self.update()
+
+    def draw(self, canvas: Canvas) -> None:
+        colours, painter = theme.current(), canvas.painter
+        row_height = canvas.height / self.ROWS
+        for bracket in sorted(self.brackets, key=lambda b: b.rank == self.chosen):
+            if bracket.end < canvas.first or bracket.begin > canvas.last + 1:
+                continue
+            chosen = bracket.rank == self.chosen
+            left, right = canvas.x(bracket.begin), canvas.x(bracket.end)
+            middle = (bracket.row + 0.5) * row_height
+            ink = QColor(colours.accent if chosen else colours.text)
+            painter.setPen(QPen(ink, 3 if chosen else 1.6, c=Qt.PenCapStyle.FlatCap))
+            reach = row_height / 2 - 2
+            painter.drawLine(QPointF(left, middle), QPointF(right, middle))
+            for x in (left, right):
+                painter.drawLine(QPointF(x, middle - reach), QPointF(x, middle + reach))
+            if canvas.width >= 9:
+                canvas.font(-1.5, bold=chosen)
+                text = str(bracket.rank)
+                metrics = painter.fontMetrics()
+                box = QRectF(0, 0, metrics.horizontalAdvance(text) + 6, metrics.height() - 2)
+                box.moveCenter(QPointF((left + right) / 2, middle))
+                painter.setPen(Qt.PenStyle.NoPen)
+                painter.setBrush(QColor(colours.panel))
+                painter.drawRoundedRect(box, 3, 3)
+                painter.setPen(ink)
+                painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
+
+
+class CursorLane(Lane):
+    """Over all lanes: today's line and the selected day's frame."""
+
+    def __init__(self, top: float, height: float, today: date) -> None:
+        super().__init__(top, height)
+        self.today = place_of(today)
+        self.day = self.today
+        self.setZValue(theme.Z_CHOSEN)
+
+    def choose(self, day: date) -> None:
+        """Frame another day."""
+        self.day = place_of(day)
+        self.update()
+
+    def draw(self, canvas: Canvas) -> None:
+        colours, painter = theme.current(), canvas.painter
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(QPen(QColor(colours.text), 1, Qt.PenStyle.DashLine))
+        x = canvas.x(self.today)
+        painter.drawLine(QPointF(x, 0), QPointF(x, canvas.height))
+        painter.setPen(QPen(QColor(colours.accent), 2))
+        frame = canvas.cell(self.day)
+        if frame.width() < 4:
+            frame = QRectF(frame.center().x() - 2, frame.top(), 4, frame.height())
+        painter.drawRect(frame.adjusted(0, 1, 0, -1))
