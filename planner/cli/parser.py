@@ -8,7 +8,7 @@ from typing import NoReturn
 
 from planner import __version__
 from planner.cli.commands import check, dates, learn, picture, plans, sky, start, trials, water
-from planner.cli.spans import UsageError
+from planner.cli.errors import UsageError
 
 _DESCRIPTION = (
     "Plans crab trapping trips around water, light, rules and how full the crabs should be. "

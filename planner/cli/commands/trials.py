@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from planner.cli.answers import Answer, Sheet, number, table_lines
 from planner.cli.arguments import add_job, add_log
-from planner.cli.spans import UsageError
+from planner.cli.errors import UsageError
 from planner.errors import InputError
 
 if TYPE_CHECKING:

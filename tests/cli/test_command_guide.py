@@ -1,0 +1,47 @@
+"""The guide to the command line is true: its examples run, and every job and option is in it."""
+
+from __future__ import annotations
+
+import re
+import shlex
+from pathlib import Path
+
+import pytest
+
+from planner.cli import main
+from planner.cli.parser import parse
+
+ROOT = Path(__file__).parents[2]
+GUIDE = (ROOT / "docs" / "command-line.md").read_text(encoding="utf-8")
+EXAMPLES = [
+    line
+    for block in re.findall(r"```sh\n(.*?)```", GUIDE, re.S)
+    for line in block.strip().splitlines()
+]
+JOBS = ("water", "sky", "dates", "plans", "learn", "trials", "check", "picture")
+
+
+@pytest.mark.parametrize("line", EXAMPLES)
+def test_example_runs(line, capsys, monkeypatch):
+    """Whoever copies an example gets an answer."""
+    monkeypatch.chdir(ROOT)
+    program, *words = shlex.split(line)
+    assert program == "fullshell"
+    if words[0] == "picture":  # drawn in test_picture_and_start; here only the words are tried
+        assert parse(words).out == Path("window.png")
+        return
+    assert main(words) == 0, capsys.readouterr().err
+    assert capsys.readouterr().out.strip()
+
+
+def test_every_job_has_an_example():
+    """A job without an example is a job nobody finds."""
+    assert {line.split()[1] for line in EXAMPLES} == set(JOBS)
+
+
+@pytest.mark.parametrize("job", JOBS)
+def test_every_option_is_in_the_guide(job, capsys):
+    """An option nobody can read about is an option nobody uses."""
+    main([job, "--help"])
+    for option in re.findall(r"(?<![\w-])--[a-z]+", capsys.readouterr().out):
+        assert option in GUIDE, option

@@ -1,0 +1,134 @@
+"""The window's picture, the bare program without a screen, and the jobs without Qt."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from importlib.util import find_spec
+from pathlib import Path
+
+import pytest
+
+from planner.cli import main
+from planner.cli.commands import picture, start
+
+needs_window = pytest.mark.skipif(
+    find_spec("PySide6") is None, reason="draws the window, whose libraries are not installed here"
+)
+
+WITHOUT_QT = """
+import sys
+class NoQt:
+    def find_spec(self, name, path=None, target=None):
+        if name.split(".")[0] in ("PySide6", "pyqtgraph", "shiboken6"):
+            raise ModuleNotFoundError(f"no {name} here")
+sys.meta_path.insert(0, NoQt())
+from planner.cli import main
+sys.exit(main(sys.argv[1:]))
+"""
+
+
+def _program(*words: str, folder: Path) -> subprocess.CompletedProcess[str]:
+    return subprocess.run(
+        [sys.executable, *words], capture_output=True, text=True, cwd=folder, check=False
+    )
+
+
+def test_water_without_qt(tmp_path):
+    """The core's jobs answer where Qt can not be imported at all."""
+    words = ("water", "sedge-hollow", "--from", "2026-08-14", "--to", "2026-08-15")
+    ran = _program("-c", WITHOUT_QT, *words, folder=tmp_path)
+    assert (ran.returncode, ran.stderr) == (0, "")
+    assert ran.stdout.startswith("Sedge Hollow (invented)")
+
+
+def test_help_is_light(tmp_path):
+    """Asking for help loads none of the heavy libraries."""
+    code = (
+        "import sys; from planner.cli import main; main(['--help']);"
+        "heavy = {'pandas', 'scipy', 'skyfield', 'statsmodels', 'pydantic', 'PySide6'};"
+        "print(sorted(heavy & set(sys.modules)), file=sys.stderr)"
+    )
+    assert _program("-c", code, folder=tmp_path).stderr.strip() == "[]"
+
+
+def test_python_m_planner(tmp_path):
+    """`python -m planner` is the same program, with its exit status."""
+    assert _program("-m", "planner", "--version", folder=tmp_path).returncode == 0
+    wrong = _program("-m", "planner", "water", "nowhere", folder=tmp_path)
+    assert (wrong.returncode, wrong.stdout) == (3, "")
+
+
+@needs_window
+def test_picture_is_drawn(tmp_path):
+    """The file is a PNG of the size asked for, drawn in a process without a screen."""
+    words = ("picture", "w.png", "--size", "1100x700", "--today", "2026-08-14", "--theme", "dark")
+    ran = _program("-m", "planner", *words, folder=tmp_path)
+    assert ran.returncode == 0, ran.stderr
+    data = (tmp_path / "w.png").read_bytes()
+    assert data[:8] == b"\x89PNG\r\n\x1a\n"
+    assert (int.from_bytes(data[16:20]), int.from_bytes(data[20:24])) == (1100, 700)
+
+
+def test_picture_without_the_windows_libraries(monkeypatch, capsys, tmp_path):
+    """A machine without Qt is told what to install, and no file is left."""
+    monkeypatch.setattr(picture, "find_spec", lambda _: None)
+    assert main(["picture", str(tmp_path / "w.png")]) == 1
+    assert "fullshell[window]" in capsys.readouterr().err
+    assert not (tmp_path / "w.png").exists()
+
+
+def test_picture_into_a_folder_that_is_not_there(run, monkeypatch, tmp_path):
+    """The folder is named; nothing is made on the user's behalf."""
+    monkeypatch.setattr(picture, "require_window", lambda: None)
+    ran = run("picture", str(tmp_path / "none" / "w.png"))
+    assert (ran.status, ran.out) == (2, "")
+    assert "there is no folder" in ran.err
+
+
+@pytest.mark.parametrize(
+    ("platform", "environment", "screen"),
+    [
+        ("linux", {}, False),
+        ("linux", {"DISPLAY": ""}, False),
+        ("linux", {"DISPLAY": ":0"}, True),
+        ("linux", {"WAYLAND_DISPLAY": "wayland-0"}, True),
+        ("darwin", {}, True),
+        ("win32", {}, True),
+    ],
+)
+def test_has_screen(platform, environment, screen):
+    """Protects a server from a window that cannot open, and a desk from getting none."""
+    assert start.has_screen(platform, environment) is screen
+
+
+def test_without_a_screen(monkeypatch, capsys, tmp_path):
+    """The bare program prints ranked plans of the demo place and draws the window to a file."""
+    drawn: list[Path] = []
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setattr(start, "has_screen", lambda *_: False)
+    monkeypatch.setattr(start, "require_window", lambda: None)
+    monkeypatch.setattr(start, "draw_view", lambda out, **_: drawn.append(out))
+    assert main([]) == 0
+    out = capsys.readouterr().out
+    assert "Sedge Hollow (invented): set-and-haul plans" in out
+    assert drawn == [tmp_path / start.PICTURE]
+    assert str(drawn[0]) in out
+
+
+def test_without_a_screen_and_without_qt(monkeypatch, tmp_path):
+    """Where there is no Qt either, the plans still come, and the reason why no picture."""
+    monkeypatch.setattr(picture, "find_spec", lambda _: None)
+    text = start.without_screen(tmp_path / start.PICTURE)
+    assert "set-and-haul plans" in text
+    assert "No picture of the window" in text
+
+
+def test_a_reader_that_stops_early(tmp_path):
+    """`fullshell water ... | head -1` ends quietly."""
+    command = f"{sys.executable} -m planner water sedge-hollow --every 1m | head -1"
+    ran = subprocess.run(
+        command, shell=True, capture_output=True, text=True, cwd=tmp_path, check=False
+    )
+    assert ran.stderr == ""
+    assert ran.stdout.startswith("Sedge Hollow")
