@@ -1,7 +1,8 @@
-"""Where the files that ship with the program are: from a checkout or from a wheel."""
+"""Where files are: those that ship, in a checkout or a wheel, and the user's own."""
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 _PACKAGE = Path(__file__).parent
@@ -27,3 +28,13 @@ def demo_place() -> Path:
 def demo_log() -> Path:
     """Return the haul table of the invented demo log."""
     return resource("demo", "sedge-hollow-hauls.csv")
+
+
+def user_folder() -> Path:
+    """Return the folder of this user's data; the variable FULLSHELL_HOME moves it."""
+    moved = os.environ.get("FULLSHELL_HOME")
+    if moved:
+        return Path(moved)
+    import platformdirs
+
+    return platformdirs.user_data_path("fullshell", appauthor=False)

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from network_guard import NetworkUsed
 
-from planner.sites.book import user_folder
+from planner.assets import user_folder
 
 # 192.0.2.0/24 is set aside for documentation (RFC 5737), .invalid for names (RFC 2606).
 FAR_ADDRESS = "192.0.2.1"

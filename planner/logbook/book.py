@@ -16,6 +16,7 @@ from threading import RLock
 from typing import Any, Final, Self
 from zoneinfo import ZoneInfo
 
+from planner.assets import user_folder
 from planner.errors import Problem
 from planner.logbook import journal
 from planner.logbook.columns import COLUMNS, TIMES
@@ -26,7 +27,6 @@ from planner.logbook.journal import Change, Recorder
 from planner.logbook.log import HaulKey, Log, haul_key
 from planner.logbook.reading import read_table
 from planner.logbook.rules import haul_problems
-from planner.sites.book import user_folder
 
 # Columns of the haul table that the trip carries, not the haul.
 _OF_TRIP: Final = ("trip", "place")

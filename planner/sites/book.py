@@ -2,14 +2,11 @@
 
 from __future__ import annotations
 
-import os
 from dataclasses import dataclass
 from difflib import get_close_matches
 from pathlib import Path
 
-import platformdirs
-
-from planner.assets import sample_sites
+from planner.assets import sample_sites, user_folder
 from planner.errors import Problem
 from planner.sites.reading import SiteError, read_tables
 
@@ -25,12 +22,6 @@ class PlaceEntry:
     path: Path
     shipped: bool
     invented: bool = False
-
-
-def user_folder() -> Path:
-    """Return the folder of this user's data; the variable FULLSHELL_HOME moves it."""
-    moved = os.environ.get("FULLSHELL_HOME")
-    return Path(moved) if moved else platformdirs.user_data_path("fullshell", appauthor=False)
 
 
 def user_places() -> Path:
@@ -70,7 +61,7 @@ def find_place(name_or_path: str | Path) -> Path:
                 f'"{written}"',
                 "there is no such file and no such place in the book",
                 f"{hint}give a place file (.toml) or one of: "
-                + ", ".join(entry.name for entry in entries),
+                + ", ".join(entry.path.stem for entry in entries),
             )
         ],
     )

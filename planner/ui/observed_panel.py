@@ -24,9 +24,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.assets import user_folder
 from planner.clock import from_utc64
 from planner.errors import InputError, PlannerError
-from planner.sites.book import user_folder
 from planner.sites.keeping import file_stem
 from planner.sites.site import Site
 from planner.tides import Tide

@@ -8,7 +8,7 @@ from dataclasses import asdict, dataclass, fields
 from pathlib import Path
 from typing import Any
 
-from planner.sites.book import user_folder
+from planner.assets import user_folder
 
 
 @dataclass(frozen=True)

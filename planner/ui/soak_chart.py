@@ -12,12 +12,12 @@ from PySide6.QtGui import QColor
 
 from planner.clock import from_utc64, to_utc64
 from planner.phrasing import Style, clock_text, height_text
-from planner.sites import Site
 from planner.ui import theme
 from planner.ui.charts import LocalTimeAxis, themed_plot
 from planner.units import metres_to
 
 if TYPE_CHECKING:
+    from planner.sites import Site
     from planner.trips import Plan
     from planner.trips.soak_water import SoakWater
 

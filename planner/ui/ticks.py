@@ -7,7 +7,7 @@ import os
 from pathlib import Path
 from typing import Final
 
-from planner.sites.book import user_folder
+from planner.assets import user_folder
 
 _TRIPS_KEPT: Final = 40
 

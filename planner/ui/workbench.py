@@ -14,15 +14,14 @@ from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from planner.assets import demo_log, demo_place
+from planner.assets import demo_log, demo_place, user_folder
 from planner.errors import PlannerError
-from planner.logbook import Change, Log, Logbook, LogbookError, book_zone, default_logbook, read_log
-from planner.sites import Site, find_place, load_site
-from planner.sites.book import user_folder
 from planner.ui.state import ViewState
 from planner.ui.work import Checkpoint, Desk
 
 if TYPE_CHECKING:
+    from planner.logbook import Change, Log, Logbook
+    from planner.sites import Site
     from planner.trips import Outlook, PlanSet, Search, Wishes
 
 PLAN_DAYS: Final = 84  # twelve weeks ahead: as far as a trapper picks dates
@@ -31,7 +30,6 @@ _PAST_DAYS: Final = 180
 _AHEAD_DAYS: Final = 185
 _MOST_DAYS_EACH_WAY: Final = 3653
 _LOG_REST_MS: Final = 700
-_NO_LOG: Final = Log(())
 
 
 @dataclass(frozen=True)
@@ -78,7 +76,7 @@ class Workbench(QObject):
         self.state = state
         self.source = demo_source()
         self.site: Site | None = None
-        self.log: Log = _NO_LOG
+        self._log: Log | None = None
         self.outlook: Outlook | None = None
         self.plans: PlanSet | None = None
         self.search: Search | None = None
@@ -106,7 +104,7 @@ class Workbench(QObject):
         self.desk.start(
             "place",
             "Reading the place",
-            lambda _: load_site(find_place(source.place)),
+            lambda _: _read_place(source.place),
             self._arrive,
         )
         self.clerk.start(
@@ -119,11 +117,20 @@ class Workbench(QObject):
         self.site_changed.emit()
         self._refresh()
 
+    @property
+    def log(self) -> Log:
+        """Every haul known; empty until the log is read."""
+        from planner.logbook import Log
+
+        return Log(()) if self._log is None else self._log
+
     def _open_log(self, source: Source) -> tuple[Logbook | None, Log]:
+        from planner.logbook import Log, Logbook, book_zone, default_logbook, read_log
+
         if source.log is not None:
             return None, read_log(source.log, book_zone)
         if not source.keep:
-            return None, _NO_LOG
+            return None, Log(())
         path = demo_book() if source.demo else default_logbook()
         path.parent.mkdir(parents=True, exist_ok=True)
         if self.book is not None and self.book.path == path:
@@ -239,6 +246,8 @@ class Workbench(QObject):
         """
 
         def work(_: Checkpoint) -> tuple[Change | None, Log]:
+            from planner.logbook import LogbookError
+
             if self.book is None:
                 raise LogbookError("This log is open for reading only; open the place itself.")
             made = change(self.book)
@@ -262,7 +271,7 @@ class Workbench(QObject):
 
     def _set_log(self, log: Log, typed: bool = False) -> None:
         unchanged = log.fingerprint == self.log.fingerprint
-        self.log = log
+        self._log = log
         self.undo_name = self.book.undo_name if self.book else None
         self.redo_name = self.book.redo_name if self.book else None
         self.log_changed.emit()
@@ -288,6 +297,12 @@ class Workbench(QObject):
 
     def _crashed(self, error: BaseException) -> None:
         raise error
+
+
+def _read_place(name: str) -> Site:
+    from planner.sites import find_place, load_site
+
+    return load_site(find_place(name))
 
 
 def _read_whole(book: Logbook) -> Log:

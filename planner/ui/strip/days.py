@@ -10,7 +10,6 @@ from zoneinfo import ZoneInfo
 
 from planner.clock import from_utc64
 from planner.estimates import Interval
-from planner.logbook import TripOutcome
 from planner.phrasing import (
     Style,
     clock_text,
@@ -24,6 +23,7 @@ from planner.phrasing import (
 )
 
 if TYPE_CHECKING:
+    from planner.logbook import TripOutcome
     from planner.trips import Outlook, Plan
 
 # Days are drawn at their distance from this one, so that pixels stay within what floats hold.
