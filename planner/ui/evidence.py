@@ -3,19 +3,29 @@
 from __future__ import annotations
 
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import (
-    QPushButton,
-    QStackedWidget,
-    QTabWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QPushButton, QStackedWidget, QTabWidget, QVBoxLayout, QWidget
 
+from planner.logbook import Log
+from planner.molt.evidence_types import Evidence
+from planner.sites import Site
+from planner.ui.effects_panel import EffectsPanel
 from planner.ui.parts import Empty, quiet, title
+from planner.ui.record_panel import RecordPanel
 from planner.ui.theme import SPACE
 from planner.ui.trial_panel import TrialPanel
 from planner.ui.trips_panel import TripsPanel
+from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+
+_WILL_BE = (
+    "What your own trips say will stand here: whether moon, season or recent trips move how "
+    "full the crabs are, how forecasts did, and which traps catch more. Nothing is logged yet."
+)
+_NOT_LEARNED = (
+    "Forecasts do not learn from the log yet, so no effect is estimated and no forecast was "
+    "made that could be checked. Your trips over moon and year, and the traps compared, stand in "
+    "the other tabs."
+)
 
 
 class EvidenceView(QWidget):
@@ -24,26 +34,24 @@ class EvidenceView(QWidget):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self.bench, self.state = bench, bench.state
-        self._stale: set[TripsPanel | TrialPanel] = set()
+        self.evidence: Evidence | None = None
+        self.effects = EffectsPanel(bench.state)
         self.trips = TripsPanel(bench)
+        self.record = RecordPanel()
         self.trials = TrialPanel(bench)
+        self._learned_pages = [_Learned(self.effects), _Learned(self.record)]
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         self.tabs.tabBar().setAccessibleName("Kinds of evidence")
+        self.tabs.addTab(self._learned_pages[0], "What matters")
         self.tabs.addTab(self.trips, "Moon and season")
+        self.tabs.addTab(self._learned_pages[1], "How forecasts did")
         self.tabs.addTab(self.trials, "Traps compared")
         self.tabs.currentChanged.connect(lambda _: self._catch_up())
         log = QPushButton("Log hauls")
         log.clicked.connect(lambda _=False: self.state.change(view="hauls"))
         self._stack = QStackedWidget()
-        self._stack.addWidget(
-            Empty(
-                "What your own trips say will stand here: whether moon, season or recent trips "
-                "move how full the crabs are, how forecasts did, and which traps catch more. "
-                "Nothing is logged yet.",
-                log,
-            )
-        )
+        self._stack.addWidget(Empty(_WILL_BE, log))
         self._stack.addWidget(self.tabs)
         self.basis = quiet()
         column = QVBoxLayout(self)
@@ -51,6 +59,7 @@ class EvidenceView(QWidget):
         column.addWidget(title("Weigh evidence"))
         column.addWidget(self.basis)
         column.addWidget(self._stack, 1)
+        self._stale: set[str] = set()
         bench.site_changed.connect(self.refresh)
         bench.log_changed.connect(self.refresh)
         self.refresh()
@@ -66,7 +75,10 @@ class EvidenceView(QWidget):
             self.basis.setText(
                 f"{site.name}: {len(outcomes)} logged trips, {judged} crabs judged for fullness."
             )
-        self._stale = {self.trips, self.trials}
+        for key in ("evidence", "trip points", "trial"):
+            self.bench.desk.stop(key)
+        self.trips.show_curves(None)
+        self._stale = {"evidence", "trips", "trials"}
         self._catch_up()
 
     def showEvent(self, event: QShowEvent) -> None:
@@ -74,9 +86,72 @@ class EvidenceView(QWidget):
         self._catch_up()
 
     def _catch_up(self) -> None:
-        if not self.isVisible() or not self.bench.log.hauls:
+        """Work out what the shown tab needs and is not of this log and place yet."""
+        site, log, shown = self.bench.site, self.bench.log, self.tabs.currentWidget()
+        if not self.isVisible() or not log.hauls or site is None:
             return
-        for panel in tuple(self._stale):
-            if panel is self.tabs.currentWidget():
-                self._stale.discard(panel)
-                panel.refresh()
+        if shown is self.trials:
+            if self._take("trials"):
+                self.trials.refresh()
+            return
+        if shown is self.trips and self._take("trips"):
+            self.trips.refresh()
+        if self._take("evidence"):
+            self._learn(site, log)
+
+    def _take(self, what: str) -> bool:
+        stale = what in self._stale
+        self._stale.discard(what)
+        return stale
+
+    def _learn(self, site: Site, log: Log) -> None:
+        for page in self._learned_pages:
+            page.say("Learning from the log…")
+
+        def work(checkpoint: Checkpoint) -> Evidence | None:
+            return learned(site, log, checkpoint)
+
+        self.bench.desk.start("evidence", "Learning from the log", work, self._show_learned)
+
+    def _show_learned(self, evidence: Evidence | None) -> None:
+        self.evidence = evidence
+        self.trips.show_curves(evidence)
+        if evidence is None:
+            for page in self._learned_pages:
+                page.say(_NOT_LEARNED)
+            return
+        self.effects.show_evidence(evidence)
+        self.record.show_record(evidence.record)
+        for page in self._learned_pages:
+            page.show_inside()
+
+
+class _Learned(QStackedWidget):
+    """A panel that needs the log to be learned from, or a word on why it is not there."""
+
+    def __init__(self, inside: QWidget) -> None:
+        super().__init__()
+        self._words = quiet()
+        said = QWidget()
+        column = QVBoxLayout(said)
+        column.addWidget(self._words)
+        column.addStretch(1)
+        self.addWidget(said)
+        self.addWidget(inside)
+
+    def say(self, text: str) -> None:
+        """Show words in place of the panel."""
+        self._words.setText(text)
+        self.setCurrentIndex(0)
+
+    def show_inside(self) -> None:
+        """Show the panel."""
+        self.setCurrentIndex(1)
+
+
+def learned(site: Site, log: Log, checkpoint: Checkpoint) -> Evidence | None:
+    """Return what the log says of a place; None while the model does not learn from logs."""
+    from planner import molt
+
+    learn = getattr(molt, "evidence", None)
+    return learn(site, log, checkpoint=checkpoint) if callable(learn) else None

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
     QPushButton,
+    QSizePolicy,
     QStackedLayout,
     QTableView,
     QVBoxLayout,
@@ -108,6 +109,8 @@ class ChartWithTable(QWidget):
         self.button.setCheckable(True)
         self.button.setAccessibleName(f"{chart.accessibleName()} as a table")
         self.button.toggled.connect(self._flip)
+        # The chart says how high both are; a long table scrolls.
+        table.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         self._stack = QStackedLayout()
         self._stack.addWidget(chart)
         self._stack.addWidget(table)

@@ -11,7 +11,8 @@ import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QPointF, QRectF, Signal
 from PySide6.QtGui import QPainterPath
 
-from planner.estimates import Band, Floats
+from planner.estimates import Floats
+from planner.molt.evidence_types import Curve
 from planner.ui import theme
 from planner.ui.charts import Chart
 from planner.ui.trip_points import TripPoint, point_text
@@ -22,15 +23,11 @@ _TOP: Final = 1.03  # of the highest thing drawn
 
 @dataclass(frozen=True)
 class Points:
-    """What a chart of trips shows: where each trip stands, and a band under them.
-
-    x: shape (n,). band: light share at `band_x`, both of shape (m,), None without a model.
-    """
+    """What a chart of trips shows: where each trip stands, x of shape (n,), and a band below."""
 
     trips: Sequence[TripPoint]
     x: Floats
-    band_x: Floats | None = None
-    band: Band | None = None
+    curve: Curve | None = None
 
 
 class TripChart(Chart):
@@ -57,9 +54,9 @@ class TripChart(Chart):
         self.setLabel("left", "light crabs of 100 judged", color=colours.text)
         self.getAxis("bottom").setTicks([self._ticks])
         highest = 0.1
-        if points.band is not None and points.band_x is not None:
-            highest = max(highest, float(points.band.high.max()))
-            self._band(points.band_x, points.band)
+        if points.curve is not None:
+            highest = max(highest, float(points.curve.light_share.high.max()))
+            self._band(points.curve)
         if points.trips:
             highest = max(highest, *(trip.light.high for trip in points.trips))
             self._bars(points)
@@ -74,9 +71,9 @@ class TripChart(Chart):
         if event.type() == QEvent.Type.PaletteChange and shown is not None:
             self.show_points(shown)
 
-    def _band(self, x: Floats, band: Band) -> None:
-        colours = theme.current()
-        low, high = (self.plot(x, 100 * edge, pen=None) for edge in (band.low, band.high))
+    def _band(self, curve: Curve) -> None:
+        colours, x, band = theme.current(), curve.x_d, curve.light_share
+        low, high = (pg.PlotCurveItem(x, 100 * edge) for edge in (band.low, band.high))
         fill = pg.FillBetweenItem(low, high, brush=theme.colour(colours.forecast_band, 150))
         fill.setZValue(theme.Z_BAND)
         self.addItem(fill)

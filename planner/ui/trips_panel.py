@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from planner.molt.evidence_types import Curve, Evidence
 from planner.ui.parts import Card, quiet
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
@@ -27,6 +28,8 @@ _MARKS = (
     "Lines: 80% interval of the trip's own count."
 )
 
+_BAND = "Band: 80% interval of what the model makes of the log, all else as on average."
+
 
 class TripsPanel(QWidget):
     """Two pictures of the same trips."""
@@ -38,11 +41,14 @@ class TripsPanel(QWidget):
         months = list(zip(map(float, MONTH_BEGINS), MONTHS, strict=True))
         self.moon = TripChart("Trips over the moon", quarters, LUNATION_D)
         self.season = TripChart("Trips over the year", months, YEAR_D)
+        self._points: tuple[TripPoint, ...] = ()
+        self._moon_curve: Curve | None = None
+        self._season_curve: Curve | None = None
         self.rows = RowsModel(_COLUMNS)
         self.said = quiet()
         self.pointed = quiet(_MARKS)
         for chart in (self.moon, self.season):
-            chart.pointed.connect(lambda text: self.pointed.setText(text or _MARKS))
+            chart.pointed.connect(lambda text: self.pointed.setText(text or self._legend()))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(self.said)
@@ -57,20 +63,36 @@ class TripsPanel(QWidget):
         if site is None:
             return
         outcomes = log.outcomes(site.name)
-        self._outcomes = len(outcomes)
+
+        def done(points: tuple[TripPoint, ...]) -> None:
+            self._points = points
+            self.said.setText(_said(len(points), len(outcomes) - len(points)))
+            self._show()
+
         self.bench.desk.start(
-            "trip points",
-            "Placing the trips",
-            lambda _: trip_points(outcomes, site.zone),
-            self._show,
+            "trip points", "Placing the trips", lambda _: trip_points(outcomes, site.zone), done
         )
 
-    def _show(self, points: tuple[TripPoint, ...]) -> None:
-        unjudged = self._outcomes - len(points)
-        self.said.setText(
-            f"{len(points)} trips with judged crabs"
-            + (f"; {unjudged} without, which say nothing of fullness." if unjudged else ".")
-        )
+    def show_curves(self, evidence: Evidence | None) -> None:
+        """Lay what was learned from the same log under the trips."""
+        self._moon_curve = evidence.moon if evidence is not None else None
+        self._season_curve = evidence.season if evidence is not None else None
+        self._show()
+
+    def _legend(self) -> str:
+        return _MARKS if self._moon_curve is None else f"{_MARKS} {_BAND}"
+
+    def _show(self) -> None:
+        self.pointed.setText(self._legend())
+        points = self._points
         self.rows.show(point_rows(points))
-        self.moon.show_points(Points(points, np.array([p.moon_d for p in points])))
-        self.season.show_points(Points(points, np.array([p.year_d for p in points])))
+        moon_d = np.array([point.moon_d for point in points])
+        year_d = np.array([point.year_d for point in points])
+        self.moon.show_points(Points(points, moon_d, self._moon_curve))
+        self.season.show_points(Points(points, year_d, self._season_curve))
+
+
+def _said(judged: int, unjudged: int) -> str:
+    if not unjudged:
+        return f"{judged} trips with judged crabs."
+    return f"{judged} trips with judged crabs; {unjudged} without, which say nothing of fullness."

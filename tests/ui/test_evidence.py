@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
@@ -10,14 +11,22 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 import ephem
+import numpy as np
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 from PySide6.QtCore import QPointF
 from PySide6.QtWidgets import QLabel, QPushButton, QWidget
 
 from planner.assets import demo_log, demo_place
-from planner.estimates import Interval
+from planner.estimates import Band, Interval, interval_of_draws
 from planner.logbook import Haul, Log, TripOutcome
+from planner.molt.evidence_types import Cause, Curve, Effect, Evidence, PastForecast, Record
+from planner.ui import evidence as evidence_module
+from planner.ui.effects_panel import EffectsPanel
 from planner.ui.evidence import EvidenceView
+from planner.ui.evidence_rows import effect_text, record_rows, record_text, score_rows
+from planner.ui.record_panel import RecordPanel
 from planner.ui.state import ViewState
 from planner.ui.trial_rows import groupings, settle_texts, weigh_traps
 from planner.ui.trip_chart import mark_size
@@ -161,6 +170,140 @@ def test_a_chart_turns_into_a_table(view: EvidenceView, qtbot: Any) -> None:
     assert view.trials.chart.isVisible()
     button.click()
     assert not view.trials.chart.isVisible()
+
+
+# -- what was learned ------------------------------------------------------------------------
+
+
+def _effect(cause: Cause, mean: float, spread: float, trips: int = 28) -> Effect:
+    draws = np.clip(np.linspace(mean - 2 * spread, mean + 2 * spread, 401), 0, 1)
+    swing = interval_of_draws(draws)
+    return Effect(cause, swing, draws, trips, 21 * trips, trips_to_settle=43)
+
+
+def _evidence(trips: int = 28) -> Evidence:
+    x = np.linspace(0, 29.5, 60)
+    band = Band(0.1 + 0 * x, 0.05 + 0 * x, 0.18 + 0 * x)
+    past = tuple(
+        PastForecast(f"t{i}", TODAY - timedelta(days=9 * i), Interval(0.1, 0.03, 0.2), 20, i % 5)
+        for i in range(trips)
+    )
+    scores = (0.09, 0.10, 0.11, 0.30, 0.33, 0.36) if past else (math.nan,) * 6
+    return Evidence(
+        effects=(
+            _effect("season", 0.25, 0.05, trips),
+            _effect("moon", 0.09, 0.06, trips),
+            _effect("runs", 0.04, 0.02, trips),
+        ),
+        moon=Curve(x, band),
+        season=Curve(x * 365 / 29.5, band),
+        record=Record(past, *scores),
+        trips=trips,
+        crabs=21 * trips,
+    )
+
+
+def test_effects_are_weighed_against_the_users_own_difference(
+    view: EvidenceView, qtbot: Any, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What counts as worth caring about is the user's to say, and is remembered in the state."""
+    monkeypatch.setattr(evidence_module, "learned", lambda *_: _evidence())
+    view.refresh()
+    _settle(qtbot, view)
+    assert view.effects.isVisible()
+    said = _words(view.effects)
+    assert "Season and water: it matters" in said
+    assert "Moon: your log cannot tell yet" in said
+    assert "Recent trips: it hardly matters" in said
+    assert view.effects.rows.data(view.effects.rows.index(1, 3)) == "about half"
+    view.effects.care.setValue(2)
+    assert view.state.care_points == 2
+    assert "Moon: it matters" in _words(view.effects)
+    assert "makes 2 of 100 or more" in _words(view.effects)
+
+
+def test_the_record_and_the_bands_come_with_the_effects(
+    view: EvidenceView, qtbot: Any, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """One learning serves all tabs, and the bands go when the log changes."""
+    monkeypatch.setattr(evidence_module, "learned", lambda *_: _evidence())
+    view.refresh()
+    view.tabs.setCurrentIndex(2)
+    _settle(qtbot, view)
+    assert "did better than the place's running average and the season alone" in (
+        view.record.sentence.text()
+    )
+    assert view.record.rows.rowCount() == 28
+    view.tabs.setCurrentWidget(view.trips)
+    _settle(qtbot, view)
+    assert view.trips.moon._shown is not None
+    assert view.trips.moon._shown.curve is not None
+    monkeypatch.setattr(evidence_module, "learned", lambda *_: None)
+    view.refresh()
+    _settle(qtbot, view)
+    assert view.trips.moon._shown.curve is None
+
+
+def test_effects_without_a_judged_trip_do_not_pretend_to_come_from_the_log() -> None:
+    """The prior is shown as general knowledge, not as the user's evidence."""
+    text = effect_text(_effect("moon", 0.09, 0.06, trips=0), 10)
+    assert "known in general" in text
+    assert "your log cannot tell" not in text
+
+
+def test_a_cannot_tell_says_what_would_settle_it() -> None:
+    """43 more trips are said as about 45: no more digits than the figure is worth."""
+    text = effect_text(_effect("moon", 0.09, 0.06), 10)
+    assert "About 45 more trips would settle it." in text
+    assert "would settle it" not in effect_text(_effect("season", 0.4, 0.02), 10)
+
+
+@pytest.mark.parametrize(
+    ("log_scores", "said"),
+    [
+        ((0.30, 0.33, 0.36), "better than the place's running average and the season alone"),
+        ((0.30, 0.25, 0.36), "did better than the place's running average, did worse than the"),
+        ((0.30, 0.302, 0.298), "did no better than the place's running average and the season"),
+    ],
+)
+def test_the_record_says_so_when_the_model_is_not_better(
+    log_scores: tuple[float, float, float], said: str
+) -> None:
+    """A model that loses to a running average admits it."""
+    past = _evidence().record.trips
+    record = Record(past, 0.1, 0.1, 0.1, *log_scores)
+    assert said in record_text(record)
+    assert ("Do not lean on it" in record_text(record)) == ("no better" in said or "worse" in said)
+
+
+def test_few_or_no_past_forecasts_are_no_verdict() -> None:
+    """Three trips do not say which forecast is better, and none is no error."""
+    assert "too few" in record_text(_evidence(3).record)
+    empty = _evidence(0).record
+    assert "No past trip" in record_text(empty)
+    assert record_rows(empty) == []
+    assert score_rows(empty)[0] == ("this model", "", "")
+
+
+def test_an_empty_record_and_prior_effects_draw(qtbot: Any) -> None:
+    """With nothing judged the panels stand, say so, and divide by nothing."""
+    record, effects = RecordPanel(), EffectsPanel(ViewState(today=TODAY, day=TODAY))
+    for panel in (record, effects):
+        qtbot.addWidget(panel)
+        panel.show()
+    record.show_record(_evidence(0).record)
+    effects.show_evidence(_evidence(0))
+    assert effects.rows.rowCount() == 3
+
+
+@given(st.lists(st.floats(0, 1), min_size=1), st.floats(0, 1), st.floats(0, 1))
+def test_a_larger_difference_is_never_more_likely(
+    draws: list[float], one: float, other: float
+) -> None:
+    """Asking for more can only lower the probability that it matters."""
+    effect = Effect("moon", Interval(0, 0, 0), np.array(draws), 1, 1)
+    small, large = sorted((one, other))
+    assert 0 <= effect.p_matters(large) <= effect.p_matters(small) <= 1
 
 
 # -- rows and points ---------------------------------------------------------------------------

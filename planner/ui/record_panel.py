@@ -1,0 +1,114 @@
+"""How forecasts of past trips did: scores beside simple forecasts, and forecast against outcome."""
+
+from __future__ import annotations
+
+import numpy as np
+import pyqtgraph as pg
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from planner.molt.evidence_types import Record
+from planner.ui import theme
+from planner.ui.charts import Chart
+from planner.ui.evidence_rows import (
+    RECORD_COLUMNS,
+    SCORE_COLUMNS,
+    record_rows,
+    record_text,
+    score_rows,
+)
+from planner.ui.parts import Card, heading, quiet
+from planner.ui.tables import ChartWithTable, RowsModel, rows_table
+from planner.ui.theme import SPACE
+from planner.ui.trip_chart import mark_size
+
+_SCORES_PX = 140
+
+
+class RecordChart(Chart):
+    """Forecast along, outcome up: right forecasts scatter about the line of equals."""
+
+    def __init__(self) -> None:
+        super().__init__("Forecast against outcome")
+        self.stand_still()
+        self.setMinimumHeight(180)
+        self._shown: Record | None = None
+
+    def show_record(self, record: Record) -> None:
+        """Show other trips."""
+        self._shown = record
+        colours = theme.current()
+        self.clear()
+        self.setLabel("bottom", "light crabs of 100, as forecast", color=colours.text)
+        self.setLabel("left", "as they came", color=colours.text)
+        trips = [trip for trip in record.trips if trip.judged]
+        came = np.array([100 * trip.light / trip.judged for trip in trips])
+        forecast = np.array([100 * trip.forecast.mean for trip in trips])
+        bars = np.array([[100 * t.forecast.low, 100 * t.forecast.high] for t in trips])
+        top = float(max([20.0, *came, *bars.ravel()])) * 1.04
+        self.plot(
+            [0, top], [0, top], pen=pg.mkPen(colours.quiet, width=1, style=Qt.PenStyle.DashLine)
+        )
+        if trips:
+            pen = pg.mkPen(theme.colour(colours.forecast, 140), width=1.2)
+            self.plot(bars.ravel(), np.repeat(came, 2), connect="pairs", pen=pen)
+            marks = pg.ScatterPlotItem(
+                forecast,
+                came,
+                size=np.array([mark_size(trip.judged) for trip in trips]),
+                pen=pg.mkPen(colours.logged, width=1.5),
+                brush=pg.mkBrush(theme.colour(colours.logged, 90)),
+            )
+            marks.setZValue(theme.Z_MARK)
+            self.addItem(marks)
+        self.setXRange(0, top, padding=0.02)
+        self.setYRange(0, top, padding=0.04)
+        self.setAccessibleDescription(f"{len(trips)} past trips; the table lists them")
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        shown = getattr(self, "_shown", None)
+        if event.type() == QEvent.Type.PaletteChange and shown is not None:
+            self.show_record(shown)
+
+
+class RecordPanel(QWidget):
+    """The verdict on top, scores, and every past forecast."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.sentence = heading("")
+        self.scores = RowsModel(SCORE_COLUMNS, numbers=(1, 2))
+        scores = rows_table(self.scores, "Scores of the forecasts", wide=0)
+        scores.setMaximumHeight(_SCORES_PX)
+        self.rows = RowsModel(RECORD_COLUMNS, numbers=(1, 2, 3))
+        self.chart = RecordChart()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, SPACE, 0, 0)
+        column.addWidget(self.sentence)
+        column.addWidget(scores)
+        column.addWidget(
+            quiet(
+                "Both scores are means over judged crabs; smaller is better. Each past trip was "
+                "forecast from earlier trips only."
+            )
+        )
+        table = rows_table(self.rows, "Past forecasts", wide=0)
+        column.addWidget(
+            Card(
+                "Forecast against outcome",
+                ChartWithTable(self.chart, table),
+                quiet(
+                    "On the dashed line forecast and outcome are equal. Lines: 80% interval of "
+                    "the forecast. Larger marks: more crabs judged."
+                ),
+            ),
+            1,
+        )
+
+    def show_record(self, record: Record) -> None:
+        """Show another record."""
+        self.sentence.setText(record_text(record))
+        self.scores.show(score_rows(record))
+        self.rows.show(record_rows(record))
+        self.chart.show_record(record)
