@@ -145,7 +145,7 @@ def main(worlds: int) -> None:
         rows += [World(trips, spot_sd=0.0), World(trips, spot_sd=0.8)]
         cells = [share_of_alarms(world, worlds, seed=trips) for world in rows]
         print(f"{trips:5d}  " + "  ".join(f"{cell:5.1%}" for cell in cells), flush=True)
-    print("\ncoverage of 80% intervals")
+    print(f"\ncoverage of 80% intervals ({max(worlds // 4, 50)} worlds)")
     print("trips  alike   differ (sd 0.3)   one 1.5 times better")
     for trips in (1, 3, 10, 30):
         rows = [World(trips), World(trips, design_sd=0.3), World(trips, ratio=1.5)]
