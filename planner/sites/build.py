@@ -13,19 +13,8 @@ from planner import constituents
 from planner.errors import Problem
 from planner.sites.book import find_reference
 from planner.sites.checks import sense_problems
-from planner.sites.file_model import (
-    EVERY_YEAR,
-    ClosureTable,
-    FreeTable,
-    HeightColumn,
-    OffsetsTable,
-    PlaceFile,
-    RulesTable,
-    TabledTable,
-    TimeColumn,
-    TripTable,
-    WaterTable,
-)
+from planner.sites.file_model import ClosureTable, FreeTable, PlaceFile, RulesTable, TripTable
+from planner.sites.file_values import EVERY_YEAR
 from planner.sites.reading import SiteError, read_tables
 from planner.sites.site import (
     Closure,
@@ -41,6 +30,13 @@ from planner.sites.site import (
     TabledDifferences,
     TimeDifferences,
     Water,
+)
+from planner.sites.water_tables import (
+    HeightColumn,
+    OffsetsTable,
+    TabledTable,
+    TimeColumn,
+    WaterTable,
 )
 from planner.sites.wording import problems_in_words, shown
 from planner.units import LengthUnit, metres_from

@@ -8,15 +8,16 @@ from pathlib import Path
 import pytest
 from pydantic import BaseModel
 
-from planner.sites import file_model, load_site
+from planner.sites import file_model, load_site, water_tables
 
 GUIDE = Path(__file__).parents[2] / "docs" / "place-file.md"
 TABLES = [
     table
-    for table in vars(file_model).values()
+    for module in (file_model, water_tables)
+    for table in vars(module).values()
     if isinstance(table, type)
     and issubclass(table, BaseModel)
-    and table.__module__ == file_model.__name__
+    and table.__module__ == module.__name__
 ]
 
 
