@@ -73,8 +73,7 @@ def _fits(name: str, written: dict[str, Any]) -> bool:
     if name not in written:
         return False
     value = written[name]
-    if name in _CHOICES:
-        return type(value) is not bool and value in _CHOICES[name]
     if name == "hours12":
         return value is None or isinstance(value, bool)
-    return type(value) is type(getattr(Settings(), name))
+    # By type first: 10.0 and true equal whole numbers here, and Qt would refuse them later.
+    return type(value) is type(getattr(Settings(), name)) and value in _CHOICES.get(name, (value,))

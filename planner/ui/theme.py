@@ -162,8 +162,8 @@ def fullness_colour(fullness: float) -> QColor:
 
 
 def ink_on(ground: QColor) -> QColor:
-    """Return black or white, whichever reads better on a ground."""
-    return QColor("#10161a") if contrast(ground, QColor("#10161a")) > 5.5 else QColor("#ffffff")
+    """Return black or white, whichever reads better on a ground: at least 4.5:1 on any."""
+    return max(QColor("#000000"), QColor("#ffffff"), key=lambda ink: contrast(ground, ink))
 
 
 def contrast(one: QColor, other: QColor) -> float:

@@ -53,6 +53,9 @@ class Desk(QObject):
         job = self._running.pop(key, None)
         if job is not None:
             job.cancelled.set()
+            # One that still waits for a thread would be worked out for nothing, and nobody
+            # but the pool would know of it.
+            self._pool.tryTake(job)
             self._tell()
 
     def stop_all(self) -> None:
