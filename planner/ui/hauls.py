@@ -4,13 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
-from functools import partial
-from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-    QFileDialog,
     QHBoxLayout,
     QSplitter,
     QStackedWidget,
@@ -20,7 +17,7 @@ from PySide6.QtWidgets import (
 
 from planner.errors import PlannerError
 from planner.handouts.layout import TrapLayout, trip_layout
-from planner.logbook import Change, Haul, LogError, Trip, TripOutcome, book_zone, export_table
+from planner.logbook import Change, Haul, Trip, TripOutcome, book_zone
 from planner.phrasing import day_text
 from planner.trips import Plan
 from planner.ui.haul_cells import Clock
@@ -39,14 +36,12 @@ from planner.ui.haul_rows import (
     zone_for,
 )
 from planner.ui.haul_table import KEYS_IN_WORDS, HaulTable
-from planner.ui.import_problems import ImportProblems
+from planner.ui.log_files import LogFiles
 from planner.ui.parts import Empty, body, button, caution, heading, quiet, title
 from planner.ui.theme import SPACE
 from planner.ui.trip_details import TripDetails
 from planner.ui.trip_list import TripList
 from planner.ui.workbench import Workbench
-
-_TABLES = "Haul tables (*.csv);;All files (*)"
 
 
 class HaulsView(QWidget):
@@ -87,9 +82,8 @@ class HaulsView(QWidget):
         self.remove_trap = button("Remove trap", self._remove_rows)
         self.delete = button("Delete trip", self._delete)
         self.delete.setToolTip("Delete the trip; Undo in the Edit menu brings it back")
-        self.import_ = button("Import a haul table…", self._import)
-        self.import_first = button("Import a haul table…", self._import)
-        self.export = button("Export the log…", self._export)
+        self.files = LogFiles(self.bench)
+        self.import_first = button("Import a haul table…", self.files.import_table)
         self._top = title("Log hauls")
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACE * 2, SPACE, SPACE * 2, SPACE)
@@ -118,10 +112,7 @@ class HaulsView(QWidget):
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.trips, 1)
-        files = QHBoxLayout()
-        files.addWidget(self.import_)
-        files.addWidget(self.export)
-        column.addLayout(files)
+        column.addWidget(self.files)
         halves.addWidget(left)
         halves.addWidget(self._trip_side())
         halves.setStretchFactor(1, 1)
@@ -216,7 +207,7 @@ class HaulsView(QWidget):
             self.from_plan.setToolTip("Rows with the plan's times and spots and your traps")
         for each in (self.from_plan, self.like_last):
             each.setEnabled(may and site is not None)
-        for each in (self.add_trap, self.delete, self.import_, self.import_first):
+        for each in (self.add_trap, self.delete, self.files.import_, self.import_first):
             each.setEnabled(may)
         self.remove_trap.setEnabled(may and len(self.model.hauls) > 1)
         self.keys.setVisible(may)
@@ -368,54 +359,3 @@ class HaulsView(QWidget):
             self._save_rows(self.chosen, (), f"delete of trip {name}")
         else:
             self.bench.change_log(lambda book: book.delete_trip(name))
-
-    # -- files -------------------------------------------------------------------------------
-
-    def _zone_of(self, place: str) -> ZoneInfo | None:
-        site = self.bench.site
-        return site.zone if site is not None and site.name == place else book_zone(place)
-
-    def _import(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, "Import a haul table", "", _TABLES)
-        if path:
-            self._take_in(path, skip_bad=False)
-
-    def _take_in(self, path: str, skip_bad: bool) -> None:
-        self.bench.change_log(
-            lambda book: book.import_table(path, self._zone_of, skip_bad=skip_bad, now=_now()),
-            partial(self._taken_in, path),
-            partial(self._not_taken_in, path),
-        )
-
-    def _taken_in(self, path: str, change: Change | None) -> None:
-        added = 0 if change is None else change.added
-        name = Path(path).name
-        self.bench.notice.emit(
-            f"{name}: {added} hauls added. Undo in the Edit menu takes them out again."
-            if added
-            else f"{name}: nothing added; every haul in it is in the log already."
-        )
-
-    def _not_taken_in(self, path: str, error: PlannerError) -> None:
-        if not isinstance(error, LogError):
-            self.bench.trouble.emit(str(error))
-            return
-        dialog = ImportProblems(error, self)
-        dialog.take_good.connect(lambda: self._take_in(path, skip_bad=True))
-        dialog.open()
-
-    def _export(self) -> None:
-        path, _ = QFileDialog.getSaveFileName(self, "Export the log", "hauls.csv", _TABLES)
-        if not path:
-            return
-        log = self.bench.log
-        self.bench.desk.start(
-            "export",
-            "Writing the log",
-            lambda _: export_table(log, path, self._zone_of),
-            lambda _: self.bench.notice.emit(f"{len(log.hauls)} hauls written to {path}."),
-        )
-
-
-def _now() -> datetime:
-    return datetime.now(UTC)

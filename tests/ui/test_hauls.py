@@ -367,7 +367,7 @@ def test_a_log_for_reading_only_says_so(qtbot: QtBot, bench: Workbench) -> None:
         assert view.model.hauls[0].keepers is None
         assert not view.delete.isEnabled()
         assert not view.like_last.isEnabled()
-        assert view.export.isEnabled()
+        assert view.files.export.isEnabled()
     finally:
         second.close()
 
@@ -378,16 +378,16 @@ def test_a_table_is_taken_in_and_given_out(
     """Protects the way in and out: the demo's table comes in once, and goes out whole."""
     monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(demo_log()), ""))
     with qtbot.waitSignal(view.bench.notice) as said:
-        view.import_.click()
+        view.files.import_.click()
     assert "355 hauls added" in said.args[0]
     with qtbot.waitSignal(view.bench.notice) as said:
-        view.import_.click()
+        view.files.import_.click()
     assert "nothing added" in said.args[0]
     settled(qtbot, view)
     out = tmp_path / "out.csv"
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(out), ""))
     with qtbot.waitSignal(view.bench.notice):
-        view.export.click()
+        view.files.export.click()
     assert read_log(out, book_zone).fingerprint == view.bench.log.fingerprint
 
 
@@ -401,7 +401,7 @@ def test_a_bad_table_is_listed_whole_and_the_good_rows_offered(
         "1 Oct,Sedge Hollow,B,many,,\n1 Oct,Sedge Hollow,C,3,2,5\n"
     )
     monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(table), ""))
-    view.import_.click()
+    view.files.import_.click()
     qtbot.waitUntil(lambda: view.findChild(ImportProblems) is not None)
     dialog = view.findChild(ImportProblems)
     assert isinstance(dialog, ImportProblems)
