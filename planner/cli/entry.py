@@ -6,7 +6,7 @@ import os
 import sys
 from collections.abc import Sequence
 
-from planner.cli.errors import NoWindow, UsageError
+from planner.cli.errors import UsageError
 from planner.cli.parser import parse
 from planner.errors import PlannerError, RangeError
 
@@ -19,9 +19,9 @@ INPUT = 3
 def main(argv: Sequence[str] | None = None) -> int:
     """Run one command and return the exit status.
 
-    0 done; 1 a fault of the program itself, or its window is not installed; 2 the command
-    line is wrong; 3 the input is wrong. For 1 to 3 there is one message on standard error
-    and nothing on standard output.
+    0 done; 1 a fault of the program itself, or the output could not be written; 2 the command
+    line is wrong; 3 the input is wrong, or the window is not installed. For 1 to 3 there is one
+    message on standard error and nothing on standard output.
     """
     try:
         args = parse(sys.argv[1:] if argv is None else argv)
@@ -30,8 +30,6 @@ def main(argv: Sequence[str] | None = None) -> int:
         return int(stop.code or DONE) or _write("")
     except (UsageError, RangeError) as error:
         return _say(error, USAGE)
-    except NoWindow as error:
-        return _say(error, FAULT)
     except PlannerError as error:
         return _say(error, INPUT)
     except KeyboardInterrupt:

@@ -73,7 +73,7 @@ def test_picture_is_drawn(tmp_path):
 def test_picture_without_the_windows_libraries(monkeypatch, capsys, tmp_path):
     """A machine without Qt is told what to install, and no file is left."""
     monkeypatch.setattr(picture, "find_spec", lambda _: None)
-    assert main(["picture", str(tmp_path / "w.png")]) == 1
+    assert main(["picture", str(tmp_path / "w.png")]) == 3
     assert "fullshell[window]" in capsys.readouterr().err
     assert not (tmp_path / "w.png").exists()
 

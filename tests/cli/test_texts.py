@@ -75,3 +75,27 @@ def test_dates_say_what_they_rest_on(run):
         "no logged trip speaks yet"
         in run("dates sedge-hollow --from 2026-08-14 --to 2026-08-15").out
     )
+
+
+def test_a_turn_read_as_midnight_stands_under_its_day(run):
+    """High water at 23:59 on 13 Nov 2026 reads 00:00, which is the 14th and not a day early."""
+    out = run("water sedge-hollow --turns --from 2026-11-13 --to 2026-11-14T04:00").out
+    assert re.search(r"^Sat 14 Nov 2026\n  00:00 EST +high", out, re.M)
+
+
+def test_an_event_just_before_midnight_keeps_its_day(run):
+    """Moonset at 23:58 on 19 May 2026 may not read 00:00 in that day's row."""
+    out = run("sky sedge-hollow --from 2026-05-19 --to 2026-05-19").out
+    assert re.search(r"^Tue 19 May .* 23:58 ", out, re.M)
+
+
+def test_seconds_are_shown_where_there_are_any(run):
+    """A step of half a minute may not print the same time twice."""
+    out = run("water sedge-hollow --from 2026-08-14 --to 2026-08-14T00:01 --every 30s").out
+    assert re.findall(r"\d\d:\d\d:\d\d", out) == ["00:00:00", "00:00:30", "00:01:00"]
+
+
+def test_limits_are_said_in_words(run):
+    """What ruled plans out is told in the trapper's words, not in the program's names."""
+    out = run("plans sedge-hollow --from 2026-02-12 --to 2026-02-16").out
+    assert re.search(r"^ +\d+  a trap in the water on a closed day$", out, re.M)

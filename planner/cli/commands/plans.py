@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from datetime import UTC, date, datetime
 from typing import TYPE_CHECKING, Any
 
-from planner.cli.answers import Answer, Sheet, interval, iso, number
+from planner.cli.answers import Answer, Sheet, interval, iso, number, table_lines
 from planner.cli.arguments import (
     add_days,
     add_job,
@@ -113,6 +113,8 @@ def find_plans(
 
 def plan_lines(site: Site, found: PlanSet, style: Style) -> Iterator[str]:
     """Yield the plans as text, best first, and what ruled out the rest."""
+    from planner.trips import LIMIT_WORDS
+
     yield heading(site, "set-and-haul plans, most full keepers first")
     for plan in found.plans:
         yield (
@@ -123,9 +125,9 @@ def plan_lines(site: Site, found: PlanSet, style: Style) -> Iterator[str]:
         yield from (f"     ! {warning}" for warning in plan.warnings)
     if not found.plans:
         yield "No plan keeps every limit on these days."
-    ruled_out = [f"{limit} {count}" for limit, count in found.rejected.items() if count]
+    ruled_out = [(str(n), LIMIT_WORDS[limit]) for limit, n in found.rejected.items() if n]
     if ruled_out:
-        yield f"Ruled out, in pairs of set and haul: {', '.join(ruled_out)}."
+        yield from table_lines(("ruled out", "pairs of set and haul"), ruled_out, right="rl")
     yield TIDE_CAUTION
     yield RULES_CAUTION
 

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from argparse import Namespace
 from collections.abc import Iterator
-from datetime import datetime
+from datetime import date, datetime
 from typing import TYPE_CHECKING, Any
 
 from planner.cli.answers import Answer, Sheet, iso_all, moment_or_none, number, table_lines
 from planner.cli.arguments import add_days, add_job, add_place, heading, place_of, style_of
 from planner.cli.spans import day_span
 from planner.clock import day_edges
-from planner.phrasing import clock_text, day_clock_text, day_text, zone_text
+from planner.phrasing import clock_text, day_clock_text, day_text, shown_day, zone_text
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -71,12 +71,17 @@ def _answer(args: Namespace) -> Answer:
     def text() -> Iterator[str]:
         style = style_of(args, site)
 
-        def clock(instant: datetime | None) -> str:
-            return "-" if instant is None else clock_text(instant, site.zone, style)
+        def clock(instant: datetime | None, day: date) -> str:
+            if instant is None:
+                return "-"
+            if shown_day(instant, site.zone) != day:  # its 00:00 would be read as the day's first
+                return f"{instant.astimezone(site.zone):%H:%M}"
+            return clock_text(instant, site.zone, style)
 
         def row(i: int) -> list[str]:
             order = ("civil_dawn", "sunrise", "sunset", "civil_dusk", "moonrise", "moonset")
-            cells = [clock(moment_or_none(getattr(sky, name)[i])) for name in order]
+            found = [moment_or_none(getattr(sky, name)[i]) for name in order]
+            cells = [clock(instant, sky.days[i]) for instant in found]
             if sky.sun_up_all_day[i]:
                 cells[1:3] = ["up all day", ""]
             elif cells[1] == cells[2] == "-":
