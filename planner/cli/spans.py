@@ -84,7 +84,7 @@ def step(text: str) -> timedelta:
         raise ArgumentTypeError(
             f'"{text}" is not a step; write a number with s, m, h or d, such as 6m or 1h'
         )
-    return timedelta(seconds=seconds)
+    return timedelta(milliseconds=round(seconds * 1000))  # as fine as the tide is sampled
 
 
 def today_at(zone: ZoneInfo) -> date:
