@@ -35,7 +35,7 @@ _POINTS: Final = 48
 _DRAWS: Final = 4000
 _TAIL_DF: Final = 5
 # Hauls that pin the scales down far better than they need to be.
-_ENOUGH_HAULS: Final = 4000
+_ENOUGH_HAULS: Final = 2500
 
 
 @dataclass(frozen=True)
