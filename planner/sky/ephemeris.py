@@ -7,6 +7,7 @@ DE421 comes with `skyfield-data`. It is read as a package resource because Skyfi
 from __future__ import annotations
 
 import importlib.resources
+import threading
 from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import lru_cache
@@ -23,6 +24,7 @@ _JD_J2000 = 2451545.0
 _LEAD = timedelta(days=34)
 # Searches look a few days past the span so that nothing at its edge is lost.
 _TRAIL = timedelta(days=6)
+_reading = threading.Lock()
 
 
 @dataclass(frozen=True)
@@ -38,9 +40,15 @@ class Ephemeris:
     last: date
 
 
-@lru_cache(maxsize=1)
 def ephemeris() -> Ephemeris:
     """Return the packaged ephemeris, read on the first call (about 0.2 s with the library)."""
+    # Two threads that ask first at once would both open the file, and one would leave it open.
+    with _reading:
+        return _read()
+
+
+@lru_cache(maxsize=1)
+def _read() -> Ephemeris:
     from skyfield.api import load, load_file
 
     resource = importlib.resources.files("skyfield_data") / "data" / "de421.bsp"

@@ -74,12 +74,11 @@ class PlacePanel(QTabWidget):
         split = QSplitter(Qt.Orientation.Vertical)
         split.setChildrenCollapsible(False)
         facts = scrolled(column, "Facts of the place")
-        facts.setMinimumHeight(11 * self.fontMetrics().height())
+        facts.setMinimumHeight(13 * self.fontMetrics().height())
         split.addWidget(facts)
         split.addWidget(lower)
-        split.setStretchFactor(0, 2)
-        split.setStretchFactor(1, 3)
-        split.setSizes([240, 360])
+        split.setStretchFactor(0, 0)
+        split.setStretchFactor(1, 1)
         return split
 
     def _make_spots(self) -> QWidget:

@@ -321,3 +321,26 @@ def test_a_moment_survives_the_change_of_clocks() -> None:
 
     moments = np.array([to_utc64(datetime(1972, 7, 1, tzinfo=UTC)), to_utc64(datetime.now(UTC))])
     assert (np.abs(utc_instants(sky_time(moments)) - moments) <= np.timedelta64(1, "ms")).all()
+
+
+def test_threads_that_ask_at_once_share_one_reading(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Two readings at once left a file open, which the window's first seconds could do."""
+    import time
+    from concurrent.futures import ThreadPoolExecutor
+    from functools import lru_cache
+
+    from planner.sky import ephemeris as module
+
+    readings = []
+
+    @lru_cache(maxsize=1)
+    def slow_reading() -> object:
+        readings.append(1)
+        time.sleep(0.05)  # long enough for the other threads to ask meanwhile
+        return object()
+
+    monkeypatch.setattr(module, "_read", slow_reading)
+    with ThreadPoolExecutor(4) as pool:
+        found = list(pool.map(lambda _: module.ephemeris(), range(4)))
+    assert len(readings) == 1
+    assert all(each is found[0] for each in found)
