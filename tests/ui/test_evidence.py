@@ -31,7 +31,8 @@ from planner.ui.state import ViewState
 from planner.ui.trial_rows import groupings, settle_texts, weigh_traps
 from planner.ui.trip_chart import mark_size
 from planner.ui.trip_points import TripPoint, moon_words, point_rows, trip_points
-from planner.ui.workbench import Source, Workbench
+from planner.ui.sources import Source
+from planner.ui.workbench import Workbench
 
 TODAY = date(2026, 11, 25)
 NEW_YORK = ZoneInfo("America/New_York")
@@ -192,7 +193,7 @@ def _evidence(trips: int = 28) -> Evidence:
     return Evidence(
         effects=(
             _effect("season", 0.25, 0.05, trips),
-            _effect("moon", 0.09, 0.06, trips),
+            _effect("moon", 0.09, 0.045, trips),
             _effect("runs", 0.04, 0.02, trips),
         ),
         moon=Curve(x, band),
@@ -215,11 +216,11 @@ def test_effects_are_weighed_against_the_users_own_difference(
     assert "Season and water: it matters" in said
     assert "Moon: your log cannot tell yet" in said
     assert "Recent trips: it hardly matters" in said
-    assert view.effects.rows.data(view.effects.rows.index(1, 3)) == "about half"
-    view.effects.care.setValue(2)
-    assert view.state.care_points == 2
+    assert view.effects.rows.data(view.effects.rows.index(1, 3)) == "about 4 in 10"
+    view.effects.care.setValue(1)
+    assert view.state.care_points == 1
     assert "Moon: it matters" in _words(view.effects)
-    assert "makes 2 of 100 or more" in _words(view.effects)
+    assert "makes 1 of 100 or more" in _words(view.effects)
 
 
 def test_the_record_and_the_bands_come_with_the_effects(
