@@ -12,9 +12,10 @@ from PySide6.QtWidgets import QApplication
 from planner.phrasing import Style
 from planner.ui import theme
 from planner.ui.settings import Settings, read_settings, write_settings
+from planner.ui.sources import Source, demo_source
 from planner.ui.state import ViewState
 from planner.ui.window import MainWindow
-from planner.ui.workbench import Source, Workbench, demo_source
+from planner.ui.workbench import Workbench
 
 
 def system_style(settings: Settings) -> Style:
@@ -69,8 +70,9 @@ def run() -> int:
     status = app.exec()
     write_settings(
         Settings(
-            place=bench.source.place,
-            demo=bench.source.demo,
+            # A place that could not be read is asked for again; it may be on a stick.
+            place=bench.source.place if bench.site else settings.place,
+            demo=bench.source.demo if bench.site else settings.demo,
             view=state.view,
             theme=state.theme,
             length=state.style.length,

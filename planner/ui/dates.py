@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QPushButton,
     QSplitter,
     QStackedWidget,
-    QTableView,
     QVBoxLayout,
     QWidget,
 )
@@ -27,7 +26,7 @@ from planner.ui.plans_panel import PlansPanel
 from planner.ui.strip import StripView
 from planner.ui.strip.days import TripMark, day_sentences, trip_marks, why_text
 from planner.ui.strip.legend import Legend
-from planner.ui.strip.table import DaysModel
+from planner.ui.strip.table import DaysTable
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 
@@ -45,7 +44,7 @@ class DatesView(QWidget):
         self.bench, self.state = bench, bench.state
         self._marks: list[TripMark] = []
         self._pointed: date | None = None
-        self.headline = title("Reading the place…")
+        self.headline = title("No place is open yet")
         self.basis = quiet()
         self.strip = StripView(self.state.today)
         self.day_line = body()
@@ -53,17 +52,18 @@ class DatesView(QWidget):
         self.plans = PlansPanel(bench)
         self.plan = PlanPanel(bench)
         self.like_it = LikeItPanel(bench)
-        self._table_model = DaysModel(self)
+        self.table = DaysTable()
         self._lay_out()
         # A wheel turned once asks for many ranges: ask for more days when it rests.
         self._range_timer = QTimer(self, singleShot=True, interval=250)
         self._range_timer.timeout.connect(self._want_days)
-        self.strip.day_chosen.connect(lambda day: self.state.change(day=day))
+        for days in (self.strip, self.table):
+            days.day_chosen.connect(lambda day: self.state.change(day=day))
         self.strip.plan_chosen.connect(lambda rank: self.state.change(plan=rank))
         self.strip.day_pointed.connect(self._point)
         self.strip.range_changed.connect(lambda *_: self._range_timer.start())
         self.state.listen(self._state_changed)
-        bench.site_changed.connect(self._show_all)
+        bench.site_changed.connect(self._show_site)
         bench.outlook_changed.connect(self._show_outlook)
         bench.plans_changed.connect(self._show_plans)
         bench.log_changed.connect(self._show_log)
@@ -96,16 +96,11 @@ class DatesView(QWidget):
         column = QVBoxLayout(card)
         column.setContentsMargins(1, 1, 1, SPACE // 2)
         column.setSpacing(2)
-        self._table = QTableView()
-        self._table.setModel(self._table_model)
-        self._table.setAccessibleName("Days as a table")
-        self._table.verticalHeader().hide()
-        self._table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
-        self._table.setFixedHeight(self.strip.height())
-        self._table.clicked.connect(self._row_chosen)
+        self.table.setFixedHeight(self.strip.height())
         self._stack = QStackedWidget()
         self._stack.addWidget(self.strip)
-        self._stack.addWidget(self._table)
+        self._stack.addWidget(self.table)
+        self._stack.setCurrentIndex(int(self.state.as_table))
         self._stack.setFixedHeight(self.strip.height())
         column.addWidget(self._stack)
         legend = Legend()
@@ -140,6 +135,13 @@ class DatesView(QWidget):
 
     # -- showing -----------------------------------------------------------------------------
 
+    def _show_site(self) -> None:
+        self._marks = []
+        self.strip.show_trips([])
+        self._show_all()
+        # A place opens with the days around today; the strip may stand elsewhere.
+        self._range_timer.start()
+
     def _show_all(self) -> None:
         self._show_outlook()
         self._show_log()
@@ -153,10 +155,18 @@ class DatesView(QWidget):
         self._fill_table()
 
     def _show_log(self) -> None:
-        site = self.bench.site
+        site, log = self.bench.site, self.bench.log
         if site is not None:
-            self._marks = trip_marks(self.bench.log.outcomes(site.name), site.zone)
-            self.strip.show_trips(self._marks)
+            self.bench.desk.start(
+                "trip marks",
+                "",
+                lambda _: trip_marks(log.outcomes(site.name), site.zone),
+                self._show_marks,
+            )
+
+    def _show_marks(self, marks: list[TripMark]) -> None:
+        self._marks = marks
+        self.strip.show_trips(marks)
         self._say_day()
         self._fill_table()
 
@@ -194,7 +204,7 @@ class DatesView(QWidget):
     def _say_basis(self) -> None:
         outlook, plans = self.bench.outlook, self._plans()
         if outlook is None:
-            self.basis.setText("Working out the water, the moon and the crabs…")
+            self.basis.setText("The days are not worked out yet.")
             return
         forecast = outlook.forecast
         if forecast.basis == "prior":
@@ -218,20 +228,21 @@ class DatesView(QWidget):
 
     def _fill_table(self) -> None:
         if self.state.as_table:
-            self._table_model.show(self.bench.outlook, self._marks, self._plans(), self.state.style)
-            self._table.resizeColumnsToContents()
+            self.table.days.show(self.bench.outlook, self._marks, self._plans(), self.state.style)
+            self.table.choose_day(self.state.day)
+            self.table.resizeColumnsToContents()
 
     # -- following the user ------------------------------------------------------------------
 
     def _state_changed(self, changed: frozenset[str]) -> None:
         if "day" in changed:
             self.strip.choose_day(self.state.day)
+            self.table.choose_day(self.state.day)
             self._say_day()
         if "plan" in changed:
             self._show_plans()
         if "style" in changed:
             self._show_all()
-            self._say_basis()
         if "theme" in changed:
             self.strip.refresh()
         if "as_table" in changed:
@@ -242,11 +253,6 @@ class DatesView(QWidget):
         if day != self._pointed:
             self._pointed = day
             self._say_day()
-
-    def _row_chosen(self, index: object) -> None:
-        outlook = self.bench.outlook
-        if outlook is not None:
-            self.state.change(day=outlook.days[index.row()])  # type: ignore[attr-defined]
 
     def _show_span(self, days: int) -> None:
         before = min(12, days // 4) if days <= 60 else days // 2

@@ -5,10 +5,10 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from planner.phrasing import day_text, light_text
-from planner.ui.parts import Card, body, heading, quiet
+from planner.ui.parts import Card, body, heading, quiet, refill
 from planner.ui.strip.days import outcome_text
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
@@ -18,6 +18,11 @@ if TYPE_CHECKING:
     from planner.trips import SimilarTrip
 
 _SHOWN = 5
+_NONE_EVER = (
+    "No trips are logged here yet. Logged trips that had the same moon, season and water as the "
+    "chosen day will be listed here, with how full the crabs were."
+)
+_NONE_BEFORE = "No trip was logged here before that day."
 
 
 class LikeItPanel(Card):
@@ -38,6 +43,7 @@ class LikeItPanel(Card):
         scroll.setAccessibleName("Past trips like the chosen day")
         self.column.addWidget(scroll, 1)
         self.state.listen(self._state_changed)
+        bench.site_changed.connect(self.refresh)
         bench.outlook_changed.connect(self.refresh)
         bench.log_changed.connect(self.refresh)
         self.refresh()
@@ -48,56 +54,43 @@ class LikeItPanel(Card):
 
     def refresh(self) -> None:
         """Look for trips like the chosen day."""
-        site, outlook, day, style = (
-            self.bench.site,
-            self.bench.outlook,
-            self.state.day,
-            self.state.style,
-        )
+        site, outlook, log = self.bench.site, self.bench.outlook, self.bench.log
+        day, style = self.state.day, self.state.style
+        self.bench.desk.stop("like it")
         if site is None or outlook is None:
+            self._fill([], "")
             return
         self.heading.setText(f"Past trips like {day_text(day)}")
-        outcomes = self.bench.log.outcomes(site.name)
-        if not outcomes:
-            self._fill(
-                [],
-                "No trips are logged here yet. Logged trips that had the same moon, "
-                "season and water as the chosen day will be listed here, with how full "
-                "the crabs were.",
-            )
-            return
         inside = outlook.days[0] <= day <= outlook.days[-1]
         water_c = float(outlook.forecast.water_c[outlook.index(day)]) if inside else None
 
-        def work(_: Checkpoint) -> list[SimilarTrip]:
+        def work(_: Checkpoint) -> list[SimilarTrip] | None:
             from planner.trips import similar_trips
 
+            outcomes = log.outcomes(site.name)
+            if not outcomes:
+                return None
             return similar_trips(site, day, outcomes, water_c=water_c, limit=_SHOWN, style=style)
 
         self.bench.desk.start(
             "like it",
             "",
             work,
-            lambda trips: self._fill(trips, "No trip was logged here before that day."),
+            lambda trips: self._fill(trips or [], _NONE_EVER if trips is None else _NONE_BEFORE),
         )
 
     def _fill(self, trips: list[SimilarTrip], nothing: str) -> None:
-        while (item := self._list.takeAt(0)) is not None:
-            if (widget := item.widget()) is not None:
-                widget.deleteLater()
-        if not trips:
-            self._list.addWidget(quiet(nothing))
+        lines = [] if trips else [quiet(nothing)]
         for trip in trips:
-            line = heading(f"{day_text(trip.day)} {trip.day.year}")
-            self._list.addWidget(line)
-            if trip.light is None:
-                self._list.addWidget(body(f"Fullness not judged; {outcome_text(trip.outcome)}"))
-            else:
-                outcome = trip.outcome
-                self._list.addWidget(
-                    body(f"{outcome.light} of {outcome.judged} light: {light_text(trip.light)}")
-                )
-            near = quiet(f"{trip.how_near[:1].upper()}{trip.how_near[1:]}")
-            near.setContentsMargins(0, 0, 0, SPACE)
-            self._list.addWidget(near)
+            lines += _lines(trip)
+        refill(self._list, lines)
         self._list.addStretch(1)
+
+
+def _lines(trip: SimilarTrip) -> list[QLabel]:
+    outcome, said = trip.outcome, outcome_text(trip.outcome)
+    if trip.light is not None:
+        said = f"{outcome.light} of {outcome.judged} light: {light_text(trip.light)}"
+    near = quiet(f"{trip.how_near[:1].upper()}{trip.how_near[1:]}")
+    near.setContentsMargins(0, 0, 0, SPACE)
+    return [heading(f"{day_text(trip.day)} {trip.day.year}"), body(said), near]

@@ -39,9 +39,10 @@ def draw(out: Path, shot: Shot) -> None:
     from planner.assets import demo_log
     from planner.ui import theme
     from planner.ui.app import make_app
+    from planner.ui.sources import Source, demo_source
     from planner.ui.state import ViewState
     from planner.ui.window import MainWindow
-    from planner.ui.workbench import Source, Workbench, demo_source
+    from planner.ui.workbench import Workbench
 
     app = make_app()
     theme.apply(app, shot.theme)

@@ -28,10 +28,11 @@ from planner.ui.new_place import NewPlaceForm
 from planner.ui.parts import Card, Empty, body, button, caution, quiet, title
 from planner.ui.place_panel import PlacePanel
 from planner.ui.places_text import PlaceReport, place_report
+from planner.ui.sources import source_of
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
-from planner.ui.workbench import Source, Workbench, demo_source
+from planner.ui.workbench import Workbench
 
 _ENTRY: Final = Qt.ItemDataRole.UserRole
 _LIST_WIDTH: Final = 270
@@ -294,9 +295,7 @@ class PlacesView(QWidget):
         """Open the chosen place in every view; one with problems only shows them."""
         if self.chosen is None or not self._readable:
             return
-        demo = demo_source()
-        path = str(self.chosen)
-        self.bench.open(demo if path == demo.place else Source(path))
+        self.bench.open(source_of(str(self.chosen)))
 
     def _name_open(self) -> None:
         opened = self.chosen is not None and self.chosen == self._open_path()

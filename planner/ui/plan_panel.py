@@ -8,14 +8,13 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from planner.phrasing import TIDE_CAUTION, clock_text, day_clock_text, soak_text, zone_text
-from planner.ui.parts import Card, body, caution, quiet
+from planner.ui.parts import Card, body, caution, quiet, refill
 from planner.ui.soak_chart import SoakChart
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 
 if TYPE_CHECKING:
-    from planner.trips import Plan
     from planner.trips.soak_water import SoakWater
 
 
@@ -52,21 +51,17 @@ class PlanPanel(Card):
         self.state.listen(self._state_changed)
         self.refresh()
 
-    def chosen(self) -> Plan | None:
-        """Return the chosen plan, None when there is none."""
-        plans = self.bench.plans.plans if self.bench.plans else ()
-        return next((plan for plan in plans if plan.rank == self.state.plan), None)
-
     def _state_changed(self, changed: frozenset[str]) -> None:
         if changed & {"plan", "style", "theme"}:
             self.refresh()
 
     def refresh(self) -> None:
         """Show the chosen plan."""
-        plan, site, style = self.chosen(), self.bench.site, self.state.style
+        plan, site, style = self.bench.plan, self.bench.site, self.state.style
         self.load.setEnabled(plan is not None)
         self.chart.setVisible(plan is not None)
         if plan is None or site is None:
+            self.bench.desk.stop("soak water")
             self.heading.setText("Chosen plan")
             self.when.setText("")
             self._say([], ["Pick a plan to see its water, its light and its reasons."], [])
@@ -92,13 +87,6 @@ class PlanPanel(Card):
         )
 
     def _say(self, reasons: list[str], asides: list[str], warnings: list[str]) -> None:
-        while (item := self._words.takeAt(0)) is not None:
-            if (widget := item.widget()) is not None:
-                widget.deleteLater()
-        for text in warnings:
-            self._words.addWidget(caution(text))
-        for text in reasons:
-            self._words.addWidget(body(text))
-        for text in asides:
-            self._words.addWidget(quiet(text))
+        words = [*map(caution, warnings), *map(body, reasons), *map(quiet, asides)]
+        refill(self._words, words)
         self._words.addStretch(1)

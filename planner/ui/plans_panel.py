@@ -16,7 +16,7 @@ from PySide6.QtCore import (
 )
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QHeaderView, QLabel, QTableView
 
-from planner.phrasing import Style, clock_text, day_text, height_text, short_one_in
+from planner.phrasing import Style, day_clock_text, height_text, short_one_in
 from planner.ui.parts import Card, quiet
 from planner.ui.workbench import Workbench
 
@@ -41,14 +41,6 @@ _WISHES: Final = (
     ),
     ("haul_time", "and haul", (("any", "any time"), ("early", "early"), ("late", "late"))),
 )
-LIMITS: Final = {
-    "free": "not in your free time",
-    "closed": "closed",
-    "daylight": "not in daylight",
-    "soak": "soak too short or too long",
-    "ramp": "too little water at the ramp",
-    "cover": "a trap would go dry",
-}
 
 
 def _roughly(count: int) -> str:
@@ -111,9 +103,9 @@ class PlansModel(QAbstractTableModel):
             case 0:
                 return str(plan.rank)
             case 1:
-                return self._when(plan.set_at)
+                return day_clock_text(plan.set_at, self._zone, self._style)
             case 2:
-                return self._when(plan.haul_at)
+                return day_clock_text(plan.haul_at, self._zone, self._style)
             case 3:
                 return f"{full.mean:.0f} ({full.low:.0f}-{full.high:.0f})"
             case 4:
@@ -121,10 +113,6 @@ class PlansModel(QAbstractTableModel):
             case _:
                 cover = plan.lowest_cover_m
                 return "-" if cover is None else height_text(cover, self._style)
-
-    def _when(self, instant: Any) -> str:
-        local = instant.astimezone(self._zone)
-        return f"{day_text(local.date())}  {clock_text(instant, self._zone, self._style)}"
 
 
 class PlansPanel(Card):
@@ -185,11 +173,13 @@ class PlansPanel(Card):
         site, found = self.bench.site, self.bench.plans
         if site is None or found is None:
             self.model.show((), ZoneInfo("UTC"), self.state.style)
-            self.left_out.setText("Looking for set and haul times…")
+            self.left_out.setText("No plans are worked out yet.")
             return
+        from planner.trips import LIMIT_WORDS
+
         self.model.show(found.plans, site.zone, self.state.style)
         self._mark_chosen()
-        left = [f"{LIMITS.get(k, k)} {_roughly(n)}" for k, n in found.rejected.items() if n]
+        left = [f"{LIMIT_WORDS[k]} {_roughly(n)}" for k, n in found.rejected.items() if n]
         words = f"Left out, in pairs of quarter hours: {', '.join(left)}." if left else ""
         if not found.plans:
             words = f"Nothing keeps every limit. {words} Limits are set in the place file."

@@ -53,5 +53,9 @@ class ViewState:
         for name in changed:
             setattr(self, name, values[name])
         if changed:
-            for listener in tuple(self._listeners):
-                listener(frozenset(changed))
+            self.tell(*changed)
+
+    def tell(self, *names: str) -> None:
+        """Tell the listeners of fields whose meaning changed, such as the system's own theme."""
+        for listener in tuple(self._listeners):
+            listener(frozenset(names))

@@ -58,10 +58,14 @@ class Desk(QObject):
             self._pool.tryTake(job)
             self._tell()
 
-    def stop_all(self) -> None:
-        """Give up every job and wait for the threads to end."""
+    def give_up(self) -> None:
+        """Give up every job, without waiting for it to notice."""
         for key in tuple(self._running):
             self.stop(key)
+
+    def stop_all(self) -> None:
+        """Give up every job and wait for the threads to end."""
+        self.give_up()
         self._pool.waitForDone()
 
     def finish(self) -> None:
@@ -73,9 +77,14 @@ class Desk(QObject):
         """Whether nothing is running."""
         return not self._running
 
-    def _tell(self) -> None:
+    @property
+    def label(self) -> str:
+        """What is running, "" when nothing with a label is."""
         labels = [job.label for job in self._running.values() if job.label]
-        self.busy.emit(labels[-1] if labels else "")
+        return labels[-1] if labels else ""
+
+    def _tell(self) -> None:
+        self.busy.emit(self.label)
 
     def _finish(self, job: _Job) -> None:
         if self._running.get(job.key) is not job:

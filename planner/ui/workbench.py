@@ -5,24 +5,22 @@ Views never read files or compute: they ask here and follow the signals.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta
+from collections.abc import Callable, Sequence
+from datetime import UTC, date, datetime, time, timedelta
 from itertools import count
-from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from planner.assets import demo_log, demo_place, user_folder
 from planner.errors import PlannerError
+from planner.ui.sources import Source, demo_source, open_log, read_place, read_whole
 from planner.ui.state import ViewState
 from planner.ui.work import Checkpoint, Desk
 
 if TYPE_CHECKING:
     from planner.logbook import Change, Log, Logbook
     from planner.sites import Site
-    from planner.trips import Outlook, PlanSet, Search, Wishes
+    from planner.trips import Outlook, Plan, PlanSet, Search, Wishes
 
 PLAN_DAYS: Final = 84  # twelve weeks ahead: as far as a trapper picks dates
 PLANS_SHOWN: Final = 12
@@ -30,31 +28,6 @@ _PAST_DAYS: Final = 180
 _AHEAD_DAYS: Final = 185
 _MOST_DAYS_EACH_WAY: Final = 3653
 _LOG_REST_MS: Final = 700
-
-
-@dataclass(frozen=True)
-class Source:
-    """Where the place and the log come from.
-
-    place: file or name of a place. log: a haul table or logbook to show without changing it;
-    None for the user's own logbook (the demo's own for the demo place), or, unless `keep`,
-    for no log at all.
-    """
-
-    place: str
-    log: Path | None = None
-    demo: bool = False
-    keep: bool = True
-
-
-def demo_source() -> Source:
-    """Return the invented demo place with its invented log."""
-    return Source(str(demo_place()), demo=True)
-
-
-def demo_book() -> Path:
-    """Return where the demo's copy of the log is kept, apart from the user's own."""
-    return user_folder() / "demo.logbook"
 
 
 class Workbench(QObject):
@@ -95,26 +68,50 @@ class Workbench(QObject):
             desk.failed.connect(self.trouble)
             desk.crashed.connect(self._crashed)
         self.first, self.last = self._year_around_today()
+        # Whether the outlook that is being worked out is to be followed by plans.
+        self._plans_due = False
+        state.listen(self._state_changed)
 
     # -- opening ---------------------------------------------------------------------------
 
     def open(self, source: Source) -> None:
-        """Open a place and its log; what was open stays until the new place is read."""
-        self.source = source
+        """Open a place with its log; what was open stays until both are read.
+
+        A place that cannot be read leaves everything as it was; a log that cannot be read
+        leaves the place without one.
+        """
+
+        def then_the_log(site: Site) -> None:
+            def without(error: PlannerError) -> None:
+                self._arrive(source, site, None, None)
+                self.trouble.emit(str(error))
+
+            self.clerk.start(
+                "open",
+                "Opening the log",
+                lambda _: open_log(source, self.book),
+                lambda opened: self._arrive(source, site, *opened),
+                without,
+            )
+
         self.desk.start(
-            "place",
-            "Reading the place",
-            lambda _: _read_place(source.place),
-            self._arrive,
-        )
-        self.clerk.start(
-            "open", "Opening the log", lambda _: self._open_log(source), self._take_log
+            "place", "Reading the place", lambda _: read_place(source.place), then_the_log
         )
 
-    def _arrive(self, site: Site) -> None:
-        self.site, self.outlook, self.plans, self.search = site, None, None, None
+    def _arrive(self, source: Source, site: Site, book: Logbook | None, log: Log | None) -> None:
+        for job in ("search", "rank"):
+            self.desk.stop(job)
+        self.source, self.site = source, site
+        self.outlook, self.plans, self.search = None, None, None
         self.first, self.last = self._year_around_today()
+        if self.book is not None and self.book is not book:
+            self.book.close()
+        self.book, self._log = book, log
+        self.state.change(plan=None)
         self.site_changed.emit()
+        self._tell_log()
+        if book is not None and book.notice is not None:
+            self.notice.emit(str(book.notice))
         self._refresh()
 
     @property
@@ -123,32 +120,6 @@ class Workbench(QObject):
         from planner.logbook import Log
 
         return Log(()) if self._log is None else self._log
-
-    def _open_log(self, source: Source) -> tuple[Logbook | None, Log]:
-        from planner.logbook import Log, Logbook, book_zone, default_logbook, read_log
-
-        if source.log is not None:
-            return None, read_log(source.log, book_zone)
-        if not source.keep:
-            return None, Log(())
-        path = demo_book() if source.demo else default_logbook()
-        path.parent.mkdir(parents=True, exist_ok=True)
-        if self.book is not None and self.book.path == path:
-            return self.book, _read_whole(self.book)
-        fresh = source.demo and not path.exists()
-        book = Logbook.open(path)
-        if fresh:
-            book.import_table(demo_log(), book_zone)
-        return book, _read_whole(book)
-
-    def _take_log(self, opened: tuple[Logbook | None, Log]) -> None:
-        book, log = opened
-        if self.book is not None and self.book is not book:
-            self.book.close()
-        self.book = book
-        if book is not None and book.notice is not None:
-            self.notice.emit(str(book.notice))
-        self._set_log(log)
 
     # -- the outlook and the plans -----------------------------------------------------------
 
@@ -172,10 +143,15 @@ class Workbench(QObject):
         today = self.state.today
         return today - timedelta(days=_PAST_DAYS), today + timedelta(days=_AHEAD_DAYS)
 
+    def _state_changed(self, changed: frozenset[str]) -> None:
+        if "style" in changed:
+            self._rank()  # the reasons and warnings of plans are sentences with units
+
     def _refresh(self, plans: bool = True) -> None:
         site, log, first, last = self.site, self.log, self.first, self.last
         if site is None:
             return
+        self._plans_due = self._plans_due or plans
 
         def work(checkpoint: Checkpoint) -> Outlook:
             from planner.trips import outlook
@@ -185,7 +161,8 @@ class Workbench(QObject):
         def done(found: Outlook) -> None:
             self.outlook = found
             self.outlook_changed.emit()
-            if plans:
+            if self._plans_due:
+                self._plans_due = False
                 self._find_plans()
 
         self.desk.start("outlook", "Working out the water, the moon and the crabs", work, done)
@@ -223,14 +200,32 @@ class Workbench(QObject):
             return search.plans(PLANS_SHOWN, wishes or Wishes(), style, today)
 
         def done(plans: PlanSet) -> None:
-            from planner.trips import soonest_as_good
-
+            chosen = self._chosen_among(plans.plans)
             self.plans = plans
-            if plans.plans and self.state.plan not in {plan.rank for plan in plans.plans}:
-                self.state.change(plan=soonest_as_good(plans.plans).rank)
+            self.state.change(plan=chosen)
             self.plans_changed.emit()
 
         self.desk.start("rank", "Ranking the plans", work, done)
+
+    @property
+    def plan(self) -> Plan | None:
+        """The chosen plan, None when there is none."""
+        plans = self.plans.plans if self.plans else ()
+        return next((plan for plan in plans if plan.rank == self.state.plan), None)
+
+    def _chosen_among(self, plans: Sequence[Plan]) -> int | None:
+        """Return the rank of what was chosen, by its days; else of the soonest as good as any."""
+        from planner.trips import soonest_as_good
+
+        def days(plan: Plan) -> tuple[date, date]:
+            zone = self.site.zone if self.site else UTC
+            return plan.set_at.astimezone(zone).date(), plan.haul_at.astimezone(zone).date()
+
+        if not plans:
+            return None
+        before = self.plan
+        same = (plan.rank for plan in plans if before and days(plan) == days(before))
+        return next(same, soonest_as_good(plans).rank)
 
     # -- changing the log --------------------------------------------------------------------
 
@@ -245,17 +240,18 @@ class Workbench(QObject):
         failed: what to do when it cannot be made; by default the window says why.
         """
 
-        def work(_: Checkpoint) -> tuple[Change | None, Log]:
+        def work(_: Checkpoint) -> tuple[Logbook, Change | None, Log]:
             from planner.logbook import LogbookError
 
-            if self.book is None:
+            book = self.book
+            if book is None:
                 raise LogbookError("This log is open for reading only; open the place itself.")
-            made = change(self.book)
-            return made, _read_whole(self.book)
+            return book, change(book), read_whole(book)
 
-        def done(result: tuple[Change | None, Log]) -> None:
-            made, log = result
-            self._set_log(log, typed=True)
+        def done(result: tuple[Logbook, Change | None, Log]) -> None:
+            book, made, log = result
+            if book is self.book:
+                self._set_log(log)
             if then is not None:
                 then(made)
 
@@ -269,20 +265,23 @@ class Workbench(QObject):
         """Make the undone change again."""
         self.change_log(lambda book: book.redo())
 
-    def _set_log(self, log: Log, typed: bool = False) -> None:
+    def _set_log(self, log: Log) -> None:
         unchanged = log.fingerprint == self.log.fingerprint
         self._log = log
+        self._tell_log()
+        if not unchanged:
+            self._log_rest.start()
+
+    def _tell_log(self) -> None:
         self.undo_name = self.book.undo_name if self.book else None
         self.redo_name = self.book.redo_name if self.book else None
         self.log_changed.emit()
-        if not unchanged:
-            # Opened at once; typed cell by cell, when the typing rests.
-            (self._log_rest.start if typed else self._refresh)()
 
     # -- the end -----------------------------------------------------------------------------
 
     def close(self) -> None:
         """Finish what was being saved, stop the rest and close the log."""
+        self.state.forget(self._state_changed)
         self._log_rest.stop()
         self.desk.stop_all()
         self.clerk.finish()
@@ -296,17 +295,8 @@ class Workbench(QObject):
         return self.desk.idle and self.clerk.idle and not self._log_rest.isActive()
 
     def _crashed(self, error: BaseException) -> None:
+        self.trouble.emit(
+            f"Fullshell itself went wrong here ({type(error).__name__}: {error}). What you "
+            "logged is kept; pick the place again, or start the program anew."
+        )
         raise error
-
-
-def _read_place(name: str) -> Site:
-    from planner.sites import find_place, load_site
-
-    return load_site(find_place(name))
-
-
-def _read_whole(book: Logbook) -> Log:
-    """Return the log of a book with its fingerprint worked out: a long log takes seconds."""
-    log = book.read()
-    _ = log.fingerprint
-    return log

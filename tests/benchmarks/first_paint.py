@@ -33,7 +33,8 @@ from planner.ui import theme
 from planner.ui.app import make_app
 from planner.ui.state import ViewState
 from planner.ui.window import MainWindow
-from planner.ui.workbench import Workbench, demo_source
+from planner.ui.sources import demo_source
+from planner.ui.workbench import Workbench
 app = make_app()
 theme.apply(app, "light")
 today = date(2026, 11, 25)

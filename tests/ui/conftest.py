@@ -14,8 +14,9 @@ from planner.assets import demo_log, demo_place
 from planner.logbook import Log
 from planner.trips import Outlook, Search
 from planner.ui import theme
+from planner.ui.sources import Source
 from planner.ui.state import ViewState
-from planner.ui.workbench import Source, Workbench
+from planner.ui.workbench import Workbench
 
 TODAY = date(2026, 11, 25)
 PATIENCE_MS = 20_000  # shared machines have slow moments; a condition that holds ends the wait

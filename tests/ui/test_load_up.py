@@ -45,7 +45,7 @@ def bench() -> Iterator[Workbench]:
     """Give a workbench with the demo place, its log and two plans; nothing is forecast."""
     bench = Workbench(ViewState(today=TODAY, day=TODAY))
     bench.site = load_site(demo_place())
-    bench.log = read_log(demo_log(), book_zone)
+    bench._log = read_log(demo_log(), book_zone)
     bench.plans = PlanSet((made_plan(1, BEGIN), made_plan(2, BEGIN + timedelta(days=7))), {})
     bench.state.change(plan=1)
     yield bench

@@ -19,8 +19,9 @@ from planner.sites.book import user_places
 from planner.ui import places
 from planner.ui.observed_panel import check_observed, observed_file
 from planner.ui.places import PlacesView
+from planner.ui.sources import Source
 from planner.ui.state import ViewState
-from planner.ui.workbench import Source, Workbench
+from planner.ui.workbench import Workbench
 
 TODAY = date(2026, 11, 25)
 

@@ -5,17 +5,25 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
-from typing import Final
+from typing import TYPE_CHECKING, Final
+from zoneinfo import ZoneInfo
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
 from planner.ui import theme
 from planner.ui.strip.canvas import Canvas, Lane
-from planner.ui.strip.days import day_at, place_of
+from planner.ui.strip.days import day_at, place_of, place_of_instant
+
+if TYPE_CHECKING:
+    from planner.trips import Plan
 
 _DAY_LINES_FROM_PX: Final = 7
 _MONTH_ROOM_PX: Final = 44
+_LEAST_ROWS: Final = 3  # so that a lone bracket is not as high as the lane
+_NUMBERED_ROW_PX: Final = 10  # lower rows have no room for a number
+_APART_D: Final = 0.1  # brackets in a row are told apart
+_REACH_D: Final = 0.05  # how far beside a bracket a click still means it
 
 
 class GroundLane(Lane):
@@ -82,10 +90,10 @@ class DateLane(Lane):
             # The name of a month that began before the view stays at the view's edge.
             left = max(canvas.x(place), canvas.x(canvas.first + 1)) + 4
             room = canvas.x(place_of(following)) - left
-            if canvas.width * 30 * months >= 110:
-                text = f"{begin:%B} {begin.year}"
-            elif by_year:
+            if by_year:
                 text = str(begin.year)
+            elif canvas.width * 30 >= 110:
+                text = f"{begin:%B} {begin.year}"
             else:
                 text = f"{begin:%b} {begin.year}" if begin.month == 1 else f"{begin:%b}"
             if painter.fontMetrics().horizontalAdvance(text) <= room:
@@ -108,10 +116,27 @@ class Bracket:
     row: int
 
 
+def packed(plans: Sequence[Plan], zone: ZoneInfo) -> list[Bracket]:
+    """Return plans as brackets, each in the first row that is free there; best plans first."""
+    rows: list[list[tuple[float, float]]] = []
+    brackets = []
+    for plan in plans:
+        begin, end = place_of_instant(plan.set_at, zone), place_of_instant(plan.haul_at, zone)
+        row = 0
+        while row < len(rows) and any(
+            begin - _APART_D < other_end and end + _APART_D > other_begin
+            for other_begin, other_end in rows[row]
+        ):
+            row += 1
+        if row == len(rows):
+            rows.append([])
+        rows[row].append((begin, end))
+        brackets.append(Bracket(plan.rank, begin, end, row))
+    return brackets
+
+
 class PlansLane(Lane):
     """Plans as brackets from set to haul, the chosen one strong."""
-
-    ROWS: Final = 3
 
     def __init__(self, top: float, height: float) -> None:
         super().__init__(top, height)
@@ -123,9 +148,24 @@ class PlansLane(Lane):
         self.brackets, self.chosen = brackets, chosen
         self.update()
 
+    @property
+    def rows(self) -> int:
+        """How many rows the lane is divided into."""
+        return max(_LEAST_ROWS, *(bracket.row + 1 for bracket in self.brackets), 0)
+
+    def bracket_at(self, x: float, y: float) -> Bracket | None:
+        """Return the bracket at a place of the strip and a height of it, None between them."""
+        row = int((y - self.top) / self.height * self.rows)
+        near = (
+            bracket
+            for bracket in self.brackets
+            if bracket.row == row and bracket.begin - _REACH_D <= x <= bracket.end + _REACH_D
+        )
+        return next(near, None)
+
     def draw(self, canvas: Canvas) -> None:
         colours, painter = theme.current(), canvas.painter
-        row_height = canvas.height / self.ROWS
+        row_height = canvas.height / self.rows
         for bracket in sorted(self.brackets, key=lambda b: b.rank == self.chosen):
             if bracket.end < canvas.first or bracket.begin > canvas.last + 1:
                 continue
@@ -138,7 +178,7 @@ class PlansLane(Lane):
             painter.drawLine(QPointF(left, middle), QPointF(right, middle))
             for x in (left, right):
                 painter.drawLine(QPointF(x, middle - reach), QPointF(x, middle + reach))
-            if canvas.width >= 9:
+            if canvas.width >= 9 and (chosen or row_height >= _NUMBERED_ROW_PX):
                 canvas.font(-1.5, bold=chosen)
                 text = str(bracket.rank)
                 metrics = painter.fontMetrics()

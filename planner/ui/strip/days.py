@@ -8,7 +8,9 @@ from datetime import date, datetime
 from typing import TYPE_CHECKING, Final, Literal
 from zoneinfo import ZoneInfo
 
-from planner.clock import from_utc64
+import numpy as np
+
+from planner.clock import day_edges, from_utc64
 from planner.estimates import Interval
 from planner.phrasing import (
     Style,
@@ -109,10 +111,12 @@ def moon_text(outlook: Outlook, index: int) -> str:
     """Return the moon of a day: its phase by name, or its age and how much of it is lit."""
     from planner.sky import PHASE_NAMES
 
-    zone, day = outlook.site.zone, outlook.days[index]
-    for instant, kind in zip(outlook.phases.times, outlook.phases.kinds, strict=True):
-        if from_utc64(instant).astimezone(zone).date() == day:
-            return f"{PHASE_NAMES[int(kind)]} moon"
+    day = outlook.days[index]
+    first, after = np.searchsorted(
+        outlook.phases.times, day_edges(day, day, outlook.site.zone), side="left"
+    )
+    if first < after:
+        return f"{PHASE_NAMES[int(outlook.phases.kinds[first])]} moon"
     age, lit = outlook.sky.lunar_age_d[index], outlook.sky.illuminated[index]
     way = "waxing" if age < 14.77 else "waning"
     return f"moon {way}, {lit:.0%} lit"

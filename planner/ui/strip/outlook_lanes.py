@@ -9,6 +9,7 @@ import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QImage, QPainter, QPainterPath, QPen, QPolygonF
 
+from planner.clock import from_utc64
 from planner.ui import theme
 from planner.ui.strip.canvas import Canvas, Lane
 from planner.ui.strip.days import TripMark, place_of
@@ -63,14 +64,12 @@ class MoonLane(OutlookLane):
                 lit, age = float(sky.illuminated[index]), float(sky.lunar_age_d[index])
                 self.disc(canvas.painter, centre, radius, lit, age < 14.77)
             return
-        zone, days = self.outlook.site.zone, self.outlook.days
-        edges = np.array([day.toordinal() for day in days])
+        zone, found = self.outlook.site.zone, self.outlook.phases
         principal = canvas.width * 29.5 >= 60
-        for instant, kind in zip(self.outlook.phases.times, self.outlook.phases.kinds, strict=True):
+        for instant, kind in zip(found.times, found.kinds, strict=True):
             if (not principal and kind != 2) or (kind in (1, 3) and canvas.width * 29.5 < 120):
                 continue
-            seconds = instant.astype("datetime64[s]").astype(int)
-            place = start + int(np.searchsorted(edges, _local_ordinal(seconds, zone)))
+            place = place_of(from_utc64(instant).astimezone(zone).date())
             if canvas.first <= place <= canvas.last:
                 centre = QPointF(canvas.x(place + 0.5), canvas.height / 2)
                 lit = {0: 0.0, 1: 0.5, 2: 1.0, 3: 0.5}[int(kind)]
@@ -105,12 +104,6 @@ class MoonLane(OutlookLane):
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QBrush(bright))
         painter.drawPath(path)
-
-
-def _local_ordinal(utc_seconds: int, zone: Any) -> int:
-    from datetime import UTC, datetime
-
-    return datetime.fromtimestamp(utc_seconds, tz=UTC).astimezone(zone).toordinal()
 
 
 class WaterLane(OutlookLane):

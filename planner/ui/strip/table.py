@@ -3,9 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QItemSelectionModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    Qt,
+    Signal,
+)
+from PySide6.QtWidgets import QTableView
 
 from planner.phrasing import Style, day_text, height_text, light_text
 from planner.ui.strip.days import TripMark, moon_text, outcome_text
@@ -39,6 +49,17 @@ class DaysModel(QAbstractTableModel):
         self.beginResetModel()
         self._outlook, self._marks, self._plans, self._style = outlook, marks, plans, style
         self.endResetModel()
+
+    def day(self, row: int) -> date:
+        """Return the day of a row."""
+        assert self._outlook is not None
+        return self._outlook.days[row]
+
+    def row(self, day: date) -> int | None:
+        """Return the row of a day, None when it is not among them."""
+        if self._outlook is None or not self._outlook.days[0] <= day <= self._outlook.days[-1]:
+            return None
+        return self._outlook.index(day)
 
     def rowCount(self, parent: Index = _NOWHERE) -> int:
         return 0 if parent.isValid() or self._outlook is None else len(self._outlook.days)
@@ -89,3 +110,39 @@ class DaysModel(QAbstractTableModel):
             case _:
                 closed, busy = outlook.why_closed[row], outlook.why_not_free[row]
                 return f"closed: {closed}" if closed else (busy or "free")
+
+
+class DaysTable(QTableView):
+    """The table as a widget; its current row is the chosen day.
+
+    day_chosen: by click or key.
+    """
+
+    day_chosen = Signal(object)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.days = DaysModel(self)
+        self.setModel(self.days)
+        self.setAccessibleName("Days as a table")
+        self.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QTableView.SelectionMode.SingleSelection)
+        self.setTabKeyNavigation(False)
+        self.setWordWrap(False)
+        self.verticalHeader().hide()
+        # Columns are as wide as the rows in view want: ten years of rows would take seconds.
+        self.horizontalHeader().setResizeContentsPrecision(0)
+        self.selectionModel().currentRowChanged.connect(self._row_chosen)
+
+    def choose_day(self, day: date) -> None:
+        """Make a day the current row and bring it into view."""
+        row = self.days.row(day)
+        if row is not None and row != self.currentIndex().row():
+            index = self.days.index(row, 0)
+            flags = QItemSelectionModel.SelectionFlag
+            self.selectionModel().setCurrentIndex(index, flags.ClearAndSelect | flags.Rows)
+            self.scrollTo(index, QTableView.ScrollHint.PositionAtCenter)
+
+    def _row_chosen(self, current: QModelIndex, _previous: QModelIndex) -> None:
+        if current.isValid():
+            self.day_chosen.emit(self.days.day(current.row()))

@@ -9,11 +9,11 @@ from typing import TYPE_CHECKING, Any, Final
 import pyqtgraph as pg
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent
-from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QToolTip, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from planner.ui import theme
-from planner.ui.strip.calendar_lanes import Bracket, CursorLane, DateLane, GroundLane, PlansLane
-from planner.ui.strip.days import TripMark, day_at, place_of, place_of_instant
+from planner.ui.strip.calendar_lanes import CursorLane, DateLane, GroundLane, PlansLane, packed
+from planner.ui.strip.days import TripMark, day_at, place_of
 from planner.ui.strip.outlook_lanes import CatchLane, DaysLane, FullnessLane, MoonLane, WaterLane
 
 if TYPE_CHECKING:
@@ -32,7 +32,7 @@ _LANES: Final = (
 _HEIGHT: Final = sum(height for _, _, height in _LANES)
 _GUTTER: Final = 122
 _FIRST_VIEW_DAYS: Final = (-12, 32)
-_LEAST_DAYS, _MOST_DAYS = 14, 3660
+_LEAST_DAYS, _MOST_DAYS = 14, 3653
 
 
 class StripView(QWidget):
@@ -85,7 +85,6 @@ class StripView(QWidget):
         self._box.sigXRangeChanged.connect(self._range_changed)
         self._plot.scene().sigMouseClicked.connect(self._clicked)
         self._plot.scene().sigMouseMoved.connect(self._pointed)
-        self._plans: Sequence[Plan] = ()
         self.show_days(today + timedelta(days=_FIRST_VIEW_DAYS[0]), sum(map(abs, _FIRST_VIEW_DAYS)))
 
     def _add_lanes(self) -> None:
@@ -106,7 +105,6 @@ class StripView(QWidget):
         self._all = (self._ground, self._dates, *self._of_outlook, self._brackets, self._cursor)
         for lane in self._all:
             self._box.addItem(lane, ignoreBounds=True)
-        self._plans_top = sizes[6][0]
 
     # -- what is shown -----------------------------------------------------------------------
 
@@ -121,8 +119,7 @@ class StripView(QWidget):
 
     def show_plans(self, plans: Sequence[Plan], chosen: int | None, zone: Any) -> None:
         """Show other plans; those that overlap go in rows of their own."""
-        self._plans = plans
-        self._brackets.show_brackets(_packed(plans, zone), chosen)
+        self._brackets.show_brackets(packed(plans, zone), chosen)
 
     def choose_day(self, day: date) -> None:
         """Frame a day and bring it into view."""
@@ -162,10 +159,12 @@ class StripView(QWidget):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         step = 7 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else 1
-        moves = {Qt.Key.Key_Left: -step, Qt.Key.Key_Right: step}
-        key = Qt.Key(event.key())
+        moves: dict[int, int] = {Qt.Key.Key_Left: -step, Qt.Key.Key_Right: step}
+        key = event.key()
         if key in moves:
-            self.day_chosen.emit(self.day + timedelta(days=moves[key]))
+            most = timedelta(days=_MOST_DAYS)
+            day = self.day + timedelta(days=moves[key])
+            self.day_chosen.emit(min(max(day, self.today - most), self.today + most))
         elif key == Qt.Key.Key_Home:
             self.day_chosen.emit(self.today)
         elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
@@ -181,11 +180,9 @@ class StripView(QWidget):
         at = self._box.mapSceneToView(event.scenePos())
         self.setFocus(Qt.FocusReason.MouseFocusReason)
         self.day_chosen.emit(day_at(at.x()))
-        if at.y() >= self._plans_top:
-            row = int((at.y() - self._plans_top) / (_LANES[-1][2] / PlansLane.ROWS))
-            for bracket in self._brackets.brackets:
-                if bracket.row == row and bracket.begin - 0.3 <= at.x() <= bracket.end + 0.3:
-                    self.plan_chosen.emit(bracket.rank)
+        bracket = self._brackets.bracket_at(at.x(), at.y())
+        if bracket is not None:
+            self.plan_chosen.emit(bracket.rank)
 
     def _pointed(self, position: QPointF) -> None:
         inside = self._plot.sceneBoundingRect().contains(position)
@@ -194,28 +191,10 @@ class StripView(QWidget):
 
     def leaveEvent(self, event: Any) -> None:
         self.day_pointed.emit(None)
-        QToolTip.hideText()
         super().leaveEvent(event)
 
     def _range_changed(self, *_: Any) -> None:
         self.range_changed.emit(*self.days_in_view())
-
-
-def _packed(plans: Sequence[Plan], zone: Any) -> list[Bracket]:
-    """Return the plans as brackets, each in the first row that is free there; best plans first."""
-    ends = [[] for _ in range(PlansLane.ROWS)]  # type: list[list[tuple[float, float]]]
-    brackets = []
-    for plan in plans:
-        begin, end = place_of_instant(plan.set_at, zone), place_of_instant(plan.haul_at, zone)
-        clear = (
-            row
-            for row, taken in enumerate(ends)
-            if all(end + 0.1 < a or begin - 0.1 > b for a, b in taken)
-        )
-        row = next(clear, PlansLane.ROWS - 1)
-        ends[row].append((begin, end))
-        brackets.append(Bracket(plan.rank, begin, end, row))
-    return brackets
 
 
 class _Gutter(QWidget):

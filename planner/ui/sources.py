@@ -1,0 +1,77 @@
+"""Where a place and its log come from, and reading them; no Qt here."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from planner.assets import demo_log, demo_place, user_folder
+
+if TYPE_CHECKING:
+    from planner.logbook import Log, Logbook
+    from planner.sites import Site
+
+
+@dataclass(frozen=True)
+class Source:
+    """Where the place and the log come from.
+
+    place: file or name of a place. log: a haul table or logbook to show without changing it;
+    None for the user's own logbook (the demo's own for the demo place), or, unless `keep`,
+    for no log at all.
+    """
+
+    place: str
+    log: Path | None = None
+    demo: bool = False
+    keep: bool = True
+
+
+def demo_source() -> Source:
+    """Return the invented demo place with its invented log."""
+    return Source(str(demo_place()), demo=True)
+
+
+def source_of(place: str) -> Source:
+    """Return a place with the log that belongs to it: the demo's own, or the user's."""
+    demo = demo_source()
+    return demo if place == demo.place else Source(place)
+
+
+def read_place(name: str) -> Site:
+    """Return a place by file or name; SiteError with every problem."""
+    from planner.sites import find_place, load_site
+
+    return load_site(find_place(name))
+
+
+def open_log(source: Source, opened: Logbook | None) -> tuple[Logbook | None, Log]:
+    """Return the log of a source, with the book to change it in unless it is for reading only.
+
+    opened: the book that is open, kept when it is the same file. The demo's copy of its log is
+    made on the first asking. Raises PlannerError when a log cannot be read.
+    """
+    from planner.logbook import Log, Logbook, book_zone, default_logbook, read_log
+
+    if source.log is not None:
+        return None, read_log(source.log, book_zone)
+    if not source.keep:
+        return None, Log(())
+    # The demo's entries stay apart from the user's own.
+    path = user_folder() / "demo.logbook" if source.demo else default_logbook()
+    path.parent.mkdir(parents=True, exist_ok=True)
+    if opened is not None and opened.path == path:
+        return opened, read_whole(opened)
+    fresh = source.demo and not path.exists()
+    book = Logbook.open(path)
+    if fresh:
+        book.import_table(demo_log(), book_zone)
+    return book, read_whole(book)
+
+
+def read_whole(book: Logbook) -> Log:
+    """Return the log of a book with its fingerprint worked out: a long log takes seconds."""
+    log = book.read()
+    _ = log.fingerprint
+    return log

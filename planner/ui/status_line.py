@@ -1,0 +1,76 @@
+"""The line at the foot of the window: which place, and what is being worked on."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QStatusBar
+
+from planner.ui.parts import quiet
+from planner.ui.workbench import Workbench
+
+_BUSY_SHOWN_AFTER_MS: Final = 200
+_STOP_SHOWN_AFTER_MS: Final = 2000
+
+
+class StatusLine(QStatusBar):
+    """Follows the work of a workbench; short work is not shown, long work can be stopped.
+
+    stopped: the user gave up what was being worked out.
+    """
+
+    stopped = Signal()
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self.bench = bench
+        self.setSizeGripEnabled(False)
+        self.where = QLabel()
+        self.addWidget(self.where)
+        self.working = quiet()
+        self.working.setWordWrap(False)
+        self.working.setMinimumWidth(320)
+        self.working.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self.progress = QProgressBar()
+        self.progress.setRange(0, 0)
+        self.progress.setMaximumWidth(120)
+        self.progress.setTextVisible(False)
+        self.progress.setAccessibleName("Working")
+        self.stop = QPushButton("Stop")
+        self.stop.setToolTip("Give up what is being worked out")
+        self.stop.clicked.connect(self._give_up)
+        for widget in (self.working, self.progress, self.stop):
+            self.addPermanentWidget(widget)
+            widget.hide()
+        self._busy_timer = QTimer(self, singleShot=True, interval=_BUSY_SHOWN_AFTER_MS)
+        self._busy_timer.timeout.connect(lambda: self._show_busy(True))
+        self._stop_timer = QTimer(self, singleShot=True, interval=_STOP_SHOWN_AFTER_MS)
+        self._stop_timer.timeout.connect(self._offer_stop)
+        for desk in (bench.desk, bench.clerk):
+            desk.busy.connect(self._follow)
+
+    def _follow(self, _label: str) -> None:
+        label = self.bench.desk.label or self.bench.clerk.label
+        self.working.setText(f"{label}…" if label else "")
+        if not label:
+            self._busy_timer.stop()
+            self._stop_timer.stop()
+            self._show_busy(False)
+        elif not self._busy_timer.isActive() and self.working.isHidden():
+            self._busy_timer.start()
+            self._stop_timer.start()
+
+    def _show_busy(self, shown: bool) -> None:
+        self.working.setVisible(shown)
+        self.progress.setVisible(shown)
+        if not shown:
+            self.stop.hide()
+
+    def _offer_stop(self) -> None:
+        # What is being saved is never given up half way.
+        self.stop.setVisible(bool(self.bench.desk.label))
+
+    def _give_up(self) -> None:
+        self.bench.desk.give_up()
+        self.stopped.emit()
