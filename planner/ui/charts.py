@@ -74,7 +74,9 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         self.setMouseEnabled(x=False, y=False)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
-        if any(self.getViewBox().state["mouseEnabled"]):
+        # A plain turn of the wheel scrolls the page around the picture.
+        zooms = event.modifiers() & Qt.KeyboardModifier.ControlModifier
+        if zooms and any(self.getViewBox().state["mouseEnabled"]):
             super().wheelEvent(event)
         else:
             event.ignore()

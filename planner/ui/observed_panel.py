@@ -16,7 +16,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QFileDialog,
     QGridLayout,
-    QHBoxLayout,
     QHeaderView,
     QTableWidget,
     QTableWidgetItem,
@@ -31,7 +30,7 @@ from planner.sites.keeping import file_stem
 from planner.sites.site import Site
 from planner.tides import Tide
 from planner.tides.checks import Comparison, Suspicion, compare, read_observed_turns, suspicions
-from planner.ui.parts import body, button, caution, heading, quiet, refill
+from planner.ui.parts import Halves, body, button, caution, heading, quiet, refill, scrolled
 from planner.ui.places_text import comparison_texts, difference_rows
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
@@ -135,6 +134,7 @@ class ObservedPanel(QWidget):
     def _build(self) -> None:
         self.table = QTableWidget(0, 3)
         self.table.setAccessibleName("Observed high and low waters")
+        self.table.setMinimumHeight(9 * self.fontMetrics().height())
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -158,16 +158,18 @@ class ObservedPanel(QWidget):
         self._words.setSpacing(SPACE // 2)
         self.differences = RowsModel(("Seen", "Water", "Time off", "Height off"), numbers=(2, 3))
         self.difference_table = rows_table(self.differences, "Differences from prediction", wide=0)
+        self.difference_table.setMinimumHeight(9 * self.fontMetrics().height())
         right = QVBoxLayout()
         right.addWidget(heading("What they say"))
         right.addLayout(self._words)
         right.addWidget(self.difference_table, 1)
-        right.addStretch(0)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, SPACE, 0, 0)
-        row.setSpacing(SPACE * 2)
-        row.addLayout(left, 1)
-        row.addLayout(right, 1)
+        right.addStretch(1)
+        column = QVBoxLayout()
+        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.addWidget(Halves(left, right))
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, "Check against what you saw"))
 
     # -- showing -----------------------------------------------------------------------------
 

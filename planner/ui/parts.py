@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QFrame,
     QLabel,
+    QLayout,
     QPushButton,
     QScrollArea,
     QSizePolicy,
@@ -16,6 +19,8 @@ from PySide6.QtWidgets import (
 )
 
 from planner.ui.theme import SPACE
+
+_HALVES_EM = 100  # letters: narrower than this, two columns would be too narrow each
 
 
 def title(text: str = "") -> QLabel:
@@ -81,9 +86,17 @@ def refill(column: QVBoxLayout, widgets: Sequence[QWidget]) -> None:
         column.addWidget(widget)
 
 
+class _Page(QWidget):
+    """The inside of a scrolling column, as high as its words need at the width they get."""
+
+    def minimumSizeHint(self) -> QSize:
+        # A wrapping label's own minimum is its height in the narrowest column, far too high.
+        return QSize(super().minimumSizeHint().width(), 0)
+
+
 def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
     """Return a column that scrolls down, never sideways."""
-    inside = QWidget()
+    inside = _Page()
     inside.setLayout(layout)
     scroll = QScrollArea()
     scroll.setWidgetResizable(True)
@@ -95,6 +108,31 @@ def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
     scroll.viewport().setAutoFillBackground(False)
     scroll.setAccessibleName(name)
     return scroll
+
+
+class Halves(QWidget):
+    """Two columns side by side, or one under the other where the window or the font says so."""
+
+    def __init__(self, left: QLayout, right: QLayout, shares: tuple[int, int] = (1, 1)) -> None:
+        super().__init__()
+        self._halves = (left, right)
+        self._box = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._box.setContentsMargins(0, 0, 0, 0)
+        self._box.setSpacing(SPACE * 2)
+        self._box.addLayout(left, shares[0])
+        self._box.addLayout(right, shares[1])
+
+    def minimumSizeHint(self) -> QSize:
+        # Of one half: were it of both, there would never be too little room for both.
+        widest = max(half.minimumSize().width() for half in self._halves)
+        return QSize(widest, self._box.minimumSize().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        both = sum(half.minimumSize().width() for half in self._halves) + self._box.spacing()
+        room = max(both, _HALVES_EM * self.fontMetrics().averageCharWidth())
+        side, under = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
+        self._box.setDirection(side if self.width() >= room else under)
 
 
 class Card(QFrame):

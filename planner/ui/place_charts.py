@@ -21,7 +21,7 @@ _SPOT_PX = 84  # room for a spot's name under its trap
 
 
 class MonthChart(Chart):
-    """The coming month of water with its turns; drag along it, and zoom with the wheel.
+    """The coming month of water with its turns; drag along it, zoom with Ctrl and the wheel.
 
     pointed: what is under the mouse, in words; "" when it is elsewhere.
     """
@@ -32,7 +32,7 @@ class MonthChart(Chart):
         self._axis = LocalTimeAxis()
         super().__init__("Water of the coming month", axisItems={"bottom": self._axis})
         self.setMouseEnabled(x=True, y=False)
-        self.setMinimumHeight(140)
+        self.setMinimumHeight(220)
         self._shown: tuple[PlaceReport, Style] | None = None
         self.scene().sigMouseMoved.connect(self._point)
 

@@ -6,7 +6,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QFormLayout,
     QLabel,
-    QSplitter,
     QTabWidget,
     QVBoxLayout,
     QWidget,
@@ -58,11 +57,6 @@ class PlacePanel(QTabWidget):
         self.facts.setContentsMargins(0, 0, SPACE, 0)
         self.suspected = QVBoxLayout()
         self.suspected.setSpacing(SPACE // 2)
-        column = QVBoxLayout()
-        column.setContentsMargins(0, SPACE, 0, 0)
-        column.addLayout(self.suspected)
-        column.addLayout(self.facts)
-        column.addStretch(1)
         self.month = MonthChart()
         self.turns = RowsModel(("Local time", "Water", "Height"), numbers=(2,))
         self.pointed = quiet()
@@ -70,16 +64,15 @@ class PlacePanel(QTabWidget):
         chart = ChartWithTable(
             self.month, rows_table(self.turns, "High and low waters of the coming month", wide=0)
         )
-        lower = _column(self.pointed, chart, caution(TIDE_CAUTION), stretch=chart)
-        split = QSplitter(Qt.Orientation.Vertical)
-        split.setChildrenCollapsible(False)
-        facts = scrolled(column, "Facts of the place")
-        facts.setMinimumHeight(13 * self.fontMetrics().height())
-        split.addWidget(facts)
-        split.addWidget(lower)
-        split.setStretchFactor(0, 0)
-        split.setStretchFactor(1, 1)
-        return split
+        column = QVBoxLayout()
+        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.addLayout(self.suspected)
+        column.addLayout(self.facts)
+        column.addSpacing(SPACE)
+        column.addWidget(self.pointed)
+        column.addWidget(chart, 1)
+        column.addWidget(caution(TIDE_CAUTION))
+        return scrolled(column, "Facts and water of the place")
 
     def _make_spots(self) -> QWidget:
         self.spots = SpotChart()
@@ -147,7 +140,8 @@ class PlacePanel(QTabWidget):
     def _month_text(self) -> str:
         zone = self.report.site.zone.key if self.report else ""
         return (
-            f"The coming {MONTH_DAYS} days on the clock of {zone}. Point at the curve to read it."
+            f"The coming {MONTH_DAYS} days on the clock of {zone}. Point at the curve to read it; "
+            "drag along it, and zoom with Ctrl and the wheel."
         )
 
     def _show_spots(self, report: PlaceReport) -> None:

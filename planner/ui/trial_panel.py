@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 from planner.errors import PlannerError
 from planner.logbook import Haul
 from planner.ui.charts import IntervalRow, RowChart
-from planner.ui.parts import Card, body, caution, heading, quiet, refill, scrolled
+from planner.ui.parts import Card, Halves, body, caution, heading, quiet, refill, scrolled
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.trial_rows import (
@@ -60,19 +60,25 @@ class TrialPanel(QWidget):
         self.care.setValue(1.5)
         self.care.setSuffix(" times")
         self.here = QCheckBox("This place only")
-        controls = QHBoxLayout()
-        for text, box in (
-            ("Compare &by", self.by),
-            ("Co&unt", self.measure),
-            ("&Worth knowing", self.care),
+        which, care = QHBoxLayout(), QHBoxLayout()
+        for row, text, box in (
+            (which, "Compare &by", self.by),
+            (which, "Co&unt", self.measure),
+            (care, "&Worth knowing", self.care),
         ):
             label = QLabel(text)
             label.setBuddy(box)
             box.setAccessibleName(text.replace("&", ""))
-            controls.addWidget(label)
-            controls.addWidget(box)
-        controls.addWidget(self.here)
-        controls.addStretch(1)
+            row.addWidget(label)
+            row.addWidget(box)
+        which.addStretch(1)
+        care.addWidget(self.here)
+        care.addStretch(1)
+        for box in (self.by, self.measure):
+            box.setSizeAdjustPolicy(
+                QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+            )
+            box.setMinimumContentsLength(16)
         self.by.currentIndexChanged.connect(lambda _: self._weigh())
         self.measure.currentIndexChanged.connect(lambda _: self._weigh())
         self.care.valueChanged.connect(lambda _: self._weigh())
@@ -101,13 +107,10 @@ class TrialPanel(QWidget):
         right.addWidget(Card("What would settle it", self.settle))
         right.addWidget(next_trip)
         right.addStretch(1)
-        both = QHBoxLayout()
-        both.addLayout(left, 5)
-        both.addLayout(right, 3)
         column = QVBoxLayout()
         column.setContentsMargins(0, SPACE, SPACE, 0)
-        column.addLayout(controls)
-        column.addLayout(both, 1)
+        column.addWidget(Halves(which, care, (3, 2)))
+        column.addWidget(Halves(left, right, (5, 3)), 1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scrolled(column, "Traps compared"))
