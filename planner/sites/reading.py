@@ -22,9 +22,14 @@ class SiteError(InputError):
 
 def read_tables(path: Path) -> dict[str, Any]:
     """Return the TOML tables of a place file; SiteError when it cannot be read as TOML."""
-    text = _read_text(path)
+    return tables_of(_read_text(path), str(path))
+
+
+def tables_of(text: str, source: str) -> dict[str, Any]:
+    """Return the TOML tables of a text; SiteError, naming the source, when it is not TOML."""
     try:
-        return tomllib.loads(text)
+        # Some editors put a byte-order mark in front.
+        return tomllib.loads(text.removeprefix("\ufeff"))
     except RecursionError:
         problem = Problem(
             "file",
@@ -34,7 +39,7 @@ def read_tables(path: Path) -> dict[str, Any]:
         )
     except ValueError as error:  # TOMLDecodeError, and numbers too long for Python
         problem = _syntax_problem(text, str(error))
-    raise SiteError(str(path), [problem])
+    raise SiteError(source, [problem])
 
 
 def _read_text(path: Path) -> str:
