@@ -5,9 +5,9 @@ from __future__ import annotations
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSpinBox, QVBoxLayout, QWidget
 
 from planner.molt.evidence_types import Evidence
-from planner.ui.charts import IntervalRow, RowChart
 from planner.ui.evidence_rows import CAUSE_WORDS, EFFECT_COLUMNS, effect_rows, effect_text
 from planner.ui.parts import Card, body, quiet, refill, scrolled
+from planner.ui.row_chart import IntervalRow, RowChart
 from planner.ui.state import ViewState
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE

@@ -2,13 +2,8 @@
 
 from __future__ import annotations
 
-import csv
-import io
-import os
 from collections.abc import Sequence
-from dataclasses import dataclass
 from pathlib import Path
-from typing import Final
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
@@ -23,99 +18,21 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from planner.assets import user_folder
-from planner.clock import from_utc64
-from planner.errors import InputError, PlannerError
-from planner.sites.keeping import file_stem
+from planner.errors import PlannerError
 from planner.sites.site import Site
-from planner.tides import Tide
-from planner.tides.checks import Comparison, Suspicion, compare, read_observed_turns, suspicions
+from planner.ui.observed_rows import (
+    Cells,
+    Checked,
+    cells_of_file,
+    check_observed,
+    comparison_texts,
+    difference_rows,
+)
 from planner.ui.parts import Halves, body, button, caution, heading, quiet, refill, scrolled
-from planner.ui.places_text import comparison_texts, difference_rows
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
-from planner.units import metres_to
-
-Cells = tuple[str, str, str]
-_HEADER: Final = ("time", "height", "kind")
-
-
-@dataclass(frozen=True)
-class Checked:
-    """The observed waters of a place as written, and what they say of its prediction."""
-
-    rows: tuple[Cells, ...]
-    found: Comparison | None = None
-    suspicions: tuple[Suspicion, ...] = ()
-    problems: tuple[str, ...] = ()
-
-
-def observed_file(site: Site) -> Path:
-    """Return where a place's observed waters are kept; the file need not exist."""
-    return user_folder() / "observed" / f"{file_stem(site.name)}.csv"
-
-
-def check_observed(site: Site, rows: Sequence[Cells] | None) -> Checked:
-    """Keep the rows (None: take those kept before) and compare them with the prediction.
-
-    Rows are text: local or ISO 8601 time, height in the unit of the place file, kind.
-    """
-    path = observed_file(site)
-    if rows is None:
-        rows = _read_cells(path)
-    else:
-        _write_cells(path, rows)
-    if not rows:
-        return Checked(())
-    try:
-        observed = read_observed_turns(path, site.zone, site.water.file_units)
-    except InputError as error:
-        # The header is line 1 of the file, the first row of the table its line 2.
-        return Checked(tuple(rows), problems=tuple(_by_row(str(p)) for p in error.problems))
-    tide = Tide(site)
-    return Checked(tuple(rows), compare(tide, observed), suspicions(tide, None, observed))
-
-
-def cells_of_file(site: Site, path: Path) -> tuple[Cells, ...]:
-    """Return the observed waters of a CSV file as rows of text; InputError lists bad lines."""
-    observed = read_observed_turns(path, site.zone, site.water.file_units)
-    unit = site.water.file_units
-    return tuple(
-        (
-            from_utc64(at).astimezone(site.zone).strftime("%Y-%m-%dT%H:%M%z"),
-            "" if height != height else f"{metres_to(float(height), unit):.2f}",
-            "high" if high else "low",
-        )
-        for at, height, high in zip(
-            observed.times, observed.heights_m, observed.is_high, strict=True
-        )
-    )
-
-
-def _by_row(problem: str) -> str:
-    first, _, rest = problem.partition(",")
-    number = first.removeprefix("line ")
-    return f"Row {int(number) - 1},{rest}" if number.isdigit() else problem
-
-
-def _read_cells(path: Path) -> tuple[Cells, ...]:
-    try:
-        lines = path.read_text(encoding="utf-8").splitlines()
-    except (OSError, UnicodeDecodeError):
-        return ()
-    found = [[*row, "", "", ""][:3] for row in csv.reader(lines[1:])]
-    return tuple((row[0], row[1], row[2]) for row in found)
-
-
-def _write_cells(path: Path, rows: Sequence[Cells]) -> None:
-    text = io.StringIO()
-    csv.writer(text, lineterminator="\n").writerows([_HEADER, *rows])
-    part = path.with_suffix(".part")
-    path.parent.mkdir(parents=True, exist_ok=True)
-    part.write_text(text.getvalue(), encoding="utf-8")
-    os.replace(part, path)
 
 
 class ObservedPanel(QWidget):

@@ -6,16 +6,13 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import Qt, QUrl
+from PySide6.QtCore import QUrl
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
-    QLineEdit,
     QSplitter,
     QStackedWidget,
-    QTreeWidget,
-    QTreeWidgetItem,
     QVBoxLayout,
     QWidget,
 )
@@ -26,6 +23,7 @@ from planner.sites.book import PlaceEntry, user_places
 from planner.sites.keeping import copy_to_own
 from planner.ui.new_place import NewPlaceForm
 from planner.ui.parts import Card, Empty, body, button, caution, quiet, title
+from planner.ui.place_list import PlaceList, kind_text
 from planner.ui.place_panel import PlacePanel
 from planner.ui.places_text import PlaceReport, place_report
 from planner.ui.sources import source_of
@@ -34,7 +32,6 @@ from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 
-_ENTRY: Final = Qt.ItemDataRole.UserRole
 _LIST_WIDTH: Final = 270
 
 
@@ -91,27 +88,16 @@ class PlacesView(QWidget):
         row.addWidget(split)
 
     def _make_list(self) -> QWidget:
-        self.search = QLineEdit()
-        self.search.setPlaceholderText("Search places")
-        self.search.setAccessibleName("Search places")
-        self.search.setClearButtonEnabled(True)
-        self.search.textChanged.connect(self._filter)
-        self.list = QTreeWidget()
-        self.list.setAccessibleName("Places")
-        self.list.setHeaderHidden(True)
-        self.list.setRootIsDecorated(False)
-        self.list.setUniformRowHeights(True)
-        self.list.setTextElideMode(Qt.TextElideMode.ElideMiddle)
-        self.list.currentItemChanged.connect(self._picked)
-        self.list.itemActivated.connect(lambda *_: self.open_chosen())
+        self.places = PlaceList()
+        self.places.picked.connect(self._picked)
+        self.places.activated.connect(self.open_chosen)
         self.new = button("New place", self._new, "Write the file of a new place to fill in")
         self.pick = button("Open place file…", self.pick_file, "Open a place file from anywhere")
         self.folder = button("Show the folder", self._show_folder, "Show your own place files")
         column = QVBoxLayout()
         column.setContentsMargins(SPACE * 2, SPACE, SPACE, SPACE)
         column.addWidget(title("Place book"))
-        column.addWidget(self.search)
-        column.addWidget(self.list, 1)
+        column.addWidget(self.places, 1)
         for each in (self.new, self.pick, self.folder):
             column.addWidget(each)
         left = QWidget()
@@ -166,99 +152,39 @@ class PlacesView(QWidget):
 
     def _fill(self, read: tuple[list[PlaceEntry], Path | None]) -> None:
         entries, opened = read
-        self._entries = entries
         wanted = self.chosen or opened
-        paths = [entry.path for entry in entries]
-        own = [e for e in entries if not e.shipped]
-        outside = [p for p in dict.fromkeys((wanted, opened)) if p is not None and p not in paths]
-        self.list.blockSignals(True)
-        self.list.clear()
-        self._group("Your places", own, "none yet")
-        others = [PlaceEntry(path.stem, path, shipped=False) for path in outside]
-        if others:
-            self._group("Elsewhere", others, "")
-        self._group("Samples", [e for e in entries if e.shipped], "")
-        self.list.blockSignals(False)
+        listed = [entry.path for entry in entries]
+        elsewhere = [p for p in dict.fromkeys((wanted, opened)) if p and p not in listed]
+        self.places.fill(entries, elsewhere)
         self._mark_open()
-        self._filter(self.search.text())
         if wanted is not None:
-            self._choose(wanted)
-
-    def _group(self, text: str, entries: list[PlaceEntry], nothing: str) -> None:
-        group = QTreeWidgetItem(self.list, [text])
-        font = group.font(0)
-        font.setBold(True)
-        group.setFont(0, font)
-        group.setFlags(Qt.ItemFlag.ItemIsEnabled)
-        group.setExpanded(True)
-        for entry in entries:
-            item = QTreeWidgetItem(group, [entry.name])
-            item.setData(0, _ENTRY, entry)
-        if not entries and nothing:
-            QTreeWidgetItem(group, [nothing]).setFlags(Qt.ItemFlag.NoItemFlags)
-
-    def _items(self) -> list[QTreeWidgetItem]:
-        """Return the items that stand for a place, without headings."""
-        every = self.list.findItems("", Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive)
-        return [item for item in every if item.data(0, _ENTRY) is not None]
+            self.places.choose(wanted)
 
     def _mark_open(self) -> None:
-        opened = self._open_path()
-        for item in self._items():
-            entry: PlaceEntry = item.data(0, _ENTRY)
-            remarks = []
-            if entry.path == opened:
-                remarks.append("open")
-            if entry.invented:
-                remarks.append("invented")
-            item.setText(0, " · ".join([entry.name, *remarks]))
-            font = item.font(0)
-            font.setBold(entry.path == opened)
-            item.setFont(0, font)
-            item.setToolTip(0, f"{entry.name}\n{_kind(entry)}\n{entry.path}")
-
+        self.places.mark_open(self._open_path())
         self._name_open()
 
     def _open_path(self) -> Path | None:
         return self.bench.site.path if self.bench.site is not None else None
 
-    def _filter(self, text: str) -> None:
-        wanted = text.strip().casefold()
-        for item in self._items():
-            entry: PlaceEntry = item.data(0, _ENTRY)
-            item.setHidden(wanted not in entry.name.casefold() and wanted not in entry.path.stem)
-
     # -- the chosen place --------------------------------------------------------------------
 
-    def _choose(self, path: Path) -> None:
-        for item in self._items():
-            if item.data(0, _ENTRY).path == path:
-                self.list.setCurrentItem(item)
-                return
-
-    def _picked(self, item: QTreeWidgetItem | None, _before: QTreeWidgetItem | None) -> None:
-        entry: PlaceEntry | None = item.data(0, _ENTRY) if item is not None else None
-        if entry is None:
-            return
+    def _picked(self, entry: PlaceEntry) -> None:
         self.chosen = entry.path
         self._readable = False
         self._name_open()
         self.said.hide()
         self._show_chosen()
 
-    def _entry(self) -> PlaceEntry | None:
-        found = [item.data(0, _ENTRY) for item in self._items()]
-        return next((entry for entry in found if entry.path == self.chosen), None)
-
     def _show_chosen(self) -> None:
         """Read the chosen place and show what was found."""
-        entry, today = self._entry(), self.state.today
+        entry, today = self.places.entry(self.chosen), self.state.today
         if entry is None:
             self._right.setCurrentIndex(0)
             return
         path = entry.path
         self.name.setText(entry.name)
-        self.kind.setText(f"{_kind(entry)}: {path}")
+        self.kind.setText(f"{kind_text(entry)}: {path}")
         self.copy.setVisible(entry.shipped)
         # A sample belongs to the program: its copy is what the user edits.
         self.edit.setVisible(not entry.shipped)
@@ -363,7 +289,7 @@ class PlacesView(QWidget):
 
     def _site_changed(self) -> None:
         path = self._open_path()
-        if path is not None and all(item.data(0, _ENTRY).path != path for item in self._items()):
+        if path is not None and self.places.entry(path) is None:
             self.read_list()
         else:
             self._mark_open()
@@ -383,9 +309,3 @@ def _found(place: str) -> Path | None:
         return find_place(place)
     except InputError:
         return None
-
-
-def _kind(entry: PlaceEntry) -> str:
-    if entry.invented:
-        return "An invented sample" if entry.shipped else "Your place, marked as invented"
-    return "A published station" if entry.shipped else "Your place"

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Final
-
-import numpy as np
 
 from planner.clock import Instants, from_utc64, local_midnight
 from planner.constituents import table
@@ -15,10 +13,10 @@ from planner.estimates import Floats
 from planner.phrasing import Style, day_clock_text, day_text, height_text, until_text
 from planner.sites.site import Closure, Site, Water
 from planner.tides import Tide, Turns
-from planner.tides.checks import Comparison, Suspicion, WaterSummary, suspicions
+from planner.tides.checks import Suspicion, WaterSummary, suspicions
 from planner.tides.summary import summarise
 from planner.tides.year_water import SpotWater, YearWater, year_water
-from planner.units import LengthUnit, metres_to
+from planner.units import metres_to
 
 MONTH_DAYS: Final = 30
 _STEP: Final = timedelta(minutes=10)
@@ -33,7 +31,6 @@ _DATUMS: Final = {
     "MHW": "mean high water",
     "MHHW": "mean of each day's highest water",
 }
-_FEW_TURNS: Final = 4
 
 Rows = list[tuple[str, ...]]
 
@@ -290,74 +287,3 @@ def closure_text(closure: Closure) -> str:
     span = f"on {first}" if first == last else f"from {first} to {last}"
     every = " every year" if closure.every_year else ""
     return f"on {days} {span}{every}" if days else f"{span}{every}"
-
-
-def comparison_texts(found: Comparison | None, rows: int, style: Style) -> Iterator[str]:
-    """Yield how observed high and low waters compare with the predicted, with their number."""
-    if rows == 0 or found is None:
-        yield (
-            "Enter a few high or low waters that you saw or read off a gauge. How far the "
-            "prediction is off, and how steadily, will be said here."
-        )
-        return
-    if found.matched == 0:
-        yield (
-            f"None of {rows} observed waters is within eight hours of a predicted one of its "
-            "kind. Check dates and kinds."
-        )
-        return
-    yield f"{found.matched} of {rows} observed waters found their predicted one."
-    yield _bias_text(
-        "Times",
-        found.time_bias_min,
-        found.time_scatter_min,
-        lambda value: f"{round(abs(value)):d} min",
-        ("later", "earlier"),
-    )
-    if np.isfinite(found.height_bias_m):
-        yield _bias_text(
-            "Heights",
-            found.height_bias_m,
-            found.height_scatter_m,
-            lambda value: _small_height(abs(value), style.length),
-            ("higher", "lower"),
-        )
-    if found.matched < _FEW_TURNS:
-        yield (
-            f"{_FEW_TURNS} or more are needed before anything is said about what may be wrong: "
-            "wind alone moves single waters by decimetres and half an hour."
-        )
-
-
-def _bias_text(
-    what: str, bias: float, scatter: float, shown: Callable[[float], str], sides: tuple[str, str]
-) -> str:
-    text = f"{what}: on average {shown(bias)} {sides[0] if bias > 0 else sides[1]} than predicted"
-    if np.isfinite(scatter):
-        return f"{text}; single ones scatter about that by {shown(scatter)}."
-    return f"{text}; one alone shows no scatter."
-
-
-def _small_height(value_m: float, unit: LengthUnit) -> str:
-    return f"{value_m * 100:.0f} cm" if unit == "m" else f"{metres_to(value_m, 'ft'):.1f} ft"
-
-
-def difference_rows(site: Site, found: Comparison, style: Style) -> Rows:
-    """Return each observed turn with how it differs from its predicted one."""
-    rows: Rows = []
-    seen = found.observed
-    for at, high, minutes, height in zip(
-        seen.times, seen.is_high, found.time_min, found.height_m, strict=True
-    ):
-        when = from_utc64(at)
-        rows.append(
-            (
-                f"{day_clock_text(when, site.zone, style)} {when.astimezone(site.zone).year}",
-                "high" if high else "low",
-                "no match" if np.isnan(minutes) else f"{minutes:+.0f} min",
-                ""
-                if np.isnan(height)
-                else f"{'+' if height >= 0 else '-'}{_small_height(abs(height), style.length)}",
-            )
-        )
-    return rows

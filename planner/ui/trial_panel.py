@@ -17,8 +17,8 @@ from PySide6.QtWidgets import (
 
 from planner.errors import PlannerError
 from planner.logbook import Haul
-from planner.ui.charts import IntervalRow, RowChart
 from planner.ui.parts import Card, Halves, body, caution, heading, quiet, refill, scrolled
+from planner.ui.row_chart import IntervalRow, RowChart
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.trial_rows import (

@@ -17,7 +17,7 @@ from planner.assets import demo_place, sample_sites
 from planner.phrasing import Style
 from planner.sites.book import user_places
 from planner.ui import places
-from planner.ui.observed_panel import check_observed, observed_file
+from planner.ui.observed_rows import check_observed, observed_file
 from planner.ui.places import PlacesView
 from planner.ui.sources import Source
 from planner.ui.state import ViewState
@@ -45,12 +45,12 @@ class _Book:
 
     def names(self) -> list[str]:
         """Return the places that the list shows."""
-        return [item.text(0) for item in self.view._items() if not item.isHidden()]
+        return [item.text(0) for item in self.view.places.items() if not item.isHidden()]
 
     def choose(self, text: str) -> None:
         """Click a place in the list."""
-        item = next(item for item in self.view._items() if item.text(0).startswith(text))
-        self.view.list.setCurrentItem(item)
+        item = next(item for item in self.view.places.items() if item.text(0).startswith(text))
+        self.view.places.tree.setCurrentItem(item)
         self.settle()
 
     def words(self, widget: QWidget) -> str:
@@ -91,9 +91,9 @@ def test_the_open_place_is_marked_and_shown(book: _Book) -> None:
 
 def test_the_search_box_narrows_the_list(book: _Book) -> None:
     """A long book is searched by name."""
-    book.view.search.setText("bost")
+    book.view.places.search.setText("bost")
     assert book.names() == ["Boston, Massachusetts"]
-    book.view.search.clear()
+    book.view.places.search.clear()
     assert len(book.names()) > 20
 
 
@@ -103,7 +103,7 @@ def test_looking_at_a_place_does_not_open_it_but_enter_does(book: _Book) -> None
     assert book.view.name.text() == "Boston, Massachusetts"
     assert book.bench.site is not None
     assert book.bench.site.name == "Sedge Hollow"
-    book.qtbot.keyClick(book.view.list, Qt.Key.Key_Return)
+    book.qtbot.keyClick(book.view.places.tree, Qt.Key.Key_Return)
     book.settle()
     assert book.bench.site.name == "Boston, Massachusetts"
     assert "Boston, Massachusetts · open" in book.names()
@@ -139,7 +139,7 @@ def test_a_sample_is_copied_once_and_never_over_the_users_own(book: _Book) -> No
     assert book.view.edit.isVisible()
     copy.write_text(copy.read_text(encoding="utf-8") + "# mine\n", encoding="utf-8")
     sample = sample_sites() / "boston-ma.toml"
-    book.view._choose(sample)
+    book.view.places.choose(sample)
     book.settle()
     book.view.copy.click()
     book.settle()
@@ -163,7 +163,7 @@ def test_a_broken_file_shows_every_problem_in_a_table_and_is_not_opened(qtbot: A
         assert all(model.data(model.index(0, column)) for column in range(4))
         assert not book.view.panel.isVisible()
         assert not book.view.open.isEnabled()
-        book.qtbot.keyClick(book.view.list, Qt.Key.Key_Return)
+        book.qtbot.keyClick(book.view.places.tree, Qt.Key.Key_Return)
         book.settle()
         assert book.bench.site is not None
         assert book.bench.site.name == "Sedge Hollow"

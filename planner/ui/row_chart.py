@@ -1,0 +1,130 @@
+"""Estimates under one another on a common axis: a dot with its 80% interval as a bar."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import pyqtgraph as pg
+from PySide6.QtCore import QEvent, Qt
+
+from planner.ui import theme
+from planner.ui.charts import Chart
+
+
+@dataclass(frozen=True)
+class IntervalRow:
+    """One row: an estimate as a dot with its 80% interval as a bar, single values as faint points.
+
+    mean, low, high: None for a row with nothing to show but its points. chosen: drawn in the
+    accent colour.
+    """
+
+    name: str
+    mean: float | None
+    low: float | None
+    high: float | None
+    points: tuple[float, ...] = ()
+    chosen: bool = False
+
+
+class RowChart(Chart):
+    """Estimates under one another on a common axis; the rows keep their order from the top."""
+
+    def __init__(self, name: str) -> None:
+        super().__init__(name)
+        self.stand_still()
+        self._shown: tuple[Sequence[IntervalRow], str, float | None, str] | None = None
+
+    def show_rows(
+        self, rows: Sequence[IntervalRow], label: str, guide: float | None = None, said: str = ""
+    ) -> None:
+        """Show rows; `label` names the axis with its unit, `guide` draws a line at a value."""
+        self._shown = (rows, label, guide, said)
+        colours = theme.current()
+        self.clear()
+        self.setLabel("bottom", label, color=colours.text)
+        heights = len(rows) - 1 - np.arange(len(rows), dtype=np.float64)
+        right = _span(rows, guide)[1]
+        for row, y in zip(rows, heights, strict=True):
+            self._draw(row, float(y))
+            self._count_beyond(row, float(y), right)
+        if guide is not None:
+            pen = pg.mkPen(colours.caution, style=Qt.PenStyle.DashLine)
+            line = pg.InfiniteLine(guide, angle=90, pen=pen, label=said)
+            line.label.setColor(colours.caution)
+            line.label.setPosition(0.97)
+            line.setZValue(theme.Z_BAND)
+            self.addItem(line)
+        axis = self.getAxis("left")
+        axis.setTicks([[(float(y), row.name) for row, y in zip(rows, heights, strict=True)]])
+        axis.setStyle(tickLength=0)
+        line_px = self.fontMetrics().height()
+        each = 3.2 if any(row.points for row in rows) else 2.1
+        self.setFixedHeight(int(line_px * (each * max(len(rows), 1) + 4.5)))
+        self.setYRange(-0.7, max(len(rows), 1) - 0.3, padding=0)
+        self.setXRange(*_span(rows, guide), padding=0)
+        self.setAccessibleDescription("; ".join(_row_text(row) for row in rows))
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if (
+            event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange)
+            and getattr(self, "_shown", None) is not None
+        ):
+            self.show_rows(*self._shown)  # type: ignore[misc]
+
+    def _draw(self, row: IntervalRow, y: float) -> None:
+        colours = theme.current()
+        ink = colours.accent if row.chosen else colours.forecast
+        if row.points:
+            faint = pg.mkPen(theme.colour(colours.quiet, 130))
+            # Equal values would hide each other: they hang below the bar, one under the other.
+            values = np.sort(np.array(row.points, dtype=np.float64))
+            repeats = np.arange(values.size) - np.searchsorted(values, values)
+            drop = 0.04 if repeats.max() < 10 else 0.4 / repeats.max()
+            self.plot(
+                values,
+                y - 0.2 - drop * repeats,
+                pen=None,
+                symbol="o",
+                symbolSize=4,
+                symbolPen=faint,
+                symbolBrush=None,
+            )
+        if row.low is not None and row.high is not None:
+            bar = pg.mkPen(ink, width=3, cosmetic=True)
+            bar.setCapStyle(Qt.PenCapStyle.FlatCap)
+            self.plot([row.low, row.high], [y, y], pen=bar)
+        if row.mean is not None:
+            self.plot(
+                [row.mean], [y], pen=None, symbol="o", symbolSize=9, symbolPen=ink, symbolBrush=ink
+            )
+
+    def _count_beyond(self, row: IntervalRow, y: float, right: float) -> None:
+        beyond = [value for value in row.points if value > right]
+        if beyond:
+            text = f"{len(beyond)} more, to {max(beyond):g} →"
+            label = pg.TextItem(text, color=theme.current().quiet, anchor=(1.0, 0.5))
+            label.setPos(right, y)
+            self.addItem(label, ignoreBounds=True)
+
+
+def _span(rows: Sequence[IntervalRow], guide: float | None) -> tuple[float, float]:
+    """Return the ends of the axis: zero, every interval, and most of the single values."""
+    ends = [0.0, *([guide] if guide is not None else [])]
+    for row in rows:
+        ends += [value for value in (row.mean, row.low, row.high) if value is not None]
+    singles = [value for row in rows for value in row.points]
+    # A few far values would squeeze all intervals into a corner; they are counted at the edge.
+    if singles:
+        ends.append(min(float(np.quantile(singles, 0.97)), 2.5 * max(ends) or max(singles)))
+    spread = (max(ends) - min(ends)) or 1.0
+    return min(ends) - 0.02 * spread, max(ends) + 0.06 * spread
+
+
+def _row_text(row: IntervalRow) -> str:
+    if row.mean is None or row.low is None or row.high is None:
+        return f"{row.name}: nothing known"
+    return f"{row.name}: {row.mean:.2g}, 80% interval {row.low:.2g} to {row.high:.2g}"
