@@ -58,12 +58,18 @@ def worked_out(_worked_out: _WorkedOut, monkeypatch: pytest.MonkeyPatch) -> None
     monkeypatch.setattr(planner.trips, "Search", _worked_out.search)
 
 
+@pytest.fixture(scope="session")
+def _light(qapp: QApplication) -> QApplication:
+    theme.apply(qapp, "light")
+    return qapp
+
+
 @pytest.fixture
-def app(qapp: QApplication) -> Iterator[QApplication]:
+def app(_light: QApplication) -> Iterator[QApplication]:
     """The application in the light theme, whatever the machine's own; put back afterwards."""
-    theme.apply(qapp, "light")
-    yield qapp
-    theme.apply(qapp, "light")
+    yield _light
+    if theme.current() is not theme.LIGHT:
+        theme.apply(_light, "light")
 
 
 @pytest.fixture
