@@ -21,10 +21,9 @@ _WILL_BE = (
     "What your own trips say will stand here: whether moon, season or recent trips move how "
     "full the crabs are, how forecasts did, and which traps catch more. Nothing is logged yet."
 )
-_NOT_LEARNED = (
-    "Forecasts do not learn from the log yet, so no effect is estimated and no forecast was "
-    "made that could be checked. Your trips over moon and year, and the traps compared, stand in "
-    "the other tabs."
+_NOT_JUDGED = (
+    "No trip logged here says yet how full its crabs were. Judge a few crabs of every haul and "
+    "enter how many were light: then what moves that, and how forecasts did, stands here."
 )
 
 
@@ -109,7 +108,9 @@ class EvidenceView(QWidget):
             page.say("Learning from the log…")
 
         def work(checkpoint: Checkpoint) -> Evidence | None:
-            return learned(site, log, checkpoint)
+            from planner.molt import evidence
+
+            return evidence(site, log, checkpoint=checkpoint)
 
         self.bench.desk.start("evidence", "Learning from the log", work, self._show_learned)
 
@@ -118,7 +119,7 @@ class EvidenceView(QWidget):
         self.trips.show_curves(evidence)
         if evidence is None:
             for page in self._learned_pages:
-                page.say(_NOT_LEARNED)
+                page.say(_NOT_JUDGED)
             return
         self.effects.show_evidence(evidence)
         self.record.show_record(evidence.record)
@@ -147,11 +148,3 @@ class _Learned(QStackedWidget):
     def show_inside(self) -> None:
         """Show the panel."""
         self.setCurrentIndex(1)
-
-
-def learned(site: Site, log: Log, checkpoint: Checkpoint) -> Evidence | None:
-    """Return what the log says of a place; None while the model does not learn from logs."""
-    from planner import molt
-
-    learn = getattr(molt, "evidence", None)
-    return learn(site, log, checkpoint=checkpoint) if callable(learn) else None

@@ -152,20 +152,26 @@ class Workbench(QObject):
         if site is None:
             return
         self._plans_due = self._plans_due or plans
+        # A place's first look is at what is known in general: learning takes a second more.
+        at_first = self.outlook is None and bool(log.hauls)
+        known = None if at_first or not log.hauls else log
 
         def work(checkpoint: Checkpoint) -> Outlook:
             from planner.trips import outlook
 
-            return outlook(site, first, last, log if log.hauls else None, checkpoint=checkpoint)
+            return outlook(site, first, last, known, checkpoint=checkpoint)
 
         def done(found: Outlook) -> None:
             self.outlook = found
             self.outlook_changed.emit()
-            if self._plans_due:
+            if at_first:
+                self._refresh(plans=False)
+            elif self._plans_due:
                 self._plans_due = False
                 self._find_plans()
 
-        self.desk.start("outlook", "Working out the water, the moon and the crabs", work, done)
+        label = "Working out the water, the moon and the crabs"
+        self.desk.start("outlook", label if known is None else "Learning from the log", work, done)
 
     def _find_plans(self) -> None:
         outlook, log, today = self.outlook, self.log, self.state.today
