@@ -20,7 +20,7 @@ EFFECT_COLUMNS: Final = ("", "Swing", "80% interval", "Worth caring about", "Tri
 RECORD_COLUMNS: Final = ("Trip", "Forecast", "Came", "Judged")
 SCORE_COLUMNS: Final = ("Forecast by", "Brier score", "Log score")
 _SURE: Final = 0.9
-# A record of fewer trips says how those went, not which forecast is better.
+# Judgement: fewer trips say how those went, and little beyond.
 _FEW_TRIPS: Final = 10
 _CLOSE: Final = 0.01
 
@@ -54,7 +54,7 @@ def effect_text(effect: Effect, care_points: int) -> str:
     if p >= _SURE:
         verdict = f"it matters: {size}"
     elif p <= 1 - _SURE:
-        verdict = f"it hardly matters here: {size}"
+        verdict = f"most likely not worth caring about: {size}"
     else:
         verdict = f"your log cannot tell yet. Best estimate: {size}"
     basis = f"{_plural(effect.trips, 'trip')} and {_plural(effect.crabs, 'judged crab')}"
@@ -64,6 +64,8 @@ def effect_text(effect: Effect, care_points: int) -> str:
     )
     if effect.trips_to_settle and 1 - _SURE < p < _SURE:
         text += f" About {_plural(_rounded(effect.trips_to_settle), 'more trip')} would settle it."
+    if effect.trips < _FEW_TRIPS:
+        text += " So few trips add little to what is known in general."
     return text
 
 

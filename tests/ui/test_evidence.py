@@ -18,11 +18,11 @@ from hypothesis import strategies as st
 from PySide6.QtCore import QPointF
 from PySide6.QtWidgets import QLabel, QPushButton, QWidget
 
+from planner import molt
 from planner.assets import demo_log, demo_place
 from planner.estimates import Band, Interval, interval_of_draws
 from planner.logbook import Haul, Log, TripOutcome
 from planner.molt.evidence_types import Cause, Curve, Effect, Evidence, PastForecast, Record
-from planner.ui import evidence as evidence_module
 from planner.ui.effects_panel import EffectsPanel
 from planner.ui.evidence import EvidenceView
 from planner.ui.evidence_rows import effect_text, record_rows, record_text, score_rows
@@ -208,14 +208,14 @@ def test_effects_are_weighed_against_the_users_own_difference(
     view: EvidenceView, qtbot: Any, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """What counts as worth caring about is the user's to say, and is remembered in the state."""
-    monkeypatch.setattr(evidence_module, "learned", lambda *_: _evidence())
+    monkeypatch.setattr(molt, "evidence", lambda *_, **__: _evidence())
     view.refresh()
     _settle(qtbot, view)
     assert view.effects.isVisible()
     said = _words(view.effects)
     assert "Season and water: it matters" in said
     assert "Moon: your log cannot tell yet" in said
-    assert "Recent trips: it hardly matters" in said
+    assert "Recent trips: most likely not worth caring about" in said
     assert view.effects.rows.data(view.effects.rows.index(1, 3)) == "about 4 in 10"
     view.effects.care.setValue(1)
     assert view.state.care_points == 1
@@ -227,7 +227,7 @@ def test_the_record_and_the_bands_come_with_the_effects(
     view: EvidenceView, qtbot: Any, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """One learning serves all tabs, and the bands go when the log changes."""
-    monkeypatch.setattr(evidence_module, "learned", lambda *_: _evidence())
+    monkeypatch.setattr(molt, "evidence", lambda *_, **__: _evidence())
     view.refresh()
     view.tabs.setCurrentIndex(2)
     _settle(qtbot, view)
@@ -239,7 +239,7 @@ def test_the_record_and_the_bands_come_with_the_effects(
     _settle(qtbot, view)
     assert view.trips.moon._shown is not None
     assert view.trips.moon._shown.curve is not None
-    monkeypatch.setattr(evidence_module, "learned", lambda *_: None)
+    monkeypatch.setattr(molt, "evidence", lambda *_, **__: None)
     view.refresh()
     _settle(qtbot, view)
     assert view.trips.moon._shown.curve is None
@@ -257,6 +257,8 @@ def test_a_cannot_tell_says_what_would_settle_it() -> None:
     text = effect_text(_effect("moon", 0.09, 0.06), 10)
     assert "About 45 more trips would settle it." in text
     assert "would settle it" not in effect_text(_effect("season", 0.4, 0.02), 10)
+    assert "few trips" not in text
+    assert "So few trips add little" in effect_text(_effect("moon", 0.09, 0.06, trips=3), 10)
 
 
 @pytest.mark.parametrize(
@@ -387,3 +389,25 @@ def test_the_view_draws_in_both_themes(name: str, tmp_path: Path) -> None:
     out = tmp_path / "evidence.png"
     draw(out, Shot(view="evidence", theme=name, size=(1100, 700), today=TODAY))  # type: ignore[arg-type]
     assert out.stat().st_size > 20_000
+
+
+def test_the_demo_log_is_learned_from_and_weighed(view: EvidenceView, qtbot: Any) -> None:
+    """The real model's evidence fills the tabs: an effect with a sentence each, and a record."""
+    _settle(qtbot, view)
+    assert view.evidence is not None
+    assert view.effects.isVisible()
+    assert view.effects.rows.rowCount() == len(view.evidence.effects) >= 2
+    said = _words(view.effects)
+    judged = sum(1 for outcome in view.bench.log.outcomes("Sedge Hollow") if outcome.judged)
+    assert said.count(f"from {judged} trips") == len(view.evidence.effects)
+    assert view.record.rows.rowCount() == len(view.evidence.record.trips) > 10
+    assert "past trips forecast from earlier trips only" in view.record.sentence.text()
+
+
+def test_a_log_without_judged_crabs_says_what_is_missing(view: EvidenceView, qtbot: Any) -> None:
+    """Trips that nobody judged say nothing of fullness, and the view says that."""
+    unjudged = [replace(haul, judged=None, light=None) for haul in _hauls(3, {"wire": 2})]
+    view.bench._set_log(Log(tuple(unjudged)))
+    _settle(qtbot, view)
+    assert view.evidence is None
+    assert "how full its crabs were" in _words(view.tabs.currentWidget())
