@@ -14,7 +14,7 @@ from planner.phrasing import day_text
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
-    from planner.logbook import Log, TripOutcome
+    from planner.logbook import TripOutcome
     from planner.molt.evidence_types import Effect, Evidence
     from planner.sites import Site
 
@@ -56,7 +56,9 @@ def _answer(args: Namespace) -> Answer:
     log = log_of(args.log, site)
     outcomes = () if log is None else log.outcomes(site.name)
     judged = sum(outcome.judged or 0 for outcome in outcomes)
-    found = None if log is None else _learned(site, log)
+    from planner import molt
+
+    found = None if log is None else molt.evidence(site, log)
 
     def data() -> dict[str, Any]:
         return {
@@ -77,14 +79,6 @@ def _answer(args: Namespace) -> Answer:
         yield from _evidence_lines(found, args.worth)
 
     return Answer(data, sheet, text)
-
-
-def _learned(site: Site, log: Log) -> Evidence | None:
-    """Return what the log says of a place; None while the model does not learn from logs."""
-    from planner import molt
-
-    learn = getattr(molt, "evidence", None)
-    return learn(site, log) if callable(learn) else None
 
 
 def _evidence(found: Evidence | None, worth: float) -> dict[str, Any]:
@@ -119,10 +113,7 @@ def _evidence_lines(found: Evidence | None, worth_points: int) -> Iterator[str]:
     from planner.ui.evidence_rows import SCORE_COLUMNS, effect_text, record_text, score_rows
 
     if found is None:
-        yield (
-            "Forecasts do not learn from the log yet, so no effect of moon, season or runs is "
-            "estimated here."
-        )
+        yield "No trip here was judged for fullness, so no effect of moon or season is estimated."
         return
     yield from (effect_text(effect, worth_points) for effect in found.effects)
     yield record_text(found.record)
