@@ -31,6 +31,7 @@ class Theme:
     panel: str  # cards, tables, lanes: lifts them off the ground
     raised: str  # buttons and headers on a panel
     line: str  # hairlines between lanes and cells; not a carrier of meaning
+    edge: str  # around fields to type in: 3:1 on ground and panel, so that they are found
     text: str
     quiet: str  # secondary text; still 4.5:1 on ground and panel
     accent: str  # the chosen thing: day, plan, view; text on it is `on_accent`
@@ -54,6 +55,7 @@ LIGHT: Final = Theme(
     panel="#fcfbf8",
     raised="#e9e6de",
     line="#d5d1c7",
+    edge="#848a8e",
     text="#1d2429",
     quiet="#55606a",
     accent="#8a3b12",
@@ -77,6 +79,7 @@ DARK: Final = Theme(
     panel="#1c2328",
     raised="#283137",
     line="#38434b",
+    edge="#77838c",
     text="#e8e6e1",
     quiet="#a3adb5",
     accent="#f0a573",
@@ -244,6 +247,11 @@ QLabel[role="title"] {{ font-size: 14pt; font-weight: 600; }}
 QLabel[role="heading"] {{ font-weight: 600; }}
 QLabel[role="quiet"] {{ color: {quiet}; }}
 QLabel[role="caution"] {{ color: {caution}; }}
+QLineEdit, QPlainTextEdit, QTextEdit {{
+    background: {panel}; border: 1px solid {edge}; border-radius: 3px; padding: 2px 4px;
+}}
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus {{ border-color: {accent}; }}
+QTableView QLineEdit {{ border-radius: 0; padding: 0; }}
 QTableView, QTreeView, QListView {{
     background: {panel}; border: 1px solid {line}; gridline-color: {line};
     selection-background-color: {accent}; selection-color: {on_accent};
