@@ -119,8 +119,9 @@ def effective_weights(log_likelihood: Floats) -> Floats:
 
 
 def _weights(log_likelihood: Floats, power: float) -> Floats:
-    weights: Floats = np.exp(power * (log_likelihood - log_likelihood.max()))
-    return weights / weights.sum()
+    relative = np.exp(power * (log_likelihood - log_likelihood.max()))
+    weights: Floats = relative / relative.sum()
+    return weights
 
 
 def _effective(weights: Floats) -> float:

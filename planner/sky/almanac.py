@@ -10,13 +10,15 @@ from planner.clock import Instants, day_edges, days_between
 from planner.sites.site import Site
 from planner.sky.almanac_days import SkyDays
 from planner.sky.ephemeris import require_days
-from planner.sky.horizon import events_between, sun_is_up
+from planner.sky.horizon import EVENTS, events_between, sun_is_up
 from planner.sky.moon import illuminated, lunar_age
 
 
-def sky_days(site: Site, first: date, last: date) -> SkyDays:
+def sky_days(site: Site, first: date, last: date, *, sun_only: bool = False) -> SkyDays:
     """Return sun and moon at the place on the local days first..last, both included.
 
+    sun_only: of the events find sunrise and sunset alone, in a third of the time; twilight,
+    moonrise and moonset are NaT then.
     Local days of 23 and 25 hours are taken as they are. Raises RangeError outside the
     ephemeris, ValueError when last precedes first.
     """
@@ -27,7 +29,11 @@ def sky_days(site: Site, first: date, last: date) -> SkyDays:
     require_days(first, last)
     edges = day_edges(first, last, site.zone)
     noons = edges[:-1] + (edges[1:] - edges[:-1]) // 2
-    events = events_between(site, edges[0], edges[-1])
+    never = np.empty(0, dtype="datetime64[ms]")
+    events = {
+        **dict.fromkeys(EVENTS, never),
+        **events_between(site, edges[0], edges[-1], EVENTS[:2] if sun_only else EVENTS),
+    }
     sunrise = _first_of_each_day(events["sunrise"], edges)
     sunset = _last_of_each_day(events["sunset"], edges)
     without = np.isnat(sunrise) & np.isnat(sunset)

@@ -6,10 +6,10 @@ refraction: the almanac convention. Civil twilight is the sun's centre 6 degrees
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date
 from functools import lru_cache
-from typing import Any
+from typing import Any, Final, Literal, get_args
 
 import numpy as np
 from numpy.typing import NDArray
@@ -32,7 +32,9 @@ _MARGIN = np.timedelta64(2, "D")
 # is trusted only if the search began earlier and ended later.
 _SEARCH_MARGIN = np.timedelta64(1, "D")
 
-Events = Mapping[str, Instants]
+EventName = Literal["sunrise", "sunset", "civil_dawn", "civil_dusk", "moonrise", "moonset"]
+EVENTS: Final[tuple[EventName, ...]] = get_args(EventName)
+Events = Mapping[EventName, Instants]
 
 
 def observer(site: Site) -> Any:
@@ -47,20 +49,20 @@ def _observer(latitude_deg: float, longitude_deg: float) -> Any:
     return ephemeris().earth + wgs84.latlon(within, longitude_deg)
 
 
-def events_between(site: Site, start: np.datetime64, stop: np.datetime64) -> Events:
-    """Return the instants in [start, stop) of each horizon event, each array increasing.
-
-    Keys: sunrise, sunset, civil_dawn, civil_dusk, moonrise, moonset.
-    """
-    pieces: list[Events] = []
+def events_between(
+    site: Site, start: np.datetime64, stop: np.datetime64, names: Sequence[EventName] = EVENTS
+) -> Events:
+    """Return the instants in [start, stop) of each horizon event named, each array increasing."""
+    pieces: dict[EventName, list[Instants]] = {name: [] for name in names}
     at = start
     while at < stop:
         year = int((at + _MARGIN).astype("datetime64[Y]").astype(int)) + 1970
         end = min(stop, np.datetime64(f"{year + 1:04d}-01-01", "ms") + _MARGIN)
-        events = _events_of_year(site.latitude_deg, site.longitude_deg, year)
-        pieces.append({name: _within(times, at, end) for name, times in events.items()})
+        for name, found in pieces.items():
+            times = _crossings_of_year(site.latitude_deg, site.longitude_deg, year, name)
+            found.append(_within(times, at, end))
         at = end
-    return {name: np.concatenate([piece[name] for piece in pieces]) for name in pieces[0]}
+    return {name: np.concatenate(found) for name, found in pieces.items()}
 
 
 def sun_is_up(site: Site, times: Instants) -> NDArray[np.bool_]:
@@ -81,7 +83,7 @@ def daylight(site: Site, start: np.datetime64, stop: np.datetime64) -> Daylight:
     Raises RangeError outside the ephemeris.
     """
     require_instants(np.array([start, stop], dtype="datetime64[ms]"))
-    events = events_between(site, start, stop)
+    events = events_between(site, start, stop, ("sunrise", "sunset"))
     cuts = np.sort(np.concatenate([events["sunrise"], events["sunset"]]))
     edges = np.concatenate([[start], cuts, [stop]]).astype("datetime64[ms]")
     if cuts.size and abs(site.latitude_deg) < _SUN_ALWAYS_RISES_DEG:
@@ -99,29 +101,26 @@ def _within(times: Instants, start: np.datetime64, stop: np.datetime64) -> Insta
     return times[(times >= start) & (times < stop)]
 
 
-@lru_cache(maxsize=64)
-def _events_of_year(latitude_deg: float, longitude_deg: float, year: int) -> Events:
-    """Return the events of a UTC year and two days on either side, within the ephemeris."""
+@lru_cache(maxsize=384)
+def _crossings_of_year(
+    latitude_deg: float, longitude_deg: float, year: int, name: EventName
+) -> Instants:
+    """Return one event in a UTC year and two days on either side, within the ephemeris."""
     from skyfield.almanac import find_risings, find_settings
 
     good = ephemeris()
     begin = max(np.datetime64(f"{year:04d}-01-01", "ms"), _edge(good.first)) - _MARGIN
     end = min(np.datetime64(f"{year + 1:04d}-01-01", "ms"), _edge(good.last) + _MARGIN) + _MARGIN
     span = sky_time(np.array([begin - _SEARCH_MARGIN, end + _SEARCH_MARGIN]))
-    place = _observer(latitude_deg, longitude_deg)
-
-    def crossings(find: Any, body: Any, horizon_deg: float | None) -> Instants:
-        times, crosses = find(place, body, span[0], span[1], horizon_degrees=horizon_deg)
-        return _within(np.sort(utc_instants(times[crosses])), begin, end)
-
-    return {
-        "sunrise": crossings(find_risings, good.sun, None),
-        "sunset": crossings(find_settings, good.sun, None),
-        "civil_dawn": crossings(find_risings, good.sun, _CIVIL_TWILIGHT_DEG),
-        "civil_dusk": crossings(find_settings, good.sun, _CIVIL_TWILIGHT_DEG),
-        "moonrise": crossings(find_risings, good.moon, None),
-        "moonset": crossings(find_settings, good.moon, None),
-    }
+    find = find_risings if name in ("sunrise", "civil_dawn", "moonrise") else find_settings
+    times, crosses = find(
+        _observer(latitude_deg, longitude_deg),
+        good.moon if name in ("moonrise", "moonset") else good.sun,
+        span[0],
+        span[1],
+        horizon_degrees=_CIVIL_TWILIGHT_DEG if name in ("civil_dawn", "civil_dusk") else None,
+    )
+    return _within(np.sort(utc_instants(times[crosses])), begin, end)
 
 
 def _edge(day: date) -> np.datetime64:

@@ -26,6 +26,7 @@ class Outlook:
 
     lowest_m, highest_m: lowest and highest water of each local day, metres above the datum.
     why_not_free, why_closed: the reason in words, "" on days that are free, or open.
+    sky: of the events, with sunrise and sunset only.
     phases: principal phases of the moon from the first day's beginning to the last day's end.
     """
 
@@ -106,7 +107,7 @@ def outlook(
     from planner.molt import forecast
     from planner.sky import phases, sky_days
 
-    sky = sky_days(site, first, last)
+    sky = sky_days(site, first, last, sun_only=True)
     checkpoint()
     edges = day_edges(first, last, site.zone)
     moon = phases(edges[0], edges[-1])
