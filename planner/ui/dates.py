@@ -155,8 +155,9 @@ class DatesView(QWidget):
         self._fill_table()
 
     def _show_log(self) -> None:
-        site, log = self.bench.site, self.bench.log
+        site = self.bench.site
         if site is not None:
+            log = self.bench.log
             self.bench.desk.start(
                 "trip marks",
                 "",

@@ -54,12 +54,13 @@ class LikeItPanel(Card):
 
     def refresh(self) -> None:
         """Look for trips like the chosen day."""
-        site, outlook, log = self.bench.site, self.bench.outlook, self.bench.log
+        site, outlook = self.bench.site, self.bench.outlook
         day, style = self.state.day, self.state.style
         self.bench.desk.stop("like it")
         if site is None or outlook is None:
             self._fill([], "")
             return
+        log = self.bench.log
         self.heading.setText(f"Past trips like {day_text(day)}")
         inside = outlook.days[0] <= day <= outlook.days[-1]
         water_c = float(outlook.forecast.water_c[outlook.index(day)]) if inside else None
