@@ -25,7 +25,7 @@ from planner.molt.profile import Parameters, draw_parameters
 from planner.molt.running import run_days
 from planner.sites.site import Site
 
-DRAWS: Final = 200
+DRAWS: Final = 160
 _CANDIDATES: Final = 1200
 # Each run of the model is paired with this many places and likenesses, which cost next to
 # nothing: what a place is like is what a log tells first.

@@ -100,5 +100,7 @@ def _settle(parameters: Parameters, water_c: Floats) -> tuple[Clocks, Floats]:
     """Return the chain after the settling years, and their last year's mean light share."""
     calm = np.ones(water_c.shape)
     molts, clocks = run_clocks(parameters, water_c, calm, fresh_clocks(parameters))
-    _, light = catch_quality(parameters, molts, refill_clock(parameters, water_c))
+    year = slice(-365 - _BEFORE_DAYS, None)
+    refill = refill_clock(parameters, water_c[:, year])
+    _, light = catch_quality(parameters, molts[:, year], refill)
     return clocks, light[:, -365:].mean(axis=1)
