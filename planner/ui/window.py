@@ -136,6 +136,7 @@ class MainWindow(QMainWindow):
 
     def _make_message(self) -> QFrame:
         self.message = body()
+        self.message.setAccessibleName("Message")
         close = button("Close", lambda: self.message_bar.hide())
         close.setAccessibleName("Close the message")
         return _banner(self.message, close)
