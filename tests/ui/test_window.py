@@ -1,0 +1,375 @@
+"""The whole window: five places of work, places that open or do not, undo, colours, the end."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QGuiApplication
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton
+
+from planner.assets import demo_place, user_folder
+from planner.sites.book import user_places
+from planner.ui import theme
+from planner.ui.sources import Source, demo_source
+from planner.ui.window import VIEWS, MainWindow
+from planner.ui.work import Desk
+from planner.ui.workbench import Workbench
+
+NAMES = [name for name, *_ in VIEWS]
+MakeWindow = Callable[..., MainWindow]
+
+
+@pytest.fixture
+def make_window(empty_bench: Workbench, qtbot: Any, settle: Any) -> MakeWindow:
+    """Make a window over a source, shown at the least size it promises, with all worked out."""
+
+    def make(source: Source | None = None, view: Any = "dates") -> MainWindow:
+        empty_bench.state.view = view
+        window = MainWindow(empty_bench)
+        qtbot.addWidget(window)
+        window.resize(1100, 700)
+        window.show()
+        window.activateWindow()
+        qtbot.waitUntil(window.isActiveWindow, timeout=20_000)
+        if source is not None:
+            empty_bench.open(source)
+        settle(empty_bench)
+        return window
+
+    return make
+
+
+@pytest.fixture
+def bare() -> Source:
+    """The demo place without a log, which is read soonest."""
+    return Source(str(demo_place()), keep=False, demo=True)
+
+
+def _own(name: str, change: Callable[[str], str] = str) -> Path:
+    """Put a place of the user's own into the book."""
+    text = demo_place().read_text(encoding="utf-8").replace('"Sedge Hollow"', f'"{name}"')
+    path = user_places() / f"{name.lower().replace(' ', '-')}.toml"
+    path.parent.mkdir(parents=True, exist_ok=True)
+    path.write_text(change(text), encoding="utf-8")
+    return path
+
+
+def _shown(window: MainWindow) -> str:
+    return type(window._stack.currentWidget()).__name__
+
+
+def _action(window: MainWindow, text: str) -> QAction:
+    return next(a for a in window.findChildren(QAction) if a.text().replace("&", "") == text)
+
+
+# -- five places of work -------------------------------------------------------------------------
+
+
+def test_every_place_of_work_is_reached_by_its_keys_and_by_the_rail(
+    make_window: MakeWindow, bare: Source, qtbot: Any, settle: Any
+) -> None:
+    """Ctrl+1 to Ctrl+5 and the buttons lead to the same five views, built once each."""
+    window = make_window(bare)
+    for number, (name, label, question, _, kind) in reversed([*enumerate(VIEWS, start=1)]):
+        qtbot.keyClick(window, Qt.Key(Qt.Key.Key_0 + number), Qt.KeyboardModifier.ControlModifier)
+        assert _shown(window) == kind
+        assert window.state.view == name
+        button = window._buttons[name]
+        assert button.isChecked()
+        assert button.text() == label
+        assert question in button.toolTip()
+    views = dict(window._views)
+    for name, _, _, _, kind in VIEWS:
+        qtbot.mouseClick(window._buttons[name], Qt.MouseButton.LeftButton)
+        assert _shown(window) == kind
+        assert sum(b.isChecked() for b in window._buttons.values()) == 1
+    assert window._views == views
+    settle(window.bench)
+
+
+# -- places --------------------------------------------------------------------------------------
+
+
+def test_the_place_box_shows_the_place_and_switches_it(
+    make_window: MakeWindow, bare: Source, settle: Any
+) -> None:
+    """The user's own places come first; title, status line and banner follow."""
+    _own("Otter Bight")
+    window = make_window(bare)
+    box, bench = window.place_box, window.bench
+    assert box.currentText() == "Sedge Hollow"
+    assert box.itemText(0) == "Otter Bight"
+    assert window.banner.isVisible()
+    assert "invented" in window.banner.findChild(QLabel).text()
+    box.setCurrentIndex(0)
+    box.activated.emit(0)
+    settle(bench)
+    assert bench.site is not None
+    assert bench.site.name == box.currentText() == "Otter Bight"
+    assert not window.banner.isVisible()
+    assert window.windowTitle() == "Otter Bight - Fullshell"
+    assert "Otter Bight · America/New_York" in window.status.where.text()
+    assert "Not for navigation" in window.status.where.text()
+    assert bench.book is not None
+    assert bench.book.path.parent == user_folder()
+    at = box.findText("Sedge Hollow")
+    box.activated.emit(at)
+    settle(bench)
+    assert bench.source == demo_source()
+    assert window.banner.isVisible()
+    assert bench.log.hauls
+
+
+def test_a_bad_place_file_shows_every_problem_and_the_place_before_stays(
+    make_window: MakeWindow,
+    bare: Source,
+    qtbot: Any,
+    settle: Any,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """All that is wrong is said at once, with the field; the box shows what is open."""
+    bad = tmp_path / "bad.toml"
+    text = demo_place().read_text(encoding="utf-8")
+    bad.write_text(
+        text.replace("latitude = 29.6", "latitude = 129.6").replace("depth = 1.5", 'depth = "x"'),
+        encoding="utf-8",
+    )
+    window = make_window(bare)
+    assert not window.message_bar.isVisible()
+    monkeypatch.setattr("planner.ui.window.QFileDialog.getOpenFileName", lambda *_: (str(bad), ""))
+    qtbot.keyClick(window, Qt.Key.Key_O, Qt.KeyboardModifier.ControlModifier)
+    settle(window.bench)
+    said = window.message.text()
+    assert window.message_bar.isVisible()
+    assert str(bad) in said
+    assert "2 problems" in said
+    assert "latitude: " in said
+    assert "spots[2].depth: " in said
+    assert window.bench.site is not None
+    assert window.bench.site.name == "Sedge Hollow" == window.place_box.currentText()
+    close = next(b for b in window.message_bar.findChildren(QPushButton))
+    qtbot.mouseClick(close, Qt.MouseButton.LeftButton)
+    assert not window.message_bar.isVisible()
+
+
+def test_a_start_with_a_place_that_is_gone_leaves_a_way_on(
+    make_window: MakeWindow, settle: Any, tmp_path: Path
+) -> None:
+    """The stick with the file is not in: other places can still be picked."""
+    window = make_window(Source(str(tmp_path / "gone.toml")))
+    assert "gone.toml" in window.message.text()
+    assert window.bench.site is None
+    assert not window.banner.isVisible()
+    box = window.place_box
+    assert box.currentIndex() == -1
+    at = box.findText("Sedge Hollow")
+    box.setCurrentIndex(at)
+    box.activated.emit(at)
+    settle(window.bench)
+    assert window.bench.site is not None
+
+
+def test_the_demo_is_put_away_for_a_place_of_ones_own(
+    make_window: MakeWindow, qtbot: Any, settle: Any
+) -> None:
+    """One press; the published places that come with the program are not the user's."""
+    window = make_window(demo_source())
+    bench = window.bench
+    away = window.banner.findChild(QPushButton)
+    qtbot.mouseClick(away, Qt.MouseButton.LeftButton)
+    settle(bench)
+    assert window.state.view == "places"
+    assert bench.source.demo
+    assert "No place of your own yet" in window.message.text()
+    own = _own("Otter Bight")
+    qtbot.mouseClick(away, Qt.MouseButton.LeftButton)
+    settle(bench)
+    assert bench.source == Source(str(own))
+    assert not window.banner.isVisible()
+    assert bench.log.hauls == ()
+
+
+# -- changes to the log --------------------------------------------------------------------------
+
+
+def test_undo_and_redo_are_named_by_what_they_would_do(
+    make_window: MakeWindow, qtbot: Any, settle: Any
+) -> None:
+    """The menu says what comes back, by its keys too, and is off when there is nothing."""
+    window = make_window(demo_source())
+    bench, menus = window.bench, window.menus
+    trip = bench.log.hauls[0].trip
+    hauls = len(bench.log.hauls)
+    assert not menus.redo.isEnabled()
+    assert menus.redo.text() == "Redo"
+    bench.change_log(lambda book: book.delete_trip(trip))
+    settle(bench)
+    assert len(bench.log.hauls) < hauls
+    assert menus.undo.isEnabled()
+    assert menus.undo.text().startswith("Undo ")
+    assert trip in menus.undo.text()
+    qtbot.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    settle(bench)
+    assert len(bench.log.hauls) == hauls
+    assert menus.redo.isEnabled()
+    assert trip in menus.redo.text()
+    menus.redo.trigger()
+    settle(bench)
+    assert len(bench.log.hauls) < hauls
+
+
+def test_a_log_that_is_only_shown_refuses_changes_in_words(
+    make_window: MakeWindow, bare: Source, settle: Any
+) -> None:
+    """What is open for reading is never written to."""
+    window = make_window(bare)
+    assert not window.menus.undo.isEnabled()
+    window.bench.change_log(lambda book: book.delete_trip("any"))
+    settle(window.bench)
+    assert "reading only" in window.message.text()
+
+
+# -- choices -------------------------------------------------------------------------------------
+
+
+def test_colours_change_while_the_window_is_open(make_window: MakeWindow, bare: Source) -> None:
+    """By the menu, at once, with the choice in force marked; the view is painted anew."""
+    window = make_window(bare)
+    light = window.grab().toImage()
+    dark = _action(window, "Dark")
+    assert _action(window, "Light").isChecked()
+    dark.trigger()
+    assert theme.current() is theme.DARK
+    assert dark.isChecked()
+    assert not _action(window, "Light").isChecked()
+    QApplication.processEvents()
+    after = window.grab().toImage()
+    spots = [(5, 400), (500, 60), (700, 200), (400, 640)]
+    for x, y in spots:
+        assert after.pixelColor(x, y).lightness() < light.pixelColor(x, y).lightness()
+
+
+def test_the_window_turns_with_the_system_unless_told_otherwise(
+    make_window: MakeWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """At dusk some desktops go dark by themselves."""
+    window = make_window()
+    monkeypatch.setattr(theme, "system_is_dark", lambda: True)
+    turned = QGuiApplication.styleHints().colorSchemeChanged
+    turned.emit(Qt.ColorScheme.Dark)
+    assert theme.current() is theme.LIGHT
+    window.state.change(theme="system")
+    assert theme.current() is theme.DARK
+    monkeypatch.setattr(theme, "system_is_dark", lambda: False)
+    turned.emit(Qt.ColorScheme.Light)
+    assert theme.current() is theme.LIGHT
+
+
+@pytest.mark.parametrize(
+    ("text", "field", "value"),
+    [
+        ("Feet", "length", "ft"),
+        ("Fahrenheit", "temperature", "F"),
+        ("12-hour clock", "hours12", True),
+    ],
+)
+def test_units_are_chosen_in_the_menu(
+    make_window: MakeWindow, text: str, field: str, value: Any
+) -> None:
+    """Each choice changes one habit and shows which is in force."""
+    window = make_window()
+    action = _action(window, text)
+    assert not action.isChecked()
+    before = window.state.style
+    action.trigger()
+    assert getattr(window.state.style, field) == value
+    assert action.isChecked()
+    others = {"length", "temperature", "hours12"} - {field}
+    assert all(getattr(window.state.style, o) == getattr(before, o) for o in others)
+
+
+def test_the_strip_turns_into_a_table_by_keys(
+    make_window: MakeWindow, bare: Source, qtbot: Any
+) -> None:
+    """Ctrl+T there and back; the menu shows which it is."""
+    window = make_window(bare)
+    flip = _action(window, "Strip as table")
+    for shown in (True, False):
+        qtbot.keyClick(window, Qt.Key.Key_T, Qt.KeyboardModifier.ControlModifier)
+        assert window.state.as_table == flip.isChecked() == shown
+
+
+# -- being busy, and the end ---------------------------------------------------------------------
+
+
+def test_long_work_is_shown_and_can_be_stopped(make_window: MakeWindow, qtbot: Any) -> None:
+    """What takes long is named, with a way out; afterwards the line is quiet again."""
+    window = make_window()
+    status, desk = window.status, window.bench.desk
+    assert isinstance(desk, Desk)
+    held = threading.Event()
+    desk.start("slow", "Counting crabs", lambda _: held.wait(20), lambda _: None)
+    assert not status.working.isVisible()
+    qtbot.waitUntil(status.working.isVisible, timeout=20_000)
+    assert status.working.text() == "Counting crabs…"
+    assert status.progress.isVisible()
+    qtbot.waitUntil(status.stop.isVisible, timeout=20_000)
+    qtbot.mouseClick(status.stop, Qt.MouseButton.LeftButton)
+    assert desk.idle
+    assert not status.working.isVisible()
+    assert not status.stop.isVisible()
+    assert "Stopped" in window.message.text()
+    held.set()
+
+
+def test_saving_is_shown_but_never_stopped_half_way(make_window: MakeWindow, qtbot: Any) -> None:
+    """The clerk's work has its name in the line, and no button."""
+    window = make_window()
+    held = threading.Event()
+    window.bench.clerk.start("slow", "Saving", lambda _: held.wait(20), lambda _: None)
+    qtbot.waitUntil(window.status.working.isVisible, timeout=20_000)
+    assert window.status.working.text() == "Saving…"
+    window.status._offer_stop()
+    assert not window.status.stop.isVisible()
+    held.set()
+    qtbot.waitUntil(lambda: window.bench.idle, timeout=20_000)
+    assert not window.status.working.isVisible()
+
+
+def test_closing_saves_what_was_asked_for_and_closes_the_log(
+    make_window: MakeWindow, settle: Any
+) -> None:
+    """An entry that was made a moment ago is in the file; another window can open it."""
+    from planner.logbook import Logbook
+
+    window = make_window(demo_source())
+    bench = window.bench
+    book = bench.book
+    assert book is not None
+    trip = bench.log.hauls[0].trip
+    bench.change_log(lambda book: book.delete_trip(trip))
+    assert window.close()
+    assert bench.book is None
+    with Logbook.open(book.path, read_only=True) as again:
+        assert trip not in {haul.trip for haul in again.read().hauls}
+    assert bench.desk.idle
+
+
+def test_about_says_what_the_program_is_not(
+    make_window: MakeWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The usual cautions stand in the one place everybody looks for them."""
+    said: list[str] = []
+    monkeypatch.setattr(
+        "planner.ui.window.QMessageBox.about", lambda _parent, _title, text: said.append(text)
+    )
+    window = make_window()
+    _action(window, "About Fullshell").trigger()
+    for words in ("Not for navigation", "agency", "life jacket", "float plan"):
+        assert words in said[0]
