@@ -1,8 +1,17 @@
-"""How full the crabs should be: molt and refill, season and water temperature, moon."""
+"""How full the crabs should be: molt and refill, season and water, moon, and what trips taught."""
 
 from planner.molt.evidence_types import Evidence
+from planner.molt.filling import Filling, days_to_fill
 from planner.molt.forecast_types import Forecast, Why
 from planner.molt.forecasting import forecast
 from planner.molt.weighing import evidence
 
-__all__ = ["Evidence", "Forecast", "Why", "evidence", "forecast"]
+__all__ = [
+    "Evidence",
+    "Filling",
+    "Forecast",
+    "Why",
+    "days_to_fill",
+    "evidence",
+    "forecast",
+]

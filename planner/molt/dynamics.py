@@ -52,9 +52,7 @@ def run_clocks(
     steps, ready = clocks.steps.copy(), clocks.ready.copy()
     warmth = np.maximum(water_c - parameters.base_c[:, None], 0)
     pace = np.minimum(parameters.steps * warmth / parameters.degree_days[:, None], 1.0)
-    # Crabs differ by about half a degree in what stops them.
-    open_ = np.clip(water_c - parameters.molt_above_c[:, None] + 0.5, 0, 1)
-    shed = 1 - np.exp(-parameters.ready_per_day[:, None] * open_ * factor)
+    shed = 1 - np.exp(-parameters.ready_per_day[:, None] * shedding(parameters, water_c) * factor)
     molts = np.empty(water_c.shape)
     for day in range(water_c.shape[1]):
         moving = steps * pace[:, day, None]
@@ -67,40 +65,62 @@ def run_clocks(
     return molts * parameters.molting_share[:, None], Clocks(steps, ready)
 
 
+def shedding(parameters: Parameters, water_c: Floats) -> Floats:
+    """Return the share of ready crabs that water of a temperature lets shed, (draws, days)."""
+    # Crabs differ by about half a degree in what stops them.
+    return np.clip(water_c - parameters.molt_above_c[:, None] + 0.5, 0, 1)
+
+
 def refill_clock(parameters: Parameters, water_c: Floats) -> Floats:
     """Return days at 25 C gone by the end of each day, shape (draws, days), increasing."""
     pace = parameters.q10[:, None] ** ((water_c - 25) / 10)
     return np.cumsum(np.where(water_c > parameters.base_c[:, None], pace, _STANDSTILL), axis=1)
 
 
-def catch_quality(parameters: Parameters, molts: Floats, refill: Floats) -> tuple[Floats, Floats]:
-    """Return fullness and share of light crabs among those a trap would catch, (draws, days).
+@dataclass(frozen=True)
+class Window:
+    """When the crabs caught light at each noon had molted, counted in days from the first day.
 
-    molts, refill: of the same days, shape (draws, days); the first weeks still lack the molts
-    of before and are for spinning up.
+    Shape (draws, days): those shed after `caught_from` are still refused, those shed before
+    `light_from` are full again.
     """
-    # Everything that adds up is kept at the days' edges and asked for at noons.
-    edges = np.arange(molts.shape[1] + 1, dtype=np.float64)
+
+    caught_from: Floats
+    light_from: Floats
+
+
+def light_window(parameters: Parameters, refill: Floats) -> Window:
+    """Return the window of past molts that each noon's light crabs come from."""
+    edges = np.arange(refill.shape[1] + 1, dtype=np.float64)
     clocks = _from_start(refill)
-    sheds = _from_start(np.cumsum(molts, axis=1))
-    empty = _from_start(_emptiness(parameters, molts, refill))
     # How long, on the refill clock, until a crab is called light no more.
     filling = parameters.refill_d * np.log(
         np.maximum((1 - parameters.f0) / (1 - parameters.light_below), 1.0)
     )
     filling = np.maximum(filling, parameters.refused_d)
     noons = (clocks[:, :-1] + clocks[:, 1:]) / 2
-    shed_by_noon = (sheds[:, :-1] + sheds[:, 1:]) / 2
-    unseen = np.empty(molts.shape)
-    light = np.empty(molts.shape)
-    deficit = np.empty(molts.shape)
-    for draw in range(molts.shape[0]):
-        caught_from = np.interp(noons[draw] - parameters.refused_d[draw], clocks[draw], edges)
-        light_from = np.interp(noons[draw] - filling[draw], clocks[draw], edges)
-        shed_then = np.interp(caught_from, edges, sheds[draw])
-        unseen[draw] = shed_by_noon[draw] - shed_then
-        light[draw] = shed_then - np.interp(light_from, edges, sheds[draw])
-        deficit[draw] = np.interp(caught_from, edges, empty[draw])
+    window = Window(np.empty(refill.shape), np.empty(refill.shape))
+    for draw, noon in enumerate(noons):
+        since = (noon - parameters.refused_d[draw], noon - filling[draw])
+        window.caught_from[draw], window.light_from[draw] = np.interp(since, clocks[draw], edges)
+    return window
+
+
+def catch_quality(
+    parameters: Parameters, molts: Floats, refill: Floats, window: Window
+) -> tuple[Floats, Floats]:
+    """Return fullness and share of light crabs among those a trap would catch, (draws, days).
+
+    molts, refill: of the same days, shape (draws, days); the first weeks still lack the molts
+    of before and are for spinning up.
+    """
+    # Everything that adds up is kept at the days' edges and asked for at noons.
+    sheds = _from_start(np.cumsum(molts, axis=1))
+    empty = _from_start(_emptiness(parameters, molts, refill))
+    shed_then = _at(sheds, window.caught_from)
+    unseen = (sheds[:, :-1] + sheds[:, 1:]) / 2 - shed_then
+    light = shed_then - _at(sheds, window.light_from)
+    deficit = _at(empty, window.caught_from)
     fade = (1 - parameters.f0) * np.exp(-parameters.refused_d / parameters.refill_d)
     seen = 1 - np.minimum(unseen, _MOST_MOLTED_UNSEEN)
     fullness = 1 - np.clip(fade[:, None] * deficit / seen, 0, 1)
@@ -110,6 +130,16 @@ def catch_quality(parameters: Parameters, molts: Floats, refill: Floats) -> tupl
 def _from_start(at_ends: Floats) -> Floats:
     """Return values at the ends of days with a zero for the start, shape (draws, days + 1)."""
     return np.pad(at_ends, ((0, 0), (1, 0)))
+
+
+def _at(at_edges: Floats, position: Floats) -> Floats:
+    """Return values between the days' edges, linearly; position: days, shape (draws, days)."""
+    whole = np.minimum(position.astype(np.intp), at_edges.shape[1] - 2)
+    part = position - whole
+    before = np.take_along_axis(at_edges, whole, axis=1)
+    after = np.take_along_axis(at_edges, whole + 1, axis=1)
+    between: Floats = before + part * (after - before)
+    return between
 
 
 def _emptiness(parameters: Parameters, molts: Floats, refill: Floats) -> Floats:

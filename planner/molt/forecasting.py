@@ -1,20 +1,26 @@
-"""The forecast for a place and its days: draws of what is not known, run through the model."""
+"""The forecast for a place and its days, from the prior or from what the log taught."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import date
+from typing import Final
 
 import numpy as np
 
-from planner.estimates import Band, band_of_draws
+from planner.clock import day_edges, days_between
+from planner.estimates import Band, Floats, band_of_draws
 from planner.logbook import Log
+from planner.molt.curves import PosteriorDraws, Span, share, span_of
 from planner.molt.forecast_types import Forecast, Why
-from planner.molt.learning import DRAWS, learn, shifted
-from planner.molt.profile import draw_parameters
-from planner.molt.running import run_days
-from planner.molt.temperature import from_monthly_means
+from planner.molt.learning import Learned, learn
+from planner.molt.temperature import year_share
+from planner.molt.trips_judged import days_of
+from planner.molt.year import DAYS
 from planner.sites.site import Site
+
+# Days worked out at a time: years of days in draws would fill the memory.
+_CHUNK_DAYS: Final = 366
 
 
 def forecast(
@@ -27,48 +33,76 @@ def forecast(
 ) -> Forecast:
     """Return the forecast for the local days first..last, both included.
 
-    log: learned from where it holds judged trips of this place; the basis says which.
-    seed: of the draws; one seed gives one answer. checkpoint: called between the stages, may
-    raise to stop the work.
+    log: trips to learn from, those of the user's other places more weakly. What recent trips
+    say of a run of molting goes into a day only from trips before that day.
+    seed: of the draws; one seed and log give one answer. checkpoint: called between the stages,
+    may raise to stop the work.
     Raises RangeError where the moon cannot be computed, ValueError when last precedes first.
     """
-    from planner.sky import lunar_age
+    from planner.sky import lunar_age, lunar_phase_angle
 
     if last < first:
         raise ValueError(f"{last} precedes {first}")
-    learned = learn(site, log, seed, checkpoint)
-    rng = np.random.default_rng(seed)
-    if learned is None:
-        parameters, place_logit = draw_parameters(site.species, DRAWS, rng), np.zeros(DRAWS)
-    else:
-        parameters, place_logit = learned.parameters, learned.place_logit
-    run = run_days(site, first, last, parameters, rng, checkpoint)
-    here = run.light if learned is None else shifted(run.light, place_logit)
-    general, season = run.light.mean(axis=0), run.moonless.mean(axis=0)
-    yearly = float(run.yearly.mean())
-    light = band_of_draws(here)
-    monthly_c = site.monthly_water_c
-    return Forecast(
-        days=run.days,
-        fullness=_within(band_of_draws(run.fullness)),
-        light_share=_within(light),
-        why=Why(
-            season=season - yearly,
-            moon=general - season,
-            # Runs of molting are not learned yet: trips of last week speak as those of last year.
-            runs=np.zeros(season.shape),
-            place=light.mean - general,
-        ),
-        yearly_light_share=yearly,
-        lunar_age_d=lunar_age(run.noons),
-        water_c=(
-            np.full(season.shape, np.nan)
-            if monthly_c is None
-            else from_monthly_means(monthly_c, run.share)
-        ),
-        basis="prior" if learned is None else "log",
-        trips=0 if learned is None else len(learned.trips.days),
+    days = days_between(first, last)
+    edges = day_edges(first, last, site.zone)
+    noons = edges[:-1] + (edges[1:] - edges[:-1]) // 2
+    phase_deg = lunar_phase_angle(noons)
+    checkpoint()
+    learned = learn(site, log, checkpoint)
+    return forecast_learned(
+        learned,
+        span_of(days, days_of(noons), np.radians(phase_deg)),
+        lunar_age(noons),
+        seed,
+        checkpoint,
     )
+
+
+def forecast_learned(
+    learned: Learned,
+    span: Span,
+    lunar_age_d: Floats,
+    seed: int = 0,
+    checkpoint: Callable[[], None] = lambda: None,
+) -> Forecast:
+    """Return the forecast of days from what was learned."""
+    draws = PosteriorDraws(learned, seed)
+    trips = len(learned.trips.days)
+    checkpoint()
+    chunks = []
+    for start in range(0, len(span.days), _CHUNK_DAYS):
+        chunks.append(_chunk(draws, span.part(slice(start, start + _CHUNK_DAYS)), trips > 0))
+        checkpoint()
+    season, place, moon, light, light_low, light_high, full, full_low, full_high = np.hstack(chunks)
+    yearly = float(share(draws.season_log_odds(np.arange(0, DAYS, 5))).mean())
+    usual_c = learned.water.expected(year_share(span.days)) + learned.water.spell(span.days)
+    return Forecast(
+        days=span.days,
+        fullness=_within(Band(full, full_low, full_high)),
+        light_share=_within(Band(light, light_low, light_high)),
+        why=Why(season=season - yearly, moon=moon - place, runs=light - moon, place=place - season),
+        yearly_light_share=yearly,
+        lunar_age_d=lunar_age_d,
+        water_c=usual_c if learned.water.known else np.full(usual_c.shape, np.nan),
+        basis="log" if trips else "prior",
+        trips=trips,
+    )
+
+
+def _chunk(draws: PosteriorDraws, span: Span, logged: bool) -> Floats:
+    """Return rows of means by season, with place, with moon, of all; and the bands, (9, days)."""
+    parts = draws.parts(span)
+    light, full = band_of_draws(parts.and_runs), band_of_draws(parts.fullness)
+    season = parts.season.mean(axis=0)
+    if logged:
+        means = [parts.and_place.mean(axis=0), parts.and_moon.mean(axis=0), light.mean]
+        full_mean = full.mean
+    else:
+        # Without a log, place and runs widen the forecast but move it nowhere.
+        moon = parts.moon_alone.mean(axis=0)
+        means = [season, moon, moon]
+        full_mean = parts.fullness_alone.mean(axis=0)
+    return np.stack([season, *means, light.low, light.high, full_mean, full.low, full.high])
 
 
 def _within(band: Band) -> Band:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import tomllib
-from dataclasses import dataclass, fields, replace
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any, Final
 
@@ -12,17 +12,18 @@ import numpy as np
 from planner.assets import resource
 from planner.estimates import Floats
 
-_LEAST_LUNAR_FACTOR: Final = 0.02
+_MOST_MOON: Final = 1.5
+_WIDE_SHARE: Final = 0.5
+_WIDER: Final = 3.0
 
 
 @dataclass(frozen=True)
 class Parameters:
-    """One value a draw for each parameter of the model; arrays of shape (draws,).
+    """One value a draw for each parameter of molting and refill; arrays of shape (draws,).
 
     base_c, molt_above_c: degrees C. degree_days: between molts. ready_per_day: hazard of a
-    ready crab. molting_share: scales the rate of molting. moon, moon_twice: amplitudes of the
-    first and second lunar harmonic; their peaks in degrees of lunar phase. f0: fullness just
-    after a molt. refill_d, refused_d: days at 25 C. light_below: fullness called light.
+    ready crab. molting_share: scales the rate of molting. f0: fullness just after a molt.
+    refill_d, refused_d: days at 25 C. light_below: fullness called light.
     steps: of the chain that a crab's clock runs through, one number for all draws.
     """
 
@@ -31,10 +32,6 @@ class Parameters:
     molt_above_c: Floats
     ready_per_day: Floats
     molting_share: Floats
-    moon: Floats
-    moon_peak_deg: Floats
-    moon_twice: Floats
-    moon_twice_peak_deg: Floats
     f0: Floats
     refill_d: Floats
     q10: Floats
@@ -43,13 +40,34 @@ class Parameters:
     steps: int
 
 
-def repeated(parameters: Parameters, times: int) -> Parameters:
-    """Return the same draws several times over, one run after the other."""
-    values = {each.name: getattr(parameters, each.name) for each in fields(parameters)}
-    draws: dict[str, Any] = {
-        name: np.tile(value, times) for name, value in values.items() if name != "steps"
-    }
-    return replace(parameters, **draws)
+@dataclass(frozen=True)
+class Swings:
+    """How strongly moon and runs may move molting, one value a draw; arrays of shape (draws,).
+
+    moon, moon_twice: scale of the first and second lunar harmonic of the log hazard.
+    moon_peak_rad: lunar phase around which the first one's peak is centred.
+    runs_sd, runs_memory_d: of the log of the light share, and the days that forget 63% of it.
+    log_weight: a strong moon is drawn more often than it is believed in, so that a log that
+    shows one finds draws to speak for it; the weight makes up for that.
+    """
+
+    moon: Floats
+    moon_peak_rad: Floats
+    moon_twice: Floats
+    runs_sd: Floats
+    runs_memory_d: Floats
+    log_weight: Floats
+
+
+@dataclass(frozen=True)
+class Judging:
+    """How crabs are judged and how far levels stray; see the profile files for the meanings."""
+
+    alike_size: float
+    mistaken: float
+    user_sd: float
+    place_sd: float
+    year_sd: float
 
 
 @lru_cache(maxsize=8)
@@ -67,16 +85,19 @@ def dormant_below_c(species: str) -> float:
     return float(_tables(species)["clock"]["base_c"]["mean"])
 
 
+def judging(species: str) -> Judging:
+    """Return how a species' crabs are judged, from its profile."""
+    tables = _tables(species)
+    return Judging(**tables["judging"], **tables["levels"])
+
+
 def draw_parameters(species: str, draws: int, rng: np.random.Generator) -> Parameters:
     """Return draws of a species' parameters from its profile in `resources/species/`."""
-    tables = _tables(species)
-    clock, moon, refill = tables["clock"], tables["moon"], tables["refill"]
+    clock, refill = _tables(species)["clock"], _tables(species)["refill"]
 
     def value(prior: dict[str, float]) -> Floats:
         return _draw(prior, draws, rng)
 
-    once = np.minimum(value(moon["amplitude"]), 0.95)
-    twice = np.minimum(value(moon["twice_amplitude"]), 0.95 - once * 0.5)
     growth = np.maximum(value(refill["growth"]), 1.05)
     return Parameters(
         base_c=value(clock["base_c"]),
@@ -84,11 +105,6 @@ def draw_parameters(species: str, draws: int, rng: np.random.Generator) -> Param
         molt_above_c=value(clock["molt_above_c"]),
         ready_per_day=value(clock["ready_per_day"]),
         molting_share=np.minimum(value(clock["molting_share"]), 1.5),
-        moon=once,
-        moon_peak_deg=_draw_peak(moon["peak_deg"], draws, rng),
-        moon_twice=twice,
-        # Nothing is known of the semilunar phase.
-        moon_twice_peak_deg=rng.uniform(0, 180, draws),
         f0=value(refill["kept"]) / growth**3,
         refill_d=value(refill["days_at_25c"]),
         q10=np.maximum(value(refill["q10"]), 1.2),
@@ -98,15 +114,23 @@ def draw_parameters(species: str, draws: int, rng: np.random.Generator) -> Param
     )
 
 
-def lunar_factor(parameters: Parameters, phase_deg: Floats) -> Floats:
-    """Return what the moon multiplies molting by, shape (draws, days), about 1 on average.
-
-    phase_deg: 0 at new moon, 180 at full, shape (days,).
-    """
-    once = np.cos(np.radians(phase_deg - parameters.moon_peak_deg[:, None]))
-    twice = np.cos(np.radians(2 * (phase_deg - parameters.moon_twice_peak_deg[:, None])))
-    factor = 1 + parameters.moon[:, None] * once + parameters.moon_twice[:, None] * twice
-    return np.maximum(factor, _LEAST_LUNAR_FACTOR)
+def draw_swings(species: str, draws: int, rng: np.random.Generator) -> Swings:
+    """Return draws of the strength of moon and runs from a species' profile."""
+    moon, runs = _tables(species)["moon"], _tables(species)["runs"]
+    half_sd = moon["amplitude"]["half_sd"]
+    wide = rng.random(draws) < _WIDE_SHARE
+    amplitude = np.minimum(half_sd * np.abs(rng.normal(0, np.where(wide, _WIDER, 1))), _MOST_MOON)
+    within = amplitude / half_sd
+    # Density drawn from, over that believed in, up to a constant.
+    drawn = (1 - _WIDE_SHARE) + _WIDE_SHARE / _WIDER * np.exp(within**2 / 2 * (1 - _WIDER**-2))
+    return Swings(
+        moon=amplitude,
+        moon_peak_rad=_draw_peak(moon["peak_deg"], draws, rng),
+        moon_twice=np.minimum(_draw(moon["twice_amplitude"], draws, rng), _MOST_MOON),
+        runs_sd=_draw(runs["strength"], draws, rng),
+        runs_memory_d=_draw(runs["memory_d"], draws, rng),
+        log_weight=-np.log(drawn),
+    )
 
 
 def _draw(prior: dict[str, float], draws: int, rng: np.random.Generator) -> Floats:
@@ -124,6 +148,5 @@ def _draw(prior: dict[str, float], draws: int, rng: np.random.Generator) -> Floa
 
 def _draw_peak(prior: dict[str, float], draws: int, rng: np.random.Generator) -> Floats:
     if prior["kappa"] == 0:
-        return rng.uniform(0, 360, draws)
-    peak: Floats = np.degrees(rng.vonmises(np.radians(prior["mean"]), prior["kappa"], draws)) % 360
-    return peak
+        return rng.uniform(0, 2 * np.pi, draws)
+    return rng.vonmises(np.radians(prior["mean"]), prior["kappa"], draws)

@@ -1,148 +1,162 @@
-"""Weighing the evidence: how much season, moon and place move the light share, and the record."""
+"""What the log says of the causes: swings in the light share, curves, what would settle them."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from datetime import date
+from dataclasses import replace
 from typing import Final
 
 import numpy as np
 
-from planner.estimates import INTERVAL_TAILS, Floats, Interval, band_of_draws, interval_of_draws
+from planner.estimates import Floats, Interval, band_of_draws, interval_of_draws
 from planner.logbook import Log
-from planner.molt.evidence_types import Cause, Curve, Effect, Evidence, PastForecast, Record
-from planner.molt.learning import Learned, effective_weights, learn, shifted
-from planner.molt.running import Run, run_days
+from planner.molt.curves import PosteriorDraws, share
+from planner.molt.evidence_types import Cause, Curve, Effect, Evidence
+from planner.molt.learning import Learned, learn, season_only
+from planner.molt.profile import judging
+from planner.molt.record import record_of
+from planner.molt.year import ANSWER_DAYS, DAYS, Indices
 from planner.sites.site import Site
 
 _LUNATION_D: Final = 29.530589
-# A difference is settled when its 80% interval is no wider than this to either side.
-_SETTLED: Final = 0.05
-# A record needs some trips to forecast from before its first forecast is worth scoring.
-_FIRST_SCORED: Final = 3
-_NOTHING: Final = Record((), *(math.nan,) * 6)
+_MOON_STEPS: Final = 60
+_YEAR_STEP_D: Final = 5
+_SEASON_STEP_D: Final = 15
+# From the best day in ten to the worst: standard deviations of a normal to either side.
+_TAIL_SD: Final = 1.2816
+# A swing counts as known when its interval reaches no further than half the difference worth
+# caring about to either side; as settled, when it matters or not with this probability.
+_SURE: Final = 0.9
+_USUALLY_JUDGED: Final = 12.0
 
 
 def evidence(
-    site: Site, log: Log | None, seed: int = 0, checkpoint: Callable[[], None] = lambda: None
+    site: Site,
+    log: Log | None,
+    seed: int = 0,
+    checkpoint: Callable[[], None] = lambda: None,
+    worth: float = 0.10,
 ) -> Evidence | None:
-    """Return what a place's log teaches of its light crabs; None when no trip was judged.
+    """Return what the log says of a place, None when no crab was judged there.
 
-    Effects are light shares from the best to the worst of a place's days, over the draws that
-    the log leaves. Runs of molting are not weighed yet.
-    Raises RangeError where the moon cannot be computed.
+    worth: the difference in light share worth caring about, for saying what would settle it.
+    Raises RangeError when a trip is outside the ephemeris.
     """
-    learned = learn(site, log, seed, checkpoint)
-    if learned is None:
+    learned = learn(site, log, checkpoint)
+    trips = learned.trips
+    if not trips.here.any():
         return None
-    year = learned.trips.days[-1].year
-    rng = np.random.default_rng([seed, 2])
-    run = run_days(site, date(year, 1, 1), date(year, 12, 31), learned.parameters, rng, checkpoint)
-    lunar = _lunar_waves(run)
-    level = shifted(run.moonless, learned.place_logit)
-    moon_swing = lunar.max(axis=1) - lunar.min(axis=1)
-    place = np.abs((shifted(run.light, learned.place_logit) - run.light).mean(axis=1))
-    swings: tuple[tuple[Cause, Floats], ...] = (
-        ("moon", moon_swing),
-        ("season", _monthly(level).max(axis=1) - _monthly(level).min(axis=1)),
-        ("place", place),
-    )
-    effects = [_effect(cause, swing, learned) for cause, swing in swings]
+    without = season_only(learned, site.species, checkpoint)
+    draws = PosteriorDraws(learned, seed)
+    checkpoint()
+    season = share(draws.season_log_odds(_every(_YEAR_STEP_D)) + draws.level)
+    days = molting_days(learned)
+    moon = moon_curves(draws, days)
+    swings: dict[Cause, Floats] = {
+        "season": season.max(axis=1) - season.min(axis=1),
+        "moon": moon.max(axis=1) - moon.min(axis=1),
+        "runs": _runs_swing(draws, days),
+        "place": _place_swing(draws),
+    }
+    here, crabs = int(trips.here.sum()), trips.crabs_here
+    effects = [
+        Effect(cause, _holding(interval_of_draws(swing)), swing, here, crabs)
+        for cause, swing in swings.items()
+    ]
+    settle = trips_to_settle(learned, draws, days, swings["moon"], worth, site.species)
+    effects = [
+        replace(effect, trips_to_settle=settle) if effect.cause == "moon" else effect
+        for effect in effects
+    ]
     effects.sort(key=lambda effect: -effect.swing.mean)
-    ages = np.linspace(0, _LUNATION_D, lunar.shape[1])
+    ages = np.arange(_MOON_STEPS + 1) / _MOON_STEPS * _LUNATION_D
     return Evidence(
         effects=tuple(effects),
-        moon=Curve(ages, band_of_draws(np.clip(level.mean(axis=1)[:, None] + lunar, 0, 1))),
-        season=Curve(np.arange(level.shape[1], dtype=np.float64), band_of_draws(level)),
-        record=_record(learned),
-        trips=len(learned.trips.days),
-        crabs=int(learned.trips.judged.sum()),
+        moon=Curve(ages, band_of_draws(moon)),
+        season=Curve(_every(_YEAR_STEP_D).astype(np.float64), band_of_draws(season)),
+        record=record_of(learned, without),
+        trips=here,
+        crabs=crabs,
     )
 
 
-def _lunar_waves(run: Run) -> Floats:
-    """Return what the moon adds over a lunation, (draws, 61), by its first two harmonics."""
-    wave = run.light - run.moonless
-    phase = np.radians(run.phase_deg)
-    terms = np.stack([np.cos(phase), np.sin(phase), np.cos(2 * phase), np.sin(2 * phase)])
-    fitted, *_ = np.linalg.lstsq(terms.T, wave.T, rcond=None)
-    grid = np.linspace(0, 2 * np.pi, 61)
-    shape = np.stack([np.cos(grid), np.sin(grid), np.cos(2 * grid), np.sin(2 * grid)])
-    waves: Floats = fitted.T @ shape
-    return waves
+def molting_days(learned: Learned) -> Indices:
+    """Return days among the 365, two weeks apart, on which the water lets crabs shed.
+
+    The whole year where it never does by the mean of what is known.
+    """
+    days = _every(_SEASON_STEP_D)
+    year = learned.year
+    warm = learned.weights @ (year.water_c[:, days] - year.parameters.molt_above_c[:, None])
+    return days[warm > 0] if (warm > 0).any() else days
 
 
-def _monthly(level: Floats) -> Floats:
-    """Return means of about a month, (draws, 12)."""
-    return np.stack([part.mean(axis=1) for part in np.array_split(level, 12, axis=1)], axis=1)
-
-
-def _effect(cause: Cause, swing: Floats, learned: Learned) -> Effect:
-    trips = len(learned.trips.days)
-    interval = interval_of_draws(swing)
-    half = (interval.high - interval.low) / 2
-    # Widths shrink with the square root of the trips behind them.
-    more = math.ceil(trips * ((half / _SETTLED) ** 2 - 1))
-    return Effect(
-        cause=cause,
-        swing=interval,
-        draws=swing,
-        trips=trips,
-        crabs=int(learned.trips.judged.sum()),
-        trips_to_settle=max(more, 0),
-    )
-
-
-def _record(learned: Learned) -> Record:
-    """Return forecasts of past trips, each from the trips before it alone, and their scores."""
-    trips, found = learned.trips, learned.candidates
-    scored = range(_FIRST_SCORED, len(trips.days))
-    if not scored:
-        return _NOTHING
-    with_moon = _sequential(found.foretold, found.log_likelihood)
-    without = [band.mean for band in _sequential(found.moonless, found.moonless_likelihood)]
-    running = [
-        (0.5 + trips.light[:at].sum()) / (1 + trips.judged[:at].sum())
-        for at in range(len(trips.days))
+def moon_curves(draws: PosteriorDraws, days: Indices) -> Floats:
+    """Return the light share over one lunation, averaged over days, shape (draws, 61)."""
+    base = draws.season_log_odds(days) + draws.level
+    phases = np.arange(_MOON_STEPS + 1) / _MOON_STEPS * 2 * np.pi
+    curves = [
+        share(base + draws.moon_log_odds(days, np.full(days.size, phase))).mean(axis=1)
+        for phase in phases
     ]
-    forecasts = [band.mean for band in with_moon]
-    scores = [_scores(learned, each, scored) for each in (forecasts, without, running)]
-    return Record(
-        tuple(
-            PastForecast(
-                trips.names[at],
-                trips.days[at],
-                with_moon[at],
-                int(trips.judged[at]),
-                int(trips.light[at]),
-            )
-            for at in scored
-        ),
-        *(brier for brier, _ in scores),
-        *(log_score for _, log_score in scores),
-    )
+    return np.stack(curves, axis=1)
 
 
-def _sequential(foretold: Floats, log_likelihood: Floats) -> list[Interval]:
-    """Return the forecast of each trip from the ones before it."""
-    forecasts = []
-    for at in range(foretold.shape[1]):
-        weights = effective_weights(log_likelihood[:, :at].sum(axis=1))
-        order = np.argsort(foretold[:, at])
-        gone = np.cumsum(weights[order])
-        ends = np.minimum(np.searchsorted(gone, INTERVAL_TAILS), order.size - 1)
-        low, high = (float(end) for end in foretold[order[ends], at])
-        mean = float(weights @ foretold[:, at])
-        forecasts.append(Interval(mean, min(low, mean), max(high, mean)))
-    return forecasts
+def _runs_swing(draws: PosteriorDraws, days: Indices) -> Floats:
+    base = draws.season_log_odds(days) + draws.level
+    sd = draws.learned.year.swings.runs_sd[draws.which, None]
+    worst = share(base + _TAIL_SD * sd - sd**2 / 2)
+    swing: Floats = (worst - share(base - _TAIL_SD * sd - sd**2 / 2)).mean(axis=1)
+    return swing
 
 
-def _scores(learned: Learned, forecasts: list[float], scored: range) -> tuple[float, float]:
-    """Return Brier and log score, means over crabs."""
-    judged = learned.trips.judged[list(scored)]
-    light = learned.trips.light[list(scored)]
-    share = np.clip(np.array([forecasts[at] for at in scored]), 1e-3, 1 - 1e-3)
-    brier = light * (1 - share) ** 2 + (judged - light) * share**2
-    log_score = -(light * np.log(share) + (judged - light) * np.log(1 - share))
-    return float(brier.sum() / judged.sum()), float(log_score.sum() / judged.sum())
+def _place_swing(draws: PosteriorDraws) -> Floats:
+    season = draws.season_log_odds(_every(_YEAR_STEP_D))
+    moved = share(season + draws.level) - share(season)
+    swing: Floats = np.abs(moved.mean(axis=1))
+    return swing
+
+
+def trips_to_settle(
+    learned: Learned,
+    draws: PosteriorDraws,
+    days: Indices,
+    swing: Floats,
+    worth: float,
+    species: str,
+) -> int:
+    """Return how many more trips would tell whether the moon makes a difference.
+
+    A trip of n judged crabs tells the log odds with variance
+    (1 + (n - 1) / (size + 1)) / (n p (1 - p)) + runs_sd^2, and half of that information goes
+    into each of the two coefficients of the first harmonic. Enough are those that bring the 80%
+    interval of the swing to half the difference to either side.
+    """
+    matters = float(np.mean(swing >= worth))
+    if not 1 - _SURE < matters < _SURE:
+        return 0
+    light = float(share(draws.season_log_odds(days) + draws.level).mean())
+    size = judging(species).alike_size
+    judged = learned.trips.judged
+    crabs = float(np.median(judged)) if judged.size else _USUALLY_JUDGED
+    runs = float(np.mean(learned.year.swings.runs_sd[draws.which] ** 2))
+    noise = (1 + (crabs - 1) / (size + 1)) / (crabs * light * (1 - light)) + runs
+    answers = np.abs(learned.year.moon_on_light[draws.which[:, None], days // ANSWER_DAYS, 0])
+    answer = float(answers.mean())
+    a_trip = answer**2 / 2 / noise
+    swing_per_unit = 2 * answer * light * (1 - light)
+    wanted_sd = worth / 2 / _TAIL_SD / swing_per_unit
+    known_sd = float(draws.coefficients[:, 2:4].std(axis=0).mean())
+    more = (1 / wanted_sd**2 - 1 / known_sd**2) / a_trip
+    return max(math.ceil(more), 1)
+
+
+def _every(step_d: int) -> Indices:
+    return np.arange(0, DAYS, step_d)
+
+
+def _holding(interval: Interval) -> Interval:
+    """Return an interval that holds its mean; a long tail can carry the mean past an end."""
+    low, high = min(interval.low, interval.mean), max(interval.high, interval.mean)
+    return Interval(interval.mean, low, high)

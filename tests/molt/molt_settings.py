@@ -21,10 +21,6 @@ def fixed(**changed: float) -> Parameters:
         "molt_above_c": 15.5,
         "ready_per_day": 0.14,
         "molting_share": 1.0,
-        "moon": 0.0,
-        "moon_peak_deg": 0.0,
-        "moon_twice": 0.0,
-        "moon_twice_peak_deg": 0.0,
         "f0": 0.523,  # 0.95 / 1.22^3
         "refill_d": 10.0,
         "q10": 2.5,

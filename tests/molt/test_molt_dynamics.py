@@ -8,8 +8,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 from molt_settings import LUNATION_D, fixed, rows
 
-from planner.molt.dynamics import catch_quality, fresh_clocks, refill_clock, run_clocks
-from planner.molt.profile import draw_parameters, lunar_factor
+from planner.molt.dynamics import (
+    catch_quality,
+    fresh_clocks,
+    light_window,
+    refill_clock,
+    run_clocks,
+)
+from planner.molt.profile import draw_parameters
 from planner.molt.temperature import from_monthly_means
 
 W = 2 * np.pi / LUNATION_D
@@ -32,7 +38,12 @@ def wave(values, where):
 
 def run(parameters, water_c, factor):
     molts, _ = run_clocks(parameters, water_c, factor, fresh_clocks(parameters))
-    return molts, *catch_quality(parameters, molts, refill_clock(parameters, water_c))
+    return molts, *caught(parameters, molts, water_c)
+
+
+def caught(parameters, molts, water_c):
+    refill = refill_clock(parameters, water_c)
+    return catch_quality(parameters, molts, refill, light_window(parameters, refill))
 
 
 @pytest.mark.parametrize("refill_d", [5.0, 10.0, 20.0])
@@ -49,7 +60,7 @@ def test_lag_and_swing_of_fullness_follow_the_closed_form(refill_d):
     rate, amplitude = 1 / 60, 0.5
     water_c = np.full((1, DAYS.size), 25.0)
     molts = (rate * (1 + amplitude * np.cos(W * DAYS)))[None]
-    fullness, _ = catch_quality(parameters, molts, refill_clock(parameters, water_c))
+    fullness, _ = caught(parameters, molts, water_c)
     settled = (DAYS >= 400) & (DAYS < 400 + 30 * LUNATION_D)
     swing, fullest = wave(fullness, settled)
     lag = refused_d + np.arctan(W * refill_d) / W
@@ -72,7 +83,7 @@ def test_published_limits_of_the_closed_form(row):
     parameters = fixed(refill_d=refill_d)
     water_c = np.full((1, DAYS.size), 25.0)
     molts = ((1 + 0.5 * np.cos(W * DAYS)) / 60)[None]
-    fullness, _ = catch_quality(parameters, molts, refill_clock(parameters, water_c))
+    fullness, _ = caught(parameters, molts, water_c)
     settled = (DAYS >= 400) & (DAYS < 400 + 30 * LUNATION_D)
     swing, fullest = wave(fullness, settled)
     assert fullness[0, settled].mean() == pytest.approx(float(row["mean_fullness"]), abs=0.045)
@@ -127,16 +138,6 @@ def test_season_agrees_with_simulated_crabs():
         assert molts[0, there].mean() == pytest.approx(
             float(row["molts_per_crab_per_day"]), abs=0.005
         )
-
-
-def test_no_lunar_amplitude_no_lunar_swing():
-    """A moon of amplitude zero changes nothing at all."""
-    parameters = fixed()
-    phase = (DAYS % LUNATION_D) / LUNATION_D * 360
-    with_moon = run(parameters, WATER_C, lunar_factor(parameters, phase))
-    without = run(parameters, WATER_C, np.ones(WATER_C.shape))
-    for one, other in zip(with_moon, without, strict=True):
-        np.testing.assert_array_equal(one, other)
 
 
 def test_crabs_are_kept_in_number():

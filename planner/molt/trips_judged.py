@@ -1,0 +1,78 @@
+"""Logged trips as the model sees them: when, under which moon, how many judged and light."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.clock import to_utc64
+from planner.estimates import Floats
+from planner.logbook import TripOutcome
+from planner.molt.temperature import Reading
+from planner.sites.site import Site
+
+
+@dataclass(frozen=True)
+class JudgedTrips:
+    """Trips with judged crabs, in order of time; arrays of shape (n,).
+
+    days: local days. at_d: the trips' times in days. phase_rad: of the moon, 0 new.
+    here: True for trips at the place itself, False for the user's other places.
+    """
+
+    outcomes: tuple[TripOutcome, ...]
+    days: tuple[date, ...]
+    at_d: Floats
+    phase_rad: Floats
+    judged: Floats
+    light: Floats
+    here: NDArray[np.bool_]
+
+    @property
+    def crabs_here(self) -> int:
+        """How many crabs were judged at the place itself."""
+        return int(self.judged[self.here].sum())
+
+
+def judged_trips(site: Site, outcomes: Sequence[TripOutcome]) -> JudgedTrips:
+    """Return the trips that say something of fullness; those without a time are left out.
+
+    Raises RangeError when a trip is outside the ephemeris.
+    """
+    from planner.sky import lunar_phase_angle
+
+    timed = [
+        (outcome.when, outcome)
+        for outcome in outcomes
+        if outcome.when is not None and outcome.judged and outcome.light is not None
+    ]
+    timed.sort(key=lambda each: (each[0], each[1].place, each[1].trip))
+    used = [outcome for _, outcome in timed]
+    times = np.array([to_utc64(when) for when, _ in timed], dtype="datetime64[ms]")
+    return JudgedTrips(
+        outcomes=tuple(used),
+        days=tuple(when.astimezone(site.zone).date() for when, _ in timed),
+        at_d=days_of(times),
+        phase_rad=np.radians(lunar_phase_angle(times)),
+        judged=np.array([outcome.judged for outcome in used], dtype=np.float64),
+        light=np.array([outcome.light for outcome in used], dtype=np.float64),
+        here=np.array([outcome.place == site.name for outcome in used], dtype=np.bool_),
+    )
+
+
+def days_of(times: NDArray[np.datetime64]) -> Floats:
+    """Return instants as days since 1970 UTC, shape (n,)."""
+    return times.astype("datetime64[ms]").astype(np.float64) / 86_400_000
+
+
+def readings(site: Site, outcomes: Sequence[TripOutcome]) -> tuple[Reading, ...]:
+    """Return the water temperatures that trips at the place logged."""
+    return tuple(
+        Reading(outcome.when.astimezone(site.zone).date(), outcome.water_c)
+        for outcome in outcomes
+        if outcome.place == site.name and outcome.when is not None and outcome.water_c is not None
+    )
