@@ -41,6 +41,7 @@ class EvidenceView(QWidget):
         self._learned_pages = [_Learned(self.effects), _Learned(self.record)]
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
+        self.tabs.setAccessibleName("Kinds of evidence")
         self.tabs.tabBar().setAccessibleName("Kinds of evidence")
         self.tabs.addTab(self._learned_pages[0], "What matters")
         self.tabs.addTab(self.trips, "Moon and season")

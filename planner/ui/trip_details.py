@@ -34,7 +34,7 @@ class TripDetails(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(SPACE // 2)
-        self._water_label = QLabel()
+        self._water_label = QLabel("Water")
         self.crew = self._field(row, QLabel("Crew"), "", 1)
         self.water = self._field(row, self._water_label, "", 1)
         self.weather = self._field(row, QLabel("Weather"), "in your words", 3)

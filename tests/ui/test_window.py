@@ -3,18 +3,20 @@
 from __future__ import annotations
 
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QGuiApplication
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtGui import QAccessible, QAction, QGuiApplication
+from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QLabel, QPushButton, QWidget
 
 from planner.assets import demo_place, user_folder
 from planner.sites.book import user_places
 from planner.ui import theme
+from planner.ui.app import run as run_program
+from planner.ui.settings import Settings, read_settings, write_settings
 from planner.ui.sources import Source, demo_source
 from planner.ui.window import VIEWS, MainWindow
 from planner.ui.work import Desk
@@ -90,6 +92,38 @@ def test_every_place_of_work_is_reached_by_its_keys_and_by_the_rail(
         assert sum(b.isChecked() for b in window._buttons.values()) == 1
     assert window._views == views
     settle(window.bench)
+
+
+def _reached(root: QWidget) -> list[QWidget]:
+    """Return what Tab may stop at; what lies inside a table or box speaks through it."""
+    return [
+        widget
+        for widget in root.findChildren(QWidget)
+        if widget.focusPolicy() & Qt.FocusPolicy.TabFocus
+        and not isinstance(widget.parent(), QAbstractScrollArea)
+        and not widget.objectName().startswith("qt_")  # such as the line inside a spin box
+        and widget.window() is root  # not the lists that boxes pop up
+    ]
+
+
+def _name(widget: QWidget) -> str:
+    """Return what a screen reader says of a widget: its own name, its words or its label's."""
+    interface = QAccessible.queryAccessibleInterface(widget)
+    return str(interface.text(QAccessible.Text.Name)).strip() if interface else ""
+
+
+def _where(widget: QObject | None) -> str:
+    return f"{type(widget).__name__} in {_where(widget.parent())}" if widget else "the screen"
+
+
+@pytest.mark.parametrize("view", NAMES)
+def test_a_screen_reader_can_name_everything_the_keyboard_reaches(
+    make_window: MakeWindow, bare: Source, view: str
+) -> None:
+    """No control is met as "button" or "edit" alone."""
+    reached = _reached(make_window(bare, view))
+    assert len(reached) > len(VIEWS) + 2
+    assert [_where(widget) for widget in reached if not _name(widget)] == []
 
 
 # -- places --------------------------------------------------------------------------------------
@@ -373,3 +407,77 @@ def test_about_says_what_the_program_is_not(
     _action(window, "About Fullshell").trigger()
     for words in ("Not for navigation", "agency", "life jacket", "float plan"):
         assert words in said[0]
+
+
+# -- starting ------------------------------------------------------------------------------------
+
+
+@pytest.fixture
+def run(app: QApplication, monkeypatch: pytest.MonkeyPatch) -> Iterator[Callable[..., Settings]]:
+    """Start the program as a user would, do something in its window, close it.
+
+    Gives the settings that were kept.
+    """
+    font = app.font()
+    windows: list[MainWindow] = []
+
+    def made(bench: Workbench) -> MainWindow:
+        windows.append(MainWindow(bench))
+        return windows[-1]
+
+    def start(act: Callable[[MainWindow], object]) -> Settings:
+        def user() -> int:
+            app.processEvents()  # opening begins after the first paint
+            act(windows[-1])
+            windows[-1].close()
+            return 0
+
+        monkeypatch.setattr("planner.ui.app.MainWindow", made)
+        monkeypatch.setattr(QApplication, "exec", staticmethod(user))
+        assert run_program() == 0
+        return read_settings()
+
+    yield start
+    app.setFont(font)
+    for window in windows:
+        window.deleteLater()
+
+
+def test_the_next_start_is_where_the_user_left_off(
+    run: Callable[..., Settings], settle: Any
+) -> None:
+    """A first start shows the demo; view, colours and place come back on the second."""
+    otter = _own("Otter Bight")
+
+    def first(window: MainWindow) -> None:
+        settle(window.bench)
+        assert window.bench.source == demo_source()
+        window.bench.open(Source(str(otter), keep=False))
+        settle(window.bench)
+        window.state.change(view="places", theme="dark")
+
+    kept = run(first)
+    assert (kept.place, kept.demo, kept.view, kept.theme) == (str(otter), False, "places", "dark")
+
+    def second(window: MainWindow) -> None:
+        settle(window.bench)
+        assert window.windowTitle() == "Otter Bight - Fullshell"
+        assert _shown(window) == "PlacesView"
+        assert theme.current() is theme.DARK
+
+    run(second)
+
+
+def test_a_place_that_is_gone_is_asked_for_again_at_the_next_start(
+    run: Callable[..., Settings], settle: Any
+) -> None:
+    """Leaving the stick out once does not make the program forget it."""
+    write_settings(Settings(place="gone.toml", demo=False, font_pt=12))
+
+    def look(window: MainWindow) -> None:
+        settle(window.bench)
+        assert "gone.toml" in window.message.text()
+        assert window.font().pointSize() == 12
+
+    kept = run(look)
+    assert (kept.place, kept.demo, kept.font_pt) == ("gone.toml", False, 12)
