@@ -1,7 +1,7 @@
 """How full the crabs should be: molt and refill, season and water, moon, and what trips taught."""
 
 from planner.molt.evidence_types import Evidence
-from planner.molt.filling import Filling, days_to_fill
+from planner.molt.filling import Filling, days_to_fill, last_trip_text
 from planner.molt.forecast_types import Forecast, Why
 from planner.molt.forecasting import forecast
 from planner.molt.weighing import evidence
@@ -14,4 +14,5 @@ __all__ = [
     "days_to_fill",
     "evidence",
     "forecast",
+    "last_trip_text",
 ]

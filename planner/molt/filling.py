@@ -14,12 +14,14 @@ from planner.logbook import Log
 from planner.molt.curves import PosteriorDraws
 from planner.molt.learning import learn
 from planner.molt.year import day_of_year
-from planner.phrasing import Style, day_text, temperature_text
+from planner.phrasing import Style, day_text, one_in, temperature_text
 from planner.sites.site import Site
 
 # A crab at nine tenths of full passes for full; judgement.
 _FULL: Final = 0.9
 _LONGEST_D: Final = 365
+# From this share of light crabs on a trip is called light; judgement.
+_LIGHT_TRIP: Final = 0.2
 
 
 @dataclass(frozen=True)
@@ -73,6 +75,21 @@ def days_to_fill(site: Site, day: date, log: Log | None = None, seed: int = 0) -
     expected = float(water_c[:, 0].mean()) if learned.water.known else math.nan
     until = day + timedelta(days=math.ceil(found.mean))
     return Filling(found, until, expected)
+
+
+def last_trip_text(site: Site, log: Log | None, style: Style) -> str:
+    """Return what a light last trip means for the days to come, "" when it was not light."""
+    trips = learn(site, log).trips
+    if not trips.here.any():
+        return ""
+    newest = int(np.flatnonzero(trips.here)[-1])
+    light_share = trips.light[newest] / trips.judged[newest]
+    if light_share < _LIGHT_TRIP:
+        return ""
+    day = trips.days[newest]
+    told = days_to_fill(site, day, log).sentence(style)
+    when = f"{day_text(day)} {day.year}"
+    return f"Your last judged trip, {when}, was {one_in(light_share)} light. {told}"
 
 
 def _mean_of_decay(start: Floats, end: Floats) -> Floats:

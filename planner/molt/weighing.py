@@ -82,14 +82,17 @@ def evidence(
 
 
 def molting_days(learned: Learned) -> Indices:
-    """Return days among the 365, two weeks apart, on which the water lets crabs shed.
+    """Return days among the 365, two weeks apart, of the warmer half of the molting season.
 
-    The whole year where it never does by the mean of what is known.
+    In cooler water crabs fill more slowly and answer to the moon later: a mean over all of the
+    year would blur it. The warmer half of the year where the water never lets crabs shed.
     """
     days = _every(_SEASON_STEP_D)
     year = learned.year
-    warm = learned.weights @ (year.water_c[:, days] - year.parameters.molt_above_c[:, None])
-    return days[warm > 0] if (warm > 0).any() else days
+    water_c = learned.weights @ year.water_c[:, days]
+    sheds = water_c > learned.weights @ year.parameters.molt_above_c
+    season = water_c[sheds] if sheds.any() else water_c
+    return days[water_c >= np.median(season)]
 
 
 def moon_curves(draws: PosteriorDraws, days: Indices) -> Floats:

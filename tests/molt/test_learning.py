@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from planner.assets import demo_log, demo_place
 from planner.logbook import Haul, Log, book_zone, read_log
-from planner.molt import days_to_fill, evidence, forecast
+from planner.molt import days_to_fill, evidence, forecast, last_trip_text
 from planner.molt.learning import learn
 from planner.molt.record import scores_of
 from planner.molt.temperature import Reading, usual_water
@@ -229,6 +229,13 @@ def test_warm_water_fills_sooner(site):
     assert summer.days.mean < autumn.days.mean
     assert summer.days.low <= summer.days.mean <= summer.days.high
     assert "days" in summer.sentence(Style())
+
+
+def test_a_light_last_trip_is_spoken_of(site):
+    """After a light trip the words say how long such crabs take; after a full one, nothing."""
+    assert last_trip_text(site, trips(site, [0, 10]), Style()).startswith("Your last judged trip")
+    assert last_trip_text(site, trips(site, [10, 0]), Style()) == ""
+    assert last_trip_text(site, None, Style()) == ""
 
 
 def test_in_cold_water_crabs_wait_for_spring(site):

@@ -39,11 +39,12 @@ def add_to(jobs: Jobs) -> None:
 
 def _answer(args: Namespace) -> Answer:
     from planner.cli.logs import log_of
-    from planner.molt import forecast
+    from planner.molt import forecast, last_trip_text
 
     site = place_of(args)
     span = day_span(args.start, args.stop, site.zone, _DEFAULT_DAYS)
-    found = forecast(site, span.first, span.last, log_of(args.log, site))
+    log = log_of(args.log, site)
+    found = forecast(site, span.first, span.last, log)
 
     def data() -> dict[str, Any]:
         return {
@@ -82,6 +83,7 @@ def _answer(args: Namespace) -> Answer:
             f"Points are crabs in 100 more or fewer light than the year's average of "
             f"{found.yearly_light_share * 100:.0f}."
         )
+        yield from filter(None, [last_trip_text(site, log, style)])
 
     return Answer(data, sheet, text)
 
