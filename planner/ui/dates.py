@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import QSize, Qt, QTimer
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -20,7 +21,7 @@ from PySide6.QtWidgets import (
 
 from planner.phrasing import count_text, day_clock_text
 from planner.ui.like_it import LikeItPanel
-from planner.ui.parts import body, quiet, title
+from planner.ui.parts import body, quiet, scrolled, title
 from planner.ui.plan_panel import PlanPanel
 from planner.ui.plans_panel import PlansPanel
 from planner.ui.strip import StripView
@@ -33,6 +34,9 @@ from planner.ui.workbench import Workbench
 if TYPE_CHECKING:
     from planner.trips import Plan
 
+_BESIDE_EM = 120  # with less room the three panels lie under each other
+_PANEL_LINES = 18
+_PANEL_SHARES = (51, 28, 21)  # of 100 of the width
 _SPANS = (("2 weeks", 14), ("6 weeks", 44), ("Season", 185), ("Year", 366))
 
 
@@ -70,7 +74,7 @@ class DatesView(QWidget):
         self._show_all()
 
     def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
+        column = QVBoxLayout()
         column.setContentsMargins(SPACE * 2, SPACE, SPACE * 2, SPACE)
         column.setSpacing(SPACE // 2)
         column.addWidget(self.headline)
@@ -79,16 +83,10 @@ class DatesView(QWidget):
         top.addLayout(self._span_buttons())
         column.addLayout(top)
         column.addWidget(self._strip_card())
-        bottom = QSplitter(Qt.Orientation.Horizontal)
-        bottom.setChildrenCollapsible(False)
-        for panel, share in ((self.plans, 42), (self.plan, 36), (self.like_it, 22)):
-            # Each scrolls inside itself; without this their wrapped words would claim the height.
-            panel.setMinimumHeight(170)
-            bottom.addWidget(panel)
-            bottom.setStretchFactor(bottom.count() - 1, share)
-        bottom.setMinimumHeight(170)
-        bottom.setSizes([530, 320, 235])
-        column.addWidget(bottom, 1)
+        column.addWidget(_Panels(self.plans, self.plan, self.like_it), 1)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, "Days and plans"))
 
     def _strip_card(self) -> QFrame:
         card = QFrame()
@@ -103,19 +101,14 @@ class DatesView(QWidget):
         self._stack.setCurrentIndex(int(self.state.as_table))
         self._stack.setFixedHeight(self.strip.height())
         column.addWidget(self._stack)
-        legend = Legend()
-        column.addWidget(legend)
+        column.addWidget(Legend())
         line = QHBoxLayout()
         line.setContentsMargins(SPACE, 0, SPACE, 2)
-        # Three lines are kept free, so that the strip does not jump as the mouse moves.
-        words_height = 3 * self.day_line.fontMetrics().lineSpacing() + 2
-        self.day_line.setFixedHeight(words_height)
+        # Three lines are kept free, so that the plans do not jump as the mouse moves.
+        self.day_line.setMinimumHeight(3 * self.day_line.fontMetrics().lineSpacing() + 2)
         self.day_line.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         line.addWidget(self.day_line)
         column.addLayout(line)
-        # The wrapping line of words would let the layout squeeze the strip beneath its height.
-        inside = self.strip.height() + legend.sizeHint().height() + words_height
-        card.setFixedHeight(inside + 2 * SPACE)
         return card
 
     def _span_buttons(self) -> QHBoxLayout:
@@ -261,3 +254,32 @@ class DatesView(QWidget):
 
     def _want_days(self) -> None:
         self.bench.show_span(*self.strip.days_in_view())
+
+
+class _Panels(QSplitter):
+    """Three panels that scroll inside themselves: beside each other where there is room."""
+
+    def __init__(self, *panels: QWidget) -> None:
+        super().__init__(Qt.Orientation.Horizontal)
+        self.setChildrenCollapsible(False)
+        self._beside: bool | None = None  # not known before there is a width
+        self._high = _PANEL_LINES * self.fontMetrics().lineSpacing()
+        for panel, share in zip(panels, _PANEL_SHARES, strict=True):
+            panel.setMinimumHeight(self._high)
+            self.addWidget(panel)
+            self.setStretchFactor(self.count() - 1, share)
+        self.setMinimumHeight(self._high)
+
+    def sizeHint(self) -> QSize:
+        # Their words wrap and scroll; they must not claim the height.
+        return QSize(600, self.minimumHeight())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        beside = self.width() >= _BESIDE_EM * self.fontMetrics().averageCharWidth()
+        if beside != self._beside:
+            self._beside = beside
+            gaps = (self.count() - 1) * self.handleWidth()
+            self.setMinimumHeight(self._high if beside else self.count() * self._high + gaps)
+            self.setOrientation(Qt.Orientation.Horizontal if beside else Qt.Orientation.Vertical)
+            self.setSizes([self.width() * share // 100 for share in _PANEL_SHARES])
+        super().resizeEvent(event)

@@ -5,16 +5,17 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QStatusBar
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QProgressBar, QPushButton, QSizePolicy
 
-from planner.ui.parts import quiet
+from planner.ui.parts import plain, quiet
+from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 
 _BUSY_SHOWN_AFTER_MS: Final = 200
 _STOP_SHOWN_AFTER_MS: Final = 2000
 
 
-class StatusLine(QStatusBar):
+class StatusLine(QFrame):
     """Follows the work of a workbench; short work is not shown, long work can be stopped.
 
     stopped: the user gave up what was being worked out.
@@ -25,12 +26,14 @@ class StatusLine(QStatusBar):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self.bench = bench
-        self.setSizeGripEnabled(False)
-        self.where = QLabel()
-        self.addWidget(self.where)
+        # A status bar of Qt's own would cut the caution short where it cannot be whole.
+        row = QHBoxLayout(self)
+        row.setContentsMargins(SPACE * 2, SPACE // 2, SPACE * 2, SPACE // 2)
+        self.where = plain()
+        row.addWidget(self.where, 1)
         self.working = quiet()
         self.working.setWordWrap(False)
-        self.working.setMinimumWidth(320)
+        self.working.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         self.working.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self.progress = QProgressBar()
         self.progress.setRange(0, 0)
@@ -41,7 +44,7 @@ class StatusLine(QStatusBar):
         self.stop.setToolTip("Give up what is being worked out")
         self.stop.clicked.connect(self._give_up)
         for widget in (self.working, self.progress, self.stop):
-            self.addPermanentWidget(widget)
+            row.addWidget(widget)
             widget.hide()
         self._busy_timer = QTimer(self, singleShot=True, interval=_BUSY_SHOWN_AFTER_MS)
         self._busy_timer.timeout.connect(lambda: self._show_busy(True))

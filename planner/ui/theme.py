@@ -132,7 +132,7 @@ def apply(app: QApplication, choice: ThemeChoice) -> Theme:
     _current = theme_of(choice)
     app.setStyle("Fusion")
     app.setPalette(_palette(_current))
-    app.setStyleSheet(_style_sheet(_current))
+    app.setStyleSheet(_style_sheet(_current, app.font().pointSizeF()))
     return _current
 
 
@@ -224,9 +224,9 @@ def _palette(theme: Theme) -> QPalette:
     return palette
 
 
-def _style_sheet(theme: Theme) -> str:
+def _style_sheet(theme: Theme, text_pt: float) -> str:
     values = {each.name: getattr(theme, each.name) for each in fields(theme)}
-    return _SHEET.format(**values)
+    return _SHEET.format(**values, title_pt=round(1.4 * text_pt))
 
 
 _SHEET: Final = """
@@ -243,7 +243,7 @@ QFrame#rail QPushButton:checked {{
     border-left-color: {accent}; background: {panel}; font-weight: bold;
 }}
 QFrame#rail QPushButton:focus {{ border: 1px dotted {accent}; border-left: 4px solid {accent}; }}
-QLabel[role="title"] {{ font-size: 14pt; font-weight: 600; }}
+QLabel[role="title"] {{ font-size: {title_pt}pt; font-weight: 600; }}
 QLabel[role="heading"] {{ font-weight: 600; }}
 QLabel[role="quiet"] {{ color: {quiet}; }}
 QLabel[role="caution"] {{ color: {caution}; }}

@@ -81,6 +81,8 @@ class MainWindow(QMainWindow):
         right.addWidget(self.banner)
         right.addWidget(self.message_bar)
         right.addWidget(self._stack, 1)
+        self.status = StatusLine(self.bench)
+        right.addWidget(self.status)
         whole = QWidget()
         row = QHBoxLayout(whole)
         row.setContentsMargins(0, 0, 0, 0)
@@ -88,8 +90,6 @@ class MainWindow(QMainWindow):
         row.addWidget(self._make_rail())
         row.addLayout(right, 1)
         self.setCentralWidget(whole)
-        self.status = StatusLine(self.bench)
-        self.setStatusBar(self.status)
 
     def _make_rail(self) -> QFrame:
         rail = QFrame()
@@ -171,7 +171,7 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(f"{site.name} - Fullshell")
         self.banner.setVisible(self.bench.source.demo)
         self._fill_places()
-        self.status.where.setText(f"  {site.name} · {site.zone.key} · {TIDE_CAUTION}")
+        self.status.where.setText(f"{site.name} · {site.zone.key} · {TIDE_CAUTION}")
 
     # -- places ------------------------------------------------------------------------------
 

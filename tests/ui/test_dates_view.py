@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import replace
 from datetime import date, timedelta
 from itertools import chain
@@ -9,14 +10,17 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QPushButton, QWidget
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 
 from planner.assets import demo_place
 from planner.phrasing import Style, count_text, day_clock_text, day_text
 from planner.trips import LIMIT_WORDS, soonest_as_good
+from planner.ui import theme
 from planner.ui.dates import DatesView
 from planner.ui.sources import Source
+from planner.ui.strip.legend import Legend
 from planner.ui.workbench import Workbench
 
 AMERICAN = Style("ft", "F", hours12=True)
@@ -287,6 +291,43 @@ def test_load_up_leads_on(view: DatesView) -> None:
     assert view.plan.load.isEnabled()
     view.plan.load.click()
     assert view.state.view == "load"
+
+
+# -- room ----------------------------------------------------------------------------------------
+
+
+@pytest.fixture(params=[8, 10, 16])
+def text_pt(app: QApplication, request: pytest.FixtureRequest) -> Iterator[int]:
+    """Small, usual and large text."""
+    before, font = app.font(), QFont(app.font())
+    font.setPointSize(request.param)
+    app.setFont(font)
+    theme.apply(app, "light")
+    yield request.param
+    app.setFont(before)
+    theme.apply(app, "light")
+
+
+@pytest.mark.parametrize("size", [(900, 600), (2300, 1300)])
+def test_nothing_is_cut_or_covered(
+    text_pt: int, size: tuple[int, int], bench: Workbench, qtbot: Any, settle: Any
+) -> None:
+    """What the view has in the smallest and a very large window, whatever the size of text."""
+    view = _show(qtbot, bench)
+    view.resize(*size)
+    settle(bench)
+    QApplication.processEvents()
+    legend = view.findChild(Legend)
+    strip_end = view.strip.mapTo(view, QPoint(0, view.strip.height())).y()
+    legend_at = legend.mapTo(view, QPoint(0, 0)).y()
+    assert legend_at >= strip_end
+    assert view.day_line.mapTo(view, QPoint(0, 0)).y() >= legend_at + legend.height()
+    assert legend.height() >= legend.heightForWidth(legend.width())
+    for words in (view.headline, view.basis, view.day_line, view.plans.left_out, view.plan.when):
+        assert words.height() >= words.heightForWidth(words.width()), words.text()
+    rows = view.plans.table.viewport().height() // view.plans.table.rowHeight(0)
+    assert rows >= 2
+    assert view.headline.font().pointSize() > text_pt
 
 
 # -- when there is nothing -----------------------------------------------------------------------

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
 
 _DAY_LINES_FROM_PX: Final = 7
 _MONTH_ROOM_PX: Final = 44
+_NUMBER_PX: Final = 16  # room for the number of a day
 _LEAST_ROWS: Final = 3  # so that a lone bracket is not as high as the lane
 _NUMBERED_ROW_PX: Final = 10  # lower rows have no room for a number
 _APART_D: Final = 0.1  # brackets in a row are told apart
@@ -27,7 +28,10 @@ _REACH_D: Final = 0.05  # how far beside a bracket a click still means it
 
 
 class GroundLane(Lane):
-    """Behind all lanes: weekends, hairlines between days, months."""
+    """Behind all lanes: weekends, hairlines between days, months.
+
+    breaks: where other lanes begin, in the units of the height.
+    """
 
     def __init__(self, top: float, height: float, breaks: Sequence[float]) -> None:
         super().__init__(top, height)
@@ -42,15 +46,16 @@ class GroundLane(Lane):
                 if day_at(place).weekday() >= 5:
                     painter.fillRect(canvas.cell(place), QColor(colours.weekend))
         painter.setPen(QPen(QColor(colours.line), 1))
+        breaks = [y * canvas.height / self.height for y in self._breaks]
         for place in range(canvas.first, canvas.last + 1):
             day = day_at(place)
             month = day.day == 1 and (canvas.width >= 0.9 or day.month == 1)
             if month or canvas.width >= _DAY_LINES_FROM_PX:
-                top = 0.0 if month else self._breaks[0]
+                top = 0.0 if month else breaks[0]
                 painter.drawLine(
                     QPointF(canvas.x(place), top), QPointF(canvas.x(place), canvas.height)
                 )
-        for y in self._breaks:
+        for y in breaks:
             painter.drawLine(
                 QPointF(canvas.x(canvas.first), y), QPointF(canvas.x(canvas.last + 1), y)
             )
@@ -67,22 +72,27 @@ class DateLane(Lane):
         colours, painter = theme.current(), canvas.painter
         half = canvas.height / 2
         self._months(canvas, half)
-        if canvas.width < 16:
+        every_day = canvas.has_room(_NUMBER_PX)
+        if not canvas.has_room(_NUMBER_PX / 7):
             return
         for place in range(canvas.first, canvas.last + 1):
             day = day_at(place)
+            if not every_day and day.weekday() != 0:
+                continue
             today = place == self.today
             canvas.font(-1, bold=today)
             painter.setPen(QColor(colours.accent if today else colours.quiet))
-            text = f"{day:%a} {day.day}" if canvas.width >= 52 else str(day.day)
-            painter.drawText(canvas.cell(place, half, half), Qt.AlignmentFlag.AlignCenter, text)
+            text = f"{day:%a} {day.day}" if canvas.has_room(52) else str(day.day)
+            cell = canvas.cell(place, half, half)
+            room = 0 if every_day else 3 * canvas.width
+            painter.drawText(cell.adjusted(-room, 0, room, 0), Qt.AlignmentFlag.AlignCenter, text)
 
     def _months(self, canvas: Canvas, height: float) -> None:
         painter = canvas.painter
         painter.setPen(QColor(theme.current().text))
         canvas.font(0, bold=True)
         first = day_at(canvas.first + 1)
-        by_year = canvas.width * 30 < _MONTH_ROOM_PX
+        by_year = not canvas.has_room(_MONTH_ROOM_PX / 30)
         begin = first.replace(day=1, month=1) if by_year else first.replace(day=1)
         while (place := place_of(begin)) <= canvas.last:
             months = 12 if by_year else 1
@@ -92,12 +102,12 @@ class DateLane(Lane):
             room = canvas.x(place_of(following)) - left
             if by_year:
                 text = str(begin.year)
-            elif canvas.width * 30 >= 110:
+            elif canvas.has_room(110 / 30):
                 text = f"{begin:%B} {begin.year}"
             else:
                 text = f"{begin:%b} {begin.year}" if begin.month == 1 else f"{begin:%b}"
             if painter.fontMetrics().horizontalAdvance(text) <= room:
-                painter.drawText(QPointF(left, height - 4), text)
+                painter.drawText(QPointF(left, height - 4 * canvas.scale), text)
             begin = following
 
 
@@ -178,7 +188,7 @@ class PlansLane(Lane):
             painter.drawLine(QPointF(left, middle), QPointF(right, middle))
             for x in (left, right):
                 painter.drawLine(QPointF(x, middle - reach), QPointF(x, middle + reach))
-            if canvas.width >= 9 and (chosen or row_height >= _NUMBERED_ROW_PX):
+            if canvas.has_room(9) and (chosen or row_height >= _NUMBERED_ROW_PX * canvas.scale):
                 canvas.font(-1.5, bold=chosen)
                 text = str(bracket.rank)
                 metrics = painter.fontMetrics()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any, Final
 
 import pyqtgraph as pg
@@ -15,6 +15,11 @@ from planner.ui import theme
 _EVER: Final = 40_000  # days either side of the origin: wider than any outlook
 
 
+def text_scale() -> float:
+    """Return how large the window's text is against the 10 points that sizes are made for."""
+    return max(0.8, QFont(QApplication.font()).pointSizeF() / 10)
+
+
 @dataclass
 class Canvas:
     """Where a lane draws: x in pixels is `day * width`, y runs down from 0 to `height`."""
@@ -24,6 +29,7 @@ class Canvas:
     height: float
     first: int
     last: int
+    scale: float = field(default_factory=text_scale)
 
     def x(self, place: float) -> float:
         """Return the pixel of a place on the strip."""
@@ -32,6 +38,10 @@ class Canvas:
     def cell(self, place: int, top: float = 0.0, height: float | None = None) -> QRectF:
         """Return the rectangle of one day."""
         return QRectF(self.x(place), top, self.width, self.height if height is None else height)
+
+    def has_room(self, for_px: float) -> bool:
+        """Tell whether a day is wide enough for what takes some pixels with text of 10 points."""
+        return self.width >= for_px * self.scale
 
     def font(self, points: float = 0.0, bold: bool = False) -> None:
         """Use the window's font, larger or smaller by some points."""

@@ -2,81 +2,156 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
+from functools import partial
+from typing import Final, NamedTuple
+
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QBrush, QColor, QFontMetrics, QLinearGradient, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QLinearGradient,
+    QPainter,
+    QPaintEvent,
+    QPen,
+)
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from planner.ui import theme
 from planner.ui.strip.outlook_lanes import draw_mark
 
-_BAR_PX = 120
-_GAP = 18
+_GAP: Final = 18  # between entries
+_EDGE: Final = 8
+
+
+class _Entry(NamedTuple):
+    """Words before a mark, the mark (its width and how it is drawn), words after it.
+
+    The mark is drawn into a box that is as wide as the mark and as high as the line.
+    """
+
+    before: str
+    width: float
+    draw: Callable[[QPainter, QRectF], None]
+    after: str
 
 
 class Legend(QWidget):
-    """One line: the fixed scale of fullness in words, hatching, marks, free and closed days."""
+    """The fixed scale of fullness in words, hatching, marks, free and closed days.
+
+    One line where there is room, more where there is not.
+    """
 
     def __init__(self) -> None:
         super().__init__()
-        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        policy = QSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
         self.setAccessibleName(
             "Legend: pale is light, middle is filling, deep blue is full; hatched is unsure; "
             "logged trips are open circles when light, half filled when mixed, filled when full; "
-            "free days are underlined, closed days crossed"
+            "free days are underlined, closed days crossed; the dashed line is the ramp's limit"
         )
 
     def sizeHint(self) -> QSize:
-        return QSize(600, self.fontMetrics().height() + 10)
+        return QSize(600, self.heightForWidth(max(self.width(), 600)))
+
+    def heightForWidth(self, width: int) -> int:
+        *_, last = self._flow(width)
+        return round(last[1] + self._line_height() + 4)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        font = self.font()
-        font.setPointSizeF(max(6.5, font.pointSizeF() - 1))
-        painter.setFont(font)
-        x, middle = 8.0, self.height() / 2
-        x = self._scale(painter, x, middle)
-        box = QRectF(x, middle - 6, 18, 12)
-        painter.fillRect(box, theme.fullness_colour(0.8))
-        painter.fillRect(box, QBrush(QColor(255, 255, 255, 120), Qt.BrushStyle.BDiagPattern))
-        x = self._words(painter, x + 24, middle, "unsure")
-        for catch, words in (
-            ("full", "logged full"),
-            ("mixed", "mixed"),
-            ("light", "light (1 in 4 or more)"),
-        ):
-            draw_mark(painter, QPointF(x + 5, middle), 4.5, catch)
-            x = self._words(painter, x + 15, middle, words)
-        colours = theme.current()
-        painter.setPen(QPen(QColor(colours.free), 3))
-        painter.drawLine(QPointF(x, middle + 4), QPointF(x + 16, middle + 4))
-        x = self._words(painter, x + 21, middle, "free day")
-        painter.setPen(QPen(QColor(colours.closed), 1.4))
-        painter.drawLine(QPointF(x, middle - 5), QPointF(x + 10, middle + 5))
-        painter.drawLine(QPointF(x, middle + 5), QPointF(x + 10, middle - 5))
-        x = self._words(painter, x + 15, middle, "closed")
-        painter.setPen(QPen(QColor(colours.caution), 1, Qt.PenStyle.DashLine))
-        painter.drawLine(QPointF(x, middle), QPointF(x + 18, middle))
-        self._words(painter, x + 23, middle, "ramp limit")
+        painter.setFont(self._font())
+        metrics, height = QFontMetricsF(self._font()), self._line_height()
+        for x, y, entry in self._flow(self.width()):
+            lead = metrics.horizontalAdvance(entry.before)
+            mark = QRectF(x + lead, y, entry.width, height)
+            entry.draw(painter, mark)
+            painter.setPen(QColor(theme.current().quiet))
+            line = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft
+            painter.drawText(QRectF(x, y, lead, height), line, entry.before)
+            after = QRectF(mark.right(), y, self.width(), height)
+            painter.drawText(after, line, entry.after)
         painter.end()
 
-    def _scale(self, painter: QPainter, x: float, middle: float) -> float:
-        x = self._words(painter, x, middle, "Fullness: light", gap=6)
-        bar = QRectF(x, middle - 6, _BAR_PX, 12)
-        ramp = QLinearGradient(bar.topLeft(), bar.topRight())
-        for share in (0.0, 0.25, 0.5, 0.75, 1.0):
-            ramp.setColorAt(share, theme.fullness_colour(share))
-        painter.fillRect(bar, QBrush(ramp))
-        painter.setPen(QPen(QColor(theme.current().line), 1))
-        painter.drawRect(bar)
-        painter.setPen(theme.ink_on(theme.fullness_colour(0.5)))
-        painter.drawText(bar, Qt.AlignmentFlag.AlignCenter, "filling")
-        return self._words(painter, x + _BAR_PX + 6, middle, "full")
+    def _font(self) -> QFont:
+        font = QFont(self.font())
+        font.setPointSizeF(max(6.5, font.pointSizeF() - 1))
+        return font
 
-    def _words(
-        self, painter: QPainter, x: float, middle: float, text: str, gap: float = _GAP
-    ) -> float:
-        metrics = QFontMetrics(painter.font())
-        painter.setPen(QColor(theme.current().quiet))
-        painter.drawText(QPointF(x, middle + metrics.ascent() / 2 - 1), text)
-        return x + metrics.horizontalAdvance(text) + gap
+    def _line_height(self) -> float:
+        return QFontMetricsF(self._font()).height() + 6
+
+    def _flow(self, width: float) -> Iterator[tuple[float, float, _Entry]]:
+        """Return where each entry begins, in lines no longer than a width."""
+        metrics = QFontMetricsF(self._font())
+        x, y = float(_EDGE), 2.0
+        for entry in self._entries(metrics):
+            long = metrics.horizontalAdvance(entry.before + entry.after) + entry.width
+            if x > _EDGE and x + long > width - _EDGE:
+                x, y = float(_EDGE), y + self._line_height()
+            yield x, y, entry
+            x += long + _GAP
+
+    def _entries(self, metrics: QFontMetricsF) -> Iterator[_Entry]:
+        scale = 3 * metrics.horizontalAdvance("filling")
+        yield _Entry("Fullness: light ", scale, _draw_scale, " full")
+        yield _Entry("", 18, _draw_unsure, " unsure")
+        for catch, words in (
+            ("full", " logged full"),
+            ("mixed", " mixed"),
+            ("light", " light (1 in 4 or more)"),
+        ):
+            yield _Entry("", 10, partial(_draw_catch, catch), words)
+        yield _Entry("", 18, _draw_free, " free day")
+        yield _Entry("", 10, _draw_closed, " closed")
+        yield _Entry("", 18, _draw_ramp, " ramp limit")
+
+
+def _draw_scale(painter: QPainter, box: QRectF) -> None:
+    bar = box.adjusted(0, 2, 0, -2)
+    ramp = QLinearGradient(bar.topLeft(), bar.topRight())
+    for share in (0.0, 0.25, 0.5, 0.75, 1.0):
+        ramp.setColorAt(share, theme.fullness_colour(share))
+    painter.fillRect(bar, QBrush(ramp))
+    painter.setPen(QPen(QColor(theme.current().line), 1))
+    painter.drawRect(bar)
+    # The word lies on a third of the scale; its ink suits the middle of it.
+    painter.setPen(theme.ink_on(theme.fullness_colour(0.5)))
+    painter.drawText(bar, Qt.AlignmentFlag.AlignCenter, "filling")
+
+
+def _draw_unsure(painter: QPainter, box: QRectF) -> None:
+    ground = theme.fullness_colour(0.8)
+    ink = theme.colour(theme.ink_on(ground).name(), 120)
+    small = box.adjusted(0, 3, 0, -3)
+    painter.fillRect(small, ground)
+    painter.fillRect(small, QBrush(ink, Qt.BrushStyle.BDiagPattern))
+
+
+def _draw_catch(catch: str, painter: QPainter, box: QRectF) -> None:
+    draw_mark(painter, box.center(), 4.5, catch)
+
+
+def _draw_free(painter: QPainter, box: QRectF) -> None:
+    painter.setPen(QPen(QColor(theme.current().free), 3))
+    y = box.center().y() + 4
+    painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y))
+
+
+def _draw_closed(painter: QPainter, box: QRectF) -> None:
+    painter.setPen(QPen(QColor(theme.current().closed), 1.4))
+    middle = box.center().y()
+    cross = QRectF(box.left(), middle - 5, 10, 10)
+    painter.drawLine(cross.topLeft(), cross.bottomRight())
+    painter.drawLine(cross.bottomLeft(), cross.topRight())
+
+
+def _draw_ramp(painter: QPainter, box: QRectF) -> None:
+    painter.setPen(QPen(QColor(theme.current().caution), 1, Qt.PenStyle.DashLine))
+    y = box.center().y()
+    painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y))

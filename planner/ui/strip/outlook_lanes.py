@@ -179,8 +179,8 @@ class FullnessLane(OutlookLane):
             painter.setPen(QPen(QColor(theme.current().panel), 1))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(cell)
-            if canvas.width >= _NUMBERS_FROM_PX:
-                canvas.font(0 if canvas.width >= 21 else -1.5)
+            if canvas.has_room(_NUMBERS_FROM_PX):
+                canvas.font(0 if canvas.has_room(21) else -1.5)
                 painter.setPen(ink)
                 number = round(100 * float(fullness.mean[index]))
                 painter.drawText(cell, Qt.AlignmentFlag.AlignCenter, str(number))

@@ -7,19 +7,21 @@ from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any, Final
 
 import pyqtgraph as pg
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent
+from PySide6.QtCore import QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from planner.ui import theme
 from planner.ui.strip.calendar_lanes import CursorLane, DateLane, GroundLane, PlansLane, packed
+from planner.ui.strip.canvas import text_scale
 from planner.ui.strip.days import TripMark, day_at, place_of
 from planner.ui.strip.outlook_lanes import CatchLane, DaysLane, FullnessLane, MoonLane, WaterLane
 
 if TYPE_CHECKING:
     from planner.trips import Outlook, Plan
 
-# Name beside the lane, small second line, height in device-independent pixels.
+# Name beside the lane, small second line, height in device-independent pixels where text has
+# 10 points; larger text makes everything higher.
 _LANES: Final = (
     ("", "", 36),
     ("Moon", "", 24),
@@ -30,7 +32,6 @@ _LANES: Final = (
     ("Plans", "set to haul", 44),
 )
 _HEIGHT: Final = sum(height for _, _, height in _LANES)
-_GUTTER: Final = 122
 _FIRST_VIEW_DAYS: Final = (-12, 32)
 _LEAST_DAYS, _MOST_DAYS = 14, 3653
 
@@ -73,7 +74,7 @@ class StripView(QWidget):
             maxXRange=_MOST_DAYS,
         )
         self._add_lanes()
-        self.setFixedHeight(_HEIGHT)
+        self.setFixedHeight(round(_HEIGHT * text_scale()))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName("Days: fullness, water, trips and plans")
@@ -202,27 +203,33 @@ class _Gutter(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setFixedSize(QSize(_GUTTER, _HEIGHT))
+        self._scale = text_scale()
+        self._small = QFont(self.font())
+        self._small.setPointSizeF(max(6.5, self.font().pointSizeF() - 2))
+        widest = max(
+            QFontMetricsF(font).horizontalAdvance(text)
+            for name, second, _ in _LANES
+            for font, text in ((self.font(), name), (self._small, second))
+        )
+        self.setFixedSize(round(widest) + 16, round(_HEIGHT * self._scale))
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
         colours = theme.current()
         top = 0.0
-        small = self.font()
-        small.setPointSizeF(max(6.5, self.font().pointSizeF() - 2))
-        for name, second, height in _LANES:
-            box = QRectF(8, top, _GUTTER - 12, height)
-            both = second and height >= 36
-            flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+        flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+        for name, second, lane_height in _LANES:
+            height = lane_height * self._scale
+            box = QRectF(8, top, self.width() - 8, height)
+            lines = 14 * self._scale if second else 0
             painter.setFont(self.font())
             painter.setPen(QColor(colours.text))
-            painter.drawText(box.adjusted(0, 0, 0, -14) if both else box, flags, name)
-            if both:
-                painter.setFont(small)
-                painter.setPen(QColor(colours.quiet))
-                painter.drawText(box.adjusted(0, 14, 0, 0), flags, second)
+            painter.drawText(box.adjusted(0, 0, 0, -lines), flags, name)
+            painter.setFont(self._small)
+            painter.setPen(QColor(colours.quiet))
+            painter.drawText(box.adjusted(0, lines, 0, 0), flags, second)
             top += height
-            if name and top < _HEIGHT:
+            if name and top < self.height() - 1:
                 painter.setPen(QColor(colours.line))
-                painter.drawLine(QPointF(0, top), QPointF(_GUTTER, top))
+                painter.drawLine(QPointF(0, top), QPointF(self.width(), top))
         painter.end()
