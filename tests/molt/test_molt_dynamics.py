@@ -140,6 +140,15 @@ def test_season_agrees_with_simulated_crabs():
         )
 
 
+def test_crabs_that_do_not_molt_are_full_whatever_the_moon():
+    """A catch of round-apron females, who molt no more: no light crab, no moon, no season."""
+    moon = np.exp(np.cos(W * DAYS))[None]
+    molts, fullness, light = run(fixed(molting_share=0.0), WATER_C, moon)
+    assert not molts.any()
+    assert not light.any()
+    np.testing.assert_array_equal(fullness, 1.0)
+
+
 def test_crabs_are_kept_in_number():
     """What leaves the chain comes back to its start: the crabs in it always add up to one."""
     parameters = fixed()
