@@ -224,7 +224,9 @@ def _put(holder: MutableMapping[str, Any], key: str, value: Any, depth: int) -> 
 
 def _put_tables(present: list[Any], wanted: Sequence[Mapping[str, Any]]) -> None:
     """Make a list of tables the wanted one; tables of the same name stay where they are."""
-    steps = list(_pairs([str(t.get("name")) for t in present], [str(t["name"]) for t in wanted]))
+    steps = list(
+        _pairs([str(t.get("name")) for t in present], [str(t.get("name")) for t in wanted])
+    )
     for there, here in reversed(steps):
         if there[1] and here is None:
             del present[there[0]]

@@ -54,7 +54,7 @@ class NewPlaceForm(Card):
             form.addRow(label, box)
         self.wrong = caution()
         self.wrong.hide()
-        self.write = QPushButton("Write the file")
+        self.write = QPushButton("Make the place")
         self.write.clicked.connect(lambda _=False: self.submit())
         cancel = QPushButton("Cancel")
         cancel.clicked.connect(lambda _=False: self.cancelled.emit())
@@ -68,7 +68,7 @@ class NewPlaceForm(Card):
             quiet(
                 "A place file is written into your places, with remarks on what to fill in: the "
                 "water from an agency's constants or by offsets from another place, your spots, "
-                "the ramp, the rules. Then it opens in your text editor."
+                "the ramp, the rules. Then you fill in its water here."
             )
         )
         self.column.addLayout(form)

@@ -40,7 +40,19 @@ class Checked:
 
 def observed_file(site: Site) -> Path:
     """Return where a place's observed waters are kept; the file need not exist."""
-    return user_folder() / "observed" / f"{file_stem(site.name)}.csv"
+    return seen_file(site.name)
+
+
+def seen_file(name: str) -> Path:
+    """Return where the waters seen at a place of that name are kept."""
+    return user_folder() / "observed" / f"{file_stem(name)}.csv"
+
+
+def carry_over(before: str, after: str) -> None:
+    """Let what was seen at a place follow its new name, unless that name has some of its own."""
+    old, new = seen_file(before), seen_file(after)
+    if old != new and old.exists() and not new.exists():
+        os.replace(old, new)
 
 
 def check_observed(site: Site, rows: Sequence[Cells] | None) -> Checked:
@@ -50,9 +62,9 @@ def check_observed(site: Site, rows: Sequence[Cells] | None) -> Checked:
     """
     path = observed_file(site)
     if rows is None:
-        rows = _read_cells(path)
+        rows = read_cells(path)
     else:
-        _write_cells(path, rows)
+        write_cells(path, rows)
     if not rows:
         return Checked(())
     try:
@@ -86,7 +98,8 @@ def _by_row(problem: str) -> str:
     return f"Row {int(number) - 1},{rest}" if number.isdigit() else problem
 
 
-def _read_cells(path: Path) -> tuple[Cells, ...]:
+def read_cells(path: Path) -> tuple[Cells, ...]:
+    """Return the rows that were kept, none where there is no file."""
     try:
         lines = path.read_text(encoding="utf-8").splitlines()
     except (OSError, UnicodeDecodeError):
@@ -95,7 +108,8 @@ def _read_cells(path: Path) -> tuple[Cells, ...]:
     return tuple((row[0], row[1], row[2]) for row in found)
 
 
-def _write_cells(path: Path, rows: Sequence[Cells]) -> None:
+def write_cells(path: Path, rows: Sequence[Cells]) -> None:
+    """Keep rows, whole or not at all."""
     text = io.StringIO()
     csv.writer(text, lineterminator="\n").writerows([_HEADER, *rows])
     part = path.with_suffix(".part")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime
-from typing import Any
+from typing import Any, Protocol
 
 import numpy as np
 import pyqtgraph as pg
@@ -11,7 +11,12 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QResizeEvent
 from PySide6.QtWidgets import QGraphicsRectItem
 
+from planner.clock import Instants
+from planner.estimates import Floats
 from planner.phrasing import Style, day_clock_text, height_text, zone_text
+from planner.sites.site import Site
+from planner.tides import Turns
+from planner.tides.checks import ObservedTurns
 from planner.ui import theme
 from planner.ui.charts import Chart, LocalTimeAxis, seconds
 from planner.ui.places_text import PlaceReport, bare_text
@@ -20,8 +25,21 @@ from planner.units import metres_to
 _SPOT_PX = 84  # room for a spot's name under its trap
 
 
+class Month(Protocol):
+    """A month of a place's water with its turns."""
+
+    @property
+    def site(self) -> Site: ...
+    @property
+    def times(self) -> Instants: ...
+    @property
+    def levels_m(self) -> Floats: ...
+    @property
+    def turns(self) -> Turns: ...
+
+
 class MonthChart(Chart):
-    """The coming month of water with its turns; drag along it, zoom with Ctrl and the wheel.
+    """A month of water with its turns; drag along it, zoom with Ctrl and the wheel.
 
     pointed: what is under the mouse, in words; "" when it is elsewhere.
     """
@@ -33,18 +51,29 @@ class MonthChart(Chart):
         super().__init__("Water of the coming month", axisItems={"bottom": self._axis})
         self.setMouseEnabled(x=True, y=False)
         self.setMinimumHeight(220)
-        self._shown: tuple[PlaceReport, Style] | None = None
+        self._shown: tuple[Month, Style, Month | None, ObservedTurns | None] | None = None
         self.scene().sigMouseMoved.connect(self._point)
 
-    def show_report(self, report: PlaceReport, style: Style) -> None:
-        """Show the month of another place."""
-        self._shown = (report, style)
+    def show_report(
+        self,
+        report: Month,
+        style: Style,
+        before: Month | None = None,
+        seen: ObservedTurns | None = None,
+    ) -> None:
+        """Show another month; behind it the water as it was before, over it what was seen."""
+        self._shown = (report, style, before, seen)
         colours = theme.current()
         self.clear()
         self._axis.set_place(report.site.zone, style)
         self.setLabel("left", f"water above {report.site.water.datum}, {style.length}")
         x, turns = seconds(report.times), report.turns
         y = _in_unit(report.levels_m, style)
+        drawn = [y]
+        if before is not None:
+            drawn.append(_in_unit(before.levels_m, style))
+            quiet = pg.mkPen(colours.quiet, width=1, style=Qt.PenStyle.DotLine)
+            self.plot(seconds(before.times), drawn[-1], pen=quiet)
         self.plot(x, y, pen=pg.mkPen(colours.water, width=1.5))
         for high, symbol in ((True, "t1"), (False, "t")):
             of_kind = turns.is_high == high
@@ -57,26 +86,48 @@ class MonthChart(Chart):
                 symbolPen=None,
                 symbolBrush=colours.water,
             )
+        if seen is not None:
+            drawn.append(self._draw_seen(seen, (x[0], x[-1]), style))
         ramp = report.site.lowest_ramp_level_m
         if ramp is not None:
             _level_line(self, metres_to(ramp, style.length), "ramp works above this", 0.12)
         view = self.getViewBox()
         view.setLimits(xMin=x[0], xMax=x[-1], minXRange=6 * 3600)
         self.setXRange(x[0], x[-1], padding=0)
-        pad = 0.08 * float(np.ptp(y) or 1)
-        self.setYRange(float(y.min()) - pad, float(y.max()) + pad, padding=0)
+        every = np.concatenate(drawn)
+        pad = 0.08 * float(np.ptp(every) or 1)
+        self.setYRange(float(every.min()) - pad, float(every.max()) + pad, padding=0)
         self.setAccessibleDescription(
             f"{len(turns.times)} high and low waters in {len(x) // 144} days, from "
             f"{height_text(float(report.levels_m.min()), style)} to "
             f"{height_text(float(report.levels_m.max()), style)}; the table lists them"
         )
 
+    def _draw_seen(self, seen: ObservedTurns, span: tuple[float, float], style: Style) -> Any:
+        """Draw what was seen within a span as open marks; return their heights."""
+        at = seconds(seen.times)
+        inside = (at >= span[0]) & (at <= span[1]) & np.isfinite(seen.heights_m)
+        heights = _in_unit(seen.heights_m[inside], style)
+        for high, symbol in ((True, "t1"), (False, "t")):
+            of_kind = seen.is_high[inside] == high
+            marks = pg.ScatterPlotItem(
+                at[inside][of_kind],
+                heights[of_kind],
+                symbol=symbol,
+                size=12,
+                pen=pg.mkPen(theme.current().logged, width=2),
+                brush=None,
+            )
+            marks.setZValue(theme.Z_MARK)
+            self.addItem(marks)
+        return heights
+
     def _point(self, at: QPointF) -> None:
         view = self.getViewBox()
         if self._shown is None or not view.sceneBoundingRect().contains(at):
             self.pointed.emit("")
             return
-        report, style = self._shown
+        report, style = self._shown[:2]
         x = float(view.mapSceneToView(at).x())
         level = float(np.interp(x, seconds(report.times), report.levels_m))
         zone = report.site.zone

@@ -23,6 +23,7 @@ from planner.sites.book import PlaceEntry, user_places
 from planner.sites.keeping import copy_to_own
 from planner.ui.new_place import NewPlaceForm
 from planner.ui.parts import Card, Empty, body, button, caution, quiet, title
+from planner.ui.place_editor import PlaceEditor
 from planner.ui.place_list import PlaceList, kind_text
 from planner.ui.place_panel import PlacePanel
 from planner.ui.places_text import PlaceReport, place_report
@@ -64,6 +65,9 @@ class PlacesView(QWidget):
         self.form = NewPlaceForm(self.bench)
         self.form.written.connect(self._place_written)
         self.form.cancelled.connect(self._show_chosen)
+        self.editor = PlaceEditor(self.bench)
+        self.editor.saved.connect(self._saved)
+        self.editor.left.connect(self._edited)
         self._right = QStackedWidget()
         self._right.addWidget(
             Empty("Choose a place on the left to see its water, its spots and its rules.")
@@ -71,15 +75,20 @@ class PlacesView(QWidget):
         self._right.addWidget(self.panel)
         self._right.addWidget(self._make_problems())
         self._right.addWidget(self.form)
+        self._right.addWidget(self.editor)
         right = QVBoxLayout()
         right.setContentsMargins(SPACE, SPACE, SPACE * 2, SPACE)
-        right.addLayout(self._make_head())
+        self._head = QWidget()
+        self._head.setLayout(self._make_head())
+        right.addWidget(self.name)
+        right.addWidget(self._head)
         right.addWidget(self._right, 1)
         holder = QWidget()
         holder.setLayout(right)
         split = QSplitter()
         split.setChildrenCollapsible(False)
-        split.addWidget(self._make_list())
+        self._left = self._make_list()
+        split.addWidget(self._left)
         split.addWidget(holder)
         split.setSizes([_LIST_WIDTH, 4 * _LIST_WIDTH])
         split.setStretchFactor(1, 1)
@@ -112,16 +121,17 @@ class PlacesView(QWidget):
         self.copy = button(
             "Copy to my places", self.copy_chosen, "Put a copy among your own places"
         )
-        self.edit = button("Edit the file", self._edit, "Open the place file in your text editor")
+        self.edit = button("Edit", self.edit_chosen, "Change name, water, spots and more here")
+        self.file = button("Edit the file", self._edit, "Open the place file in your text editor")
         self.again = button("Read again", self.read_again, "Read the place file anew")
         self.said = quiet()
         self.said.hide()
         buttons = QHBoxLayout()
-        for each in (self.open, self.copy, self.edit, self.again):
+        for each in (self.open, self.copy, self.edit, self.file, self.again):
             buttons.addWidget(each)
         buttons.addStretch(1)
         head = QVBoxLayout()
-        head.addWidget(self.name)
+        head.setContentsMargins(0, 0, 0, 0)
         head.addWidget(self.kind)
         head.addLayout(buttons)
         head.addWidget(self.said)
@@ -180,7 +190,8 @@ class PlacesView(QWidget):
         """Read the chosen place and show what was found."""
         entry, today = self.places.entry(self.chosen), self.state.today
         if entry is None:
-            self._right.setCurrentIndex(0)
+            if self._right.currentWidget() is not self.editor:
+                self._right.setCurrentIndex(0)
             return
         path = entry.path
         self.name.setText(entry.name)
@@ -188,6 +199,7 @@ class PlacesView(QWidget):
         self.copy.setVisible(entry.shipped)
         # A sample belongs to the program: its copy is what the user edits.
         self.edit.setVisible(not entry.shipped)
+        self.file.setVisible(not entry.shipped)
 
         def work(checkpoint: Checkpoint) -> _Opened:
             try:
@@ -203,6 +215,8 @@ class PlacesView(QWidget):
         wanted, self._open_when_read = self._open_when_read, False
         self._readable = opened.report is not None
         self._name_open()
+        if self._right.currentWidget() is self.editor:
+            return
         if opened.report is None:
             count = len(opened.problems)
             self.refused.setText(
@@ -265,8 +279,35 @@ class PlacesView(QWidget):
 
     def _place_written(self, path: Path) -> None:
         self.read_list(choose=path)
-        self._say("The file is written. Edit it, save it, then read it again here.")
-        self._edit()
+        self.edit_chosen()
+
+    def edit_chosen(self) -> None:
+        """Edit the chosen place here; the list steps aside so that there is room."""
+        path = self.chosen
+        if path is None:
+            return
+
+        def refused(error: PlannerError) -> None:
+            self._edited()
+            self._refuse(error)
+
+        self._editing(True)
+        self._right.setCurrentWidget(self.editor)
+        self.editor.begin(path, refused)
+
+    def _editing(self, on: bool) -> None:
+        self._left.setVisible(not on)
+        self._head.setVisible(not on)
+
+    def _saved(self, path: Path) -> None:
+        if path == self._open_path():
+            self.bench.open(source_of(str(path)))
+        self.read_list()
+
+    def _edited(self) -> None:
+        self._editing(False)
+        self._right.setCurrentIndex(0)
+        self._show_chosen()
 
     def _edit(self) -> None:
         if self.chosen is not None:

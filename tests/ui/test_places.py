@@ -175,10 +175,10 @@ def test_a_broken_file_shows_every_problem_in_a_table_and_is_not_opened(qtbot: A
         book.bench.close()
 
 
-def test_a_new_place_is_written_handed_to_the_editor_and_read_again(
+def test_a_new_place_can_be_filled_in_a_text_editor_and_read_again(
     book: _Book, shown_outside: list[Path]
 ) -> None:
-    """From an empty form to a place that opens, by way of the user's text editor."""
+    """From an empty form to a place that opens, by way of the user's own text editor."""
     view, form = book.view, book.view.form
     view.new.click()
     form.write.click()
@@ -191,6 +191,10 @@ def test_a_new_place_is_written_handed_to_the_editor_and_read_again(
     form.write.click()
     book.settle()
     path = user_places() / "otter-bight.toml"
+    assert view.editor.path == path
+    view.editor.done.click()
+    book.settle()
+    view.file.click()
     assert shown_outside == [path]
     assert view.problems.rowCount() == 1
     text = path.read_text(encoding="utf-8")

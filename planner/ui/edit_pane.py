@@ -1,0 +1,108 @@
+"""What an edit would mean: a month of water beside the old one, the kind of tide, suspicions."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from planner.clock import from_utc64
+from planner.phrasing import TIDE_CAUTION, day_text
+from planner.tides.checks import WaterCheck
+from planner.ui.edit_preview import MONTH_DAYS, Preview, check, check_texts
+from planner.ui.observed_rows import comparison_texts
+from planner.ui.parts import body, caution, heading, quiet, refill, scrolled
+from planner.ui.place_charts import MonthChart
+from planner.ui.theme import SPACE
+from planner.ui.workbench import Workbench
+
+
+class EditPane(QWidget):
+    """Follows an edit: the month at once, the checks a second later."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self.bench, self.state = bench, bench.state
+        self._shown: Preview | None = None
+        self._check: WaterCheck | None = None
+        self.month = MonthChart()
+        self.month.setAccessibleName("Month of water of the edited place")
+        self.about = quiet()
+        self.pointed = quiet()
+        self.month.pointed.connect(lambda text: self.pointed.setText(text or " "))
+        self.facts, self.suspected = QVBoxLayout(), QVBoxLayout()
+        for each in (self.facts, self.suspected):
+            each.setSpacing(SPACE // 2)
+        column = QVBoxLayout()
+        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.addWidget(heading("The water this makes"))
+        column.addLayout(self.suspected)
+        column.addWidget(self.about)
+        column.addWidget(self.month, 1)
+        column.addWidget(self.pointed)
+        column.addLayout(self.facts)
+        column.addWidget(caution(TIDE_CAUTION))
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, "The water this makes"))
+        self.state.listen(self._state_changed)
+
+    def show_preview(self, found: Preview) -> None:
+        """Show an edit; the checks of an older one are given up."""
+        self._shown, self._check = found, None
+        self.refresh()
+        month = found.month
+        if month is None:
+            self.bench.desk.stop("edit check")
+            return
+        refill(self.facts, [quiet("Working out range, kind and extremes…")])
+        self.bench.desk.start(
+            "edit check",
+            "Checking the water",
+            lambda _: check(month.site, found.seen),
+            self._checked,
+        )
+
+    def _checked(self, found: WaterCheck) -> None:
+        self._check = found
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Show the edit anew, in the units and clock of the user."""
+        found, style = self._shown, self.state.style
+        if found is None:
+            return
+        month = found.month
+        self.month.setVisible(month is not None)
+        self.pointed.setVisible(month is not None)
+        if month is None:
+            count = len(found.problems)
+            self.about.setText(
+                f"No water yet: {count} thing{'' if count == 1 else 's'} to put right, marked "
+                "with ⚠ beside the fields. Nothing is saved until then."
+            )
+            refill(self.suspected, [])
+            refill(self.facts, [])
+            return
+        self.month.show_report(month, style, found.before, found.seen)
+        first = from_utc64(month.times[0]).astimezone(month.site.zone).date()
+        words = f"{MONTH_DAYS} days from {day_text(first)} {first.year}, {month.site.zone.key}."
+        if found.before is not None:
+            words += " Dotted: as saved. Line: as edited."
+        if found.seen is not None:
+            words += " Open marks: what you saw."
+        self.about.setText(words)
+        self.pointed.setText(" ")
+        if self._check is None:
+            return
+        facts = [body(text) for text in check_texts(self._check, style)]
+        if found.seen is not None:
+            rows = len(found.seen.times)
+            facts += [body(t) for t in comparison_texts(self._check.comparison, rows, style)]
+        refill(self.facts, facts)
+        refill(
+            self.suspected,
+            [caution(f"{each.text} {each.remedy}") for each in self._check.suspicions],
+        )
+
+    def _state_changed(self, changed: frozenset[str]) -> None:
+        if changed & {"style", "theme"}:
+            self.refresh()

@@ -1,0 +1,103 @@
+"""What every part of the place editor does: show fields, tell them, and show what is wrong."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QFormLayout, QLineEdit, QVBoxLayout, QWidget
+
+from planner.errors import Problem
+from planner.sites.editing import Wanted
+from planner.ui.parts import caution
+
+
+class Section(QWidget):
+    """Some fields of a place file.
+
+    changed: after every change by the user. `notes` holds the line under each field, by the
+    field's path as problems give it.
+    """
+
+    changed = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.notes: dict[str, Any] = {}
+
+    def show_tables(self, tables: Mapping[str, Any]) -> None:
+        """Fill the fields from the tables of a place file."""
+        raise NotImplementedError
+
+    def wanted(self) -> Wanted:
+        """Return what the fields hold, by path."""
+        raise NotImplementedError
+
+    def show_problems(self, problems: Sequence[Problem]) -> list[Problem]:
+        """Show each problem under its field; return those that belong elsewhere."""
+        mine: dict[str, list[str]] = {key: [] for key in self.notes}
+        left = []
+        for problem in problems:
+            key = self._key(problem.where)
+            if key is None:
+                left.append(problem)
+            else:
+                inner = problem.where.removeprefix(key).strip(".,: ")
+                found = f" (found {problem.value[:60]})" if problem.value else ""
+                name = f"{inner}: " if inner else ""
+                mine[key].append(f"⚠ {name}{problem.what}{found}; {problem.remedy}")
+        for key, texts in mine.items():
+            self.notes[key].setText("\n".join(texts))
+            self.notes[key].setVisible(bool(texts))
+        return left
+
+    def _key(self, where: str) -> str | None:
+        """Return the field a problem belongs under: the longest path that leads to it."""
+        fits = [
+            key
+            for key in self.notes
+            if where == key or where.startswith((f"{key}.", f"{key}[", f"{key},"))
+        ]
+        return max(fits, key=len, default=None)
+
+    def note(self, key: str) -> QWidget:
+        """Return the line for what is wrong at a path; hidden while nothing is."""
+        made = caution()
+        made.hide()
+        self.notes[key] = made
+        return made
+
+    def add_field(self, form: QFormLayout, label: str, field: QWidget, key: str) -> None:
+        """Add a field to a form with the line for its problems under it."""
+        holder = QWidget()
+        column = QVBoxLayout(holder)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(2)
+        column.addWidget(field)
+        column.addWidget(self.note(key))
+        form.addRow(label, holder)
+        field.setAccessibleName(label.replace("&", ""))
+        if isinstance(field, QLineEdit):
+            field.textEdited.connect(lambda _: self.changed.emit())
+        elif isinstance(field, QComboBox):
+            field.activated.connect(lambda _: self.changed.emit())
+            if field.isEditable():
+                field.editTextChanged.connect(lambda _: self.changed.emit())
+
+
+def text_of(value: Any) -> str:
+    """Return a value of a file as it stands in a field: numbers without empty decimals."""
+    if value is None:
+        return ""
+    if isinstance(value, float):
+        return f"{value:.10g}"
+    return str(value)
+
+
+def table_in(tables: Mapping[str, Any], *path: str) -> Mapping[str, Any]:
+    """Return a table inside tables; an empty one where there is none."""
+    found: Any = tables
+    for step in path:
+        found = found.get(step) if isinstance(found, Mapping) else None
+    return found if isinstance(found, Mapping) else {}

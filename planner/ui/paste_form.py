@@ -1,0 +1,187 @@
+"""Constants pasted from an agency's page: what was understood is shown before it is taken."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any, Final
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFormLayout,
+    QHBoxLayout,
+    QPlainTextEdit,
+    QVBoxLayout,
+    QWidget,
+)
+
+from planner.constituents.pasting import Pasted, understand
+from planner.ui.parts import body, button, caution, heading, quiet
+from planner.ui.tables import RowsModel, rows_table
+from planner.units import M_PER_FT
+
+_UNITS: Final = (("feet", "ft"), ("metres", "m"), ("centimetres", "cm"))
+_IN_METRES: Final[Mapping[str, float]] = {"ft": M_PER_FT, "m": 1.0, "cm": 0.01}
+_GREAT: Final = frozenset({"M2", "S2", "N2", "K1", "O1"})
+
+
+@dataclass(frozen=True)
+class Taken:
+    """Constants taken over: in the unit of the place, with the clock of their lags."""
+
+    constituents: dict[str, dict[str, float]]
+    clock: str
+    words: str
+
+
+def in_unit_of_place(pasted: Pasted, page: str, place: str) -> dict[str, dict[str, float]]:
+    """Return pasted constants with their amplitudes in the place's unit, as printed if the same."""
+    ratio = _IN_METRES[page] / _IN_METRES[place]
+    return {
+        each.name: {
+            "amplitude": each.amplitude if page == place else round(each.amplitude * ratio, 4),
+            "phase": each.phase_lag_deg,
+        }
+        for each in pasted.constants
+    }
+
+
+def understood_text(pasted: Pasted, text: str) -> str:
+    """Return what was made of a paste, in words."""
+    if not text.strip():
+        return "Paste the table: names, amplitudes and phase lags, in whatever order they come."
+    count = len(pasted.constants)
+    if not count:
+        return "No constants understood. A line needs a name, an amplitude and a phase lag."
+    roles = ", ".join(pasted.columns)
+    words = f"{count} constituent{'' if count == 1 else 's'} understood. Columns after the name: "
+    return " ".join((f"{words}{roles}.", *dict.fromkeys(pasted.notes)))
+
+
+def size_text(pasted: Pasted, unit: str) -> str:
+    """Return what the amplitudes mean when read in a unit: the way to see a wrong one."""
+    size = sum(each.amplitude for each in pasted.constants if each.name in _GREAT)
+    if not size:
+        return ""
+    metres = 2 * size * _IN_METRES[unit]
+    return (
+        f"Read so, the water would move through about {metres:.1f} m ({metres / M_PER_FT:.1f} ft) "
+        "from low to high at large springs. If the water there does not, choose another unit."
+    )
+
+
+class PasteForm(QWidget):
+    """A box to paste into, a table of what it says, and the choice of unit and clock.
+
+    taken: a `Taken`. cancelled: nothing is to be taken.
+    """
+
+    taken = Signal(object)
+    cancelled = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._pasted, self._place_unit = understand(""), "m"
+        self.box = QPlainTextEdit()
+        self.box.setAccessibleName("Table of constants from an agency's page")
+        self.box.setPlaceholderText(
+            "Name   Amplitude   Phase\nM2     3.49        10.8\nK1     2.74        276.8"
+        )
+        self.box.setTabChangesFocus(True)
+        self.box.setMinimumHeight(6 * self.fontMetrics().height())
+        self.box.textChanged.connect(self._read)
+        self.unit, self.clock = QComboBox(), QComboBox()
+        self.unit.addItem("choose: the page does not say", "")
+        for words, unit in _UNITS:
+            self.unit.addItem(words, unit)
+        self.unit.currentIndexChanged.connect(lambda _: self._say())
+        form = QFormLayout()
+        form.addRow("Amplitudes on the &page are in", self.unit)
+        form.addRow("Phase &lags are on the clock", self.clock)
+        self.said, self.meaning = body(), body()
+        self.left_out = caution()
+        self.model = RowsModel(("Constituent", "Amplitude", "Phase lag, °"), numbers=(1, 2))
+        table = rows_table(self.model, "What was understood", wide=0)
+        table.setMinimumHeight(7 * self.fontMetrics().height())
+        self.take = button("Take these constants", self._take)
+        cancel = button("Leave it", self.cancelled.emit, "Keep the constants that are there")
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.take)
+        buttons.addWidget(cancel)
+        buttons.addStretch(1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(heading("Paste constants from an agency's page"))
+        column.addWidget(self.box, 1)
+        column.addWidget(self.said)
+        column.addWidget(self.left_out)
+        column.addWidget(table, 2)
+        column.addLayout(form)
+        column.addWidget(self.meaning)
+        column.addWidget(
+            quiet(
+                "Lags called G or Greenwich are on UTC; lags called local or kappa prime on the "
+                "station's standard time. A wrong clock moves every tide by hours."
+            )
+        )
+        column.addLayout(buttons)
+
+    def begin(self, place_unit: str, clocks: Mapping[str, str], clock: str) -> None:
+        """Start with an empty box. clocks: words by what the file says; clock: the one in use."""
+        self._place_unit = place_unit
+        self.clock.clear()
+        for value, words in clocks.items():
+            self.clock.addItem(words, value)
+        self.clock.setCurrentIndex(max(0, self.clock.findData(clock)))
+        self.box.clear()
+        self.unit.setCurrentIndex(0)
+        self._read()
+        self.box.setFocus()
+
+    def _read(self) -> None:
+        before = self._pasted.unit
+        self._pasted = understand(self.box.toPlainText())
+        if self._pasted.unit != before:
+            self.unit.setCurrentIndex(max(0, self.unit.findData(self._pasted.unit or "")))
+        if "local" in " ".join(self._pasted.notes) and self.clock.count() > 1:
+            self.clock.setCurrentIndex(1)
+        self._say()
+
+    def _say(self) -> None:
+        pasted, unit = self._pasted, str(self.unit.currentData())
+        heading_text = f"Amplitude, {unit}" if unit else "Amplitude"
+        self.model.show(
+            [(c.name, f"{c.amplitude:g}", f"{c.phase_lag_deg:g}") for c in pasted.constants],
+            ("Constituent", heading_text, "Phase lag, °"),
+        )
+        self.said.setText(understood_text(pasted, self.box.toPlainText()))
+        some = [*pasted.left_out[:5]]
+        if len(pasted.left_out) > len(some):
+            some.append(f"and {len(pasted.left_out) - len(some)} more lines")
+        self.left_out.setText(f"⚠ Left out: {'; '.join(some)}." if some else "")
+        self.left_out.setVisible(bool(some))
+        self.meaning.setText(size_text(pasted, unit) if unit else "")
+        self.meaning.setVisible(bool(self.meaning.text()))
+        self.take.setEnabled(bool(pasted.constants) and bool(unit))
+        self.take.setToolTip(
+            "" if unit else "Choose the unit of the amplitudes first: the page does not say it"
+        )
+
+    def _take(self) -> None:
+        page, place = str(self.unit.currentData()), self._place_unit
+        found = in_unit_of_place(self._pasted, page, place)
+        changed = "" if page == place else f", amplitudes turned from {page} into {place}"
+        words = f"{len(found)} constituents taken over{changed}. Nothing is saved yet."
+        self.taken.emit(Taken(found, str(self.clock.currentData()), words))
+
+
+def as_rows(constituents: Mapping[str, Any]) -> list[tuple[str, ...]]:
+    """Return constituents as rows of text."""
+    from planner.ui.edit_section import text_of
+
+    found: list[tuple[str, ...]] = []
+    for name, entry in constituents.items():
+        inside = entry if isinstance(entry, Mapping) else {}
+        found.append((name, text_of(inside.get("amplitude")), text_of(inside.get("phase"))))
+    return found

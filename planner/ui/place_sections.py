@@ -1,0 +1,196 @@
+"""The plain fields of the place editor: the place itself, its spots and ramp, its temperature."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+from typing import Any, Final
+from zoneinfo import available_timezones
+
+from PySide6.QtCore import QStringListModel, Qt
+from PySide6.QtWidgets import (
+    QComboBox,
+    QCompleter,
+    QFormLayout,
+    QGridLayout,
+    QLabel,
+    QLineEdit,
+    QVBoxLayout,
+)
+
+from planner.sites.editing import Wanted, number_or_text
+from planner.ui.edit_section import Section, table_in, text_of
+from planner.ui.parts import heading, quiet
+from planner.ui.rows_editor import RowsEditor
+from planner.ui.theme import SPACE
+
+_MONTHS: Final = tuple(date(2000, month, 1).strftime("%b") for month in range(1, 13))
+
+
+class PlaceSection(Section):
+    """Name, position, clock, unit and source."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._written: frozenset[str] = frozenset()
+        self.name, self.latitude, self.longitude = QLineEdit(), QLineEdit(), QLineEdit()
+        self.zone, self.datum = QLineEdit(), QLineEdit()
+        self.state, self.source = QLineEdit(), QLineEdit()
+        self.latitude.setPlaceholderText("38.2, north positive")
+        self.longitude.setPlaceholderText("-76.1, east positive")
+        self.datum.setPlaceholderText("MLLW")
+        self.state.setPlaceholderText("2026: when the agency issued them")
+        zones = QCompleter(QStringListModel(sorted(available_timezones())), self.zone)
+        zones.setFilterMode(Qt.MatchFlag.MatchContains)
+        zones.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        zones.activated.connect(lambda _: self.changed.emit())
+        self.zone.setCompleter(zones)
+        self.units = QComboBox()
+        self.units.addItem("metres", "m")
+        self.units.addItem("feet", "ft")
+        form = QFormLayout(self)
+        form.setContentsMargins(0, SPACE, SPACE, 0)
+        self.add_field(form, "&Name", self.name, "name")
+        self.add_field(form, "La&titude, degrees", self.latitude, "latitude")
+        self.add_field(form, "L&ongitude, degrees", self.longitude, "longitude")
+        self.add_field(form, "Time &zone", self.zone, "timezone")
+        self.add_field(form, "&Heights of this place in", self.units, "water.units")
+        self.add_field(form, "&Datum (what zero means)", self.datum, "water.datum")
+        self.add_field(form, "So&urce of the water", self.source, "water.source")
+        self.add_field(form, "State of the &constants", self.state, "water.constants_state")
+        form.addRow(
+            quiet(
+                "All heights of the place are in this one unit: mean level, amplitudes, depths, "
+                "ramp. Changing it here changes what the numbers mean, not the numbers."
+            )
+        )
+
+    @property
+    def unit(self) -> str:
+        """The unit of every height of the place, "m" or "ft"."""
+        return str(self.units.currentData())
+
+    def show_tables(self, tables: Mapping[str, Any]) -> None:
+        water = table_in(tables, "water")
+        for field, value in (
+            (self.name, tables.get("name")),
+            (self.latitude, tables.get("latitude")),
+            (self.longitude, tables.get("longitude")),
+            (self.zone, tables.get("timezone")),
+            (self.datum, water.get("datum")),
+            (self.source, water.get("source")),
+            (self.state, water.get("constants_state")),
+        ):
+            field.setText(text_of(value))
+            field.setCursorPosition(0)
+        self.units.setCurrentIndex(1 if water.get("units") == "ft" else 0)
+        self._written = frozenset(water)
+
+    def wanted(self) -> Wanted:
+        return {
+            ("name",): self.name.text().strip() or None,
+            ("latitude",): number_or_text(self.latitude.text()),
+            ("longitude",): number_or_text(self.longitude.text()),
+            ("timezone",): self.zone.text().strip() or None,
+            ("water", "units"): self.unit,
+            ("water", "datum"): self.datum.text().strip() or None,
+            ("water", "source"): self._text("source", self.source),
+            ("water", "constants_state"): self._text("constants_state", self.state),
+        }
+
+    def _text(self, key: str, field: QLineEdit) -> str | None:
+        """Return a text that may be empty: a line that is there stays, none is added."""
+        text = field.text().strip()
+        return text if text or key in self._written else None
+
+
+class SpotsSection(Section):
+    """Where traps stand, and when the ramp works."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.spots = RowsEditor("Spots", "spot", ("Spot", "Depth", "Trap height"))
+        self.spots.changed.connect(self.changed)
+        self.ramp = QLineEdit()
+        self.ramp.setPlaceholderText("empty: launching never waits for water")
+        self.said = quiet()
+        form = QFormLayout()
+        self.add_field(form, "&Ramp works down to a water level of", self.ramp, "ramp")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.addWidget(self.said)
+        column.addWidget(self.spots, 1)
+        column.addWidget(self.note("spots"))
+        column.addLayout(form)
+
+    def show_unit(self, unit: str) -> None:
+        """Name the unit that depths are in."""
+        self.spots.set_columns(("Spot", f"Depth, {unit}", f"Trap height, {unit}"))
+        self.said.setText(
+            f"Charted depths in {unit} below the datum; a bank that dries has a negative one. "
+            "Crab traps stand about 0.3 to 0.6 m (1 to 2 ft) high (common practice)."
+        )
+
+    def show_tables(self, tables: Mapping[str, Any]) -> None:
+        spots = tables.get("spots")
+        rows = [each for each in spots if isinstance(each, Mapping)] if spots else []
+        keys = ("name", "depth", "trap_height")
+        self.spots.show_rows([tuple(text_of(row.get(key)) for key in keys) for row in rows])
+        self.ramp.setText(text_of(table_in(tables, "ramp").get("lowest_level")))
+
+    def wanted(self) -> Wanted:
+        spots = [
+            {
+                "name": name,
+                "depth": number_or_text(depth),
+                "trap_height": number_or_text(height),
+            }
+            for name, depth, height in self.spots.rows()
+        ]
+        level = number_or_text(self.ramp.text())
+        return {
+            ("spots",): spots or None,
+            ("ramp",): None if level is None else {"lowest_level": level},
+        }
+
+
+class TemperatureSection(Section):
+    """Twelve monthly means of the water."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.months = [QLineEdit() for _ in _MONTHS]
+        grid = QGridLayout()
+        for at, (name, field) in enumerate(zip(_MONTHS, self.months, strict=True)):
+            label = QLabel(name)
+            label.setBuddy(field)
+            field.setAccessibleName(f"Water temperature in {name}, degrees Celsius")
+            field.setMaximumWidth(90)
+            field.textEdited.connect(lambda _: self.changed.emit())
+            grid.addWidget(label, at % 6, 2 * (at // 6))
+            grid.addWidget(field, at % 6, 2 * (at // 6) + 1)
+        grid.setColumnStretch(4, 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.addWidget(heading("Water temperature, °C"))
+        column.addWidget(
+            quiet(
+                "Monthly means of the water in degrees Celsius: all twelve, or none. Without "
+                "them the forecast goes by a typical year and is less sure."
+            )
+        )
+        column.addLayout(grid)
+        column.addWidget(self.note("temperature"))
+        column.addStretch(1)
+
+    def show_tables(self, tables: Mapping[str, Any]) -> None:
+        monthly = table_in(tables, "temperature").get("monthly")
+        values: Sequence[Any] = monthly if isinstance(monthly, list) else ()
+        for at, field in enumerate(self.months):
+            field.setText(text_of(values[at]) if at < len(values) else "")
+
+    def wanted(self) -> Wanted:
+        values = [number_or_text(field.text()) for field in self.months]
+        if not any(value is not None for value in values):
+            return {("temperature",): None}
+        return {("temperature", "monthly"): ["" if value is None else value for value in values]}

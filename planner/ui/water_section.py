@@ -1,0 +1,220 @@
+"""What the tide of a place is made of: constants, typed or pasted, or offsets from elsewhere."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import datetime
+from typing import Any, Final
+
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QComboBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QRadioButton,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from planner.sites.editing import Wanted, number_or_text, under_names_in_use
+from planner.sites.zones import load_zone
+from planner.ui.edit_section import Section, table_in, text_of
+from planner.ui.offsets_form import OffsetsForm
+from planner.ui.parts import button, quiet
+from planner.ui.paste_form import PasteForm, Taken, as_rows
+from planner.ui.rows_editor import RowsEditor
+from planner.ui.theme import SPACE
+from planner.ui.workbench import Workbench
+
+_RULES: Final = (
+    ("held at mid-year, as agency tables do", "yearly"),
+    ("worked out for every instant", "continuous"),
+)
+
+
+class WaterSection(Section):
+    """Constants with their mean level, clock and node rule, or offsets."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self._unit, self._zone = "m", ""
+        self._written: frozenset[str] = frozenset()
+        self.by_constants = QRadioButton("&Constants of a station here")
+        self.by_offsets = QRadioButton("O&ffsets from another place")
+        group = QButtonGroup(self)
+        for each in (self.by_constants, self.by_offsets):
+            group.addButton(each)
+        group.buttonClicked.connect(lambda _: self._choose())
+        choice = QHBoxLayout()
+        choice.addWidget(self.by_constants)
+        choice.addWidget(self.by_offsets)
+        choice.addStretch(1)
+        self.level = QLineEdit()
+        self.level.setPlaceholderText("0.26: mean sea level above the datum")
+        level = QFormLayout()
+        self.add_field(level, "&Mean level", self.level, "water.mean_level")
+        self.offsets = OffsetsForm(bench)
+        self.offsets.changed.connect(self.changed)
+        self.notes["water.offsets"] = self.offsets.wrong
+        self.pages = QStackedWidget()
+        self.pages.addWidget(self._make_constants())
+        self.pages.addWidget(self.offsets)
+        self.paste = PasteForm()
+        self.paste.taken.connect(self._taken)
+        self.paste.cancelled.connect(lambda: self._paste_over(False))
+        self.plain = QWidget()
+        column = QVBoxLayout(self.plain)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(choice)
+        column.addWidget(self.note("water"))
+        column.addLayout(level)
+        column.addWidget(self.pages, 1)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, SPACE, SPACE, 0)
+        whole.addWidget(self.plain, 1)
+        whole.addWidget(self.paste, 1)
+        self.paste.hide()
+
+    def _make_constants(self) -> QWidget:
+        self.clock, self.rule = QComboBox(), QComboBox()
+        for words, rule in _RULES:
+            self.rule.addItem(words, rule)
+        form = QFormLayout()
+        self.add_field(form, "Phase &lags are on the clock", self.clock, "water.phase_reference")
+        self.add_field(form, "Node &factors", self.rule, "water.node_factors")
+        self.constants = RowsEditor(
+            "Constituents", "constituent", ("Constituent", "Amplitude", "Phase lag, °")
+        )
+        self.constants.changed.connect(self.changed)
+        self.begin_paste = button(
+            "Paste from an agency's page…",
+            lambda: self._paste_over(True),
+            "Put a whole table of constants in at once",
+        )
+        self.said = quiet()
+        page = QWidget()
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(form)
+        row = QHBoxLayout()
+        row.addWidget(self.begin_paste)
+        row.addStretch(1)
+        column.addLayout(row)
+        column.addWidget(self.said)
+        column.addWidget(self.note("water.constituents"))
+        column.addWidget(self.constants, 1)
+        return page
+
+    # -- fields ------------------------------------------------------------------------------
+
+    def show_tables(self, tables: Mapping[str, Any]) -> None:
+        water = table_in(tables, "water")
+        self._written = frozenset(water)
+        self._in_use = dict(table_in(water, "constituents"))
+        zone = tables.get("timezone")
+        self._zone = zone if isinstance(zone, str) else ""
+        self.level.setText(text_of(water.get("mean_level")))
+        self._show_clock(text_of(water.get("phase_reference")) or "UTC")
+        self.rule.setCurrentIndex(max(0, self.rule.findData(water.get("node_factors"))))
+        self.constants.show_rows(as_rows(self._in_use))
+        self.offsets.show_table(table_in(water, "offsets"))
+        (self.by_offsets if "offsets" in water else self.by_constants).setChecked(True)
+        self.said.setText(
+            ""
+            if self._in_use or "offsets" in water
+            else "No constants yet. Copy the table of harmonic constituents from the agency's page "
+            "of the nearest station and paste it here."
+        )
+        self._paste_over(False)
+        self.pages.setCurrentIndex(int(self.by_offsets.isChecked()))
+
+    def show_unit(self, unit: str) -> None:
+        """Name the unit that amplitudes and mean level are in."""
+        self._unit = unit
+        self.constants.set_columns(("Constituent", f"Amplitude, {unit}", "Phase lag, °"))
+        self.level.setPlaceholderText(f"in {unit}: mean sea level above the datum")
+        self.offsets.show_unit(unit)
+
+    def wanted(self) -> Wanted:
+        by_offsets = self.by_offsets.isChecked()
+        fields: dict[tuple[str, ...], Any] = {
+            ("water", "mean_level"): number_or_text(self.level.text()),
+            ("water", "constituents"): None if by_offsets else self._constituents(),
+        }
+        if not by_offsets:
+            fields[("water", "offsets")] = None
+        elif not self.offsets.tabled:
+            fields[("water", "offsets")] = self.offsets.table()
+        for key, box, usual in (
+            ("phase_reference", self.clock, "UTC"),
+            ("node_factors", self.rule, "yearly"),
+        ):
+            value = box.currentData()
+            needed = value != usual or key in self._written
+            fields[("water", key)] = value if needed else None
+        return fields
+
+    def _constituents(self) -> dict[str, Any] | None:
+        found: dict[str, Any] = {}
+        for name, amplitude, lag in self.constants.rows():
+            entry = {"amplitude": number_or_text(amplitude), "phase": number_or_text(lag)}
+            # A name given twice must not hide the first: the checks name the second.
+            found[f"{name} again" if name in found else name or "?"] = entry
+        return found or None
+
+    # -- acts --------------------------------------------------------------------------------
+
+    def _choose(self) -> None:
+        self.pages.setCurrentIndex(int(self.by_offsets.isChecked()))
+        self.changed.emit()
+
+    def show_zone(self, zone: str) -> None:
+        """Offer the standard time of another zone as the clock of the lags."""
+        self._zone = zone
+        self._show_clock(str(self.clock.currentData()))
+
+    def _clocks(self, in_use: str) -> dict[str, str]:
+        clocks = {"UTC": "UTC (Greenwich)"}
+        standard = standard_clock(self._zone)
+        if standard is not None:
+            clocks.setdefault(standard, f"{standard}, the standard time here")
+        clocks.setdefault(in_use, in_use)
+        return clocks
+
+    def _show_clock(self, value: str) -> None:
+        self.clock.blockSignals(True)
+        self.clock.clear()
+        for each, words in self._clocks(value).items():
+            self.clock.addItem(words, each)
+        self.clock.setCurrentIndex(self.clock.findData(value))
+        self.clock.blockSignals(False)
+
+    def _paste_over(self, on: bool) -> None:
+        self.plain.setVisible(not on)
+        self.paste.setVisible(on)
+        if on:
+            clock = str(self.clock.currentData())
+            self.paste.begin(self._unit, self._clocks(clock), clock)
+
+    def _taken(self, taken: Taken) -> None:
+        named = under_names_in_use(taken.constituents, self._in_use)
+        self.constants.show_rows(as_rows(named))
+        self._show_clock(taken.clock)
+        self.said.setText(taken.words)
+        self._paste_over(False)
+        self.constants.table.setFocus()
+        self.changed.emit()
+
+
+def standard_clock(zone: str) -> str | None:
+    """Return the standard time of a zone as a fixed clock, None for an unknown zone."""
+    try:
+        found = load_zone(zone)
+    except KeyError:
+        return None
+    offsets = [datetime(2025, month, 1, tzinfo=found).utcoffset() for month in (1, 7)]
+    minutes = min(round(each.total_seconds() / 60) for each in offsets if each is not None)
+    sign = "-" if minutes < 0 else "+"
+    return f"UTC{sign}{abs(minutes) // 60:02d}:{abs(minutes) % 60:02d}" if minutes else "UTC"

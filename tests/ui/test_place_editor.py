@@ -1,0 +1,388 @@
+"""Editing a place in the place book, with the keys and clicks of a user."""
+
+from __future__ import annotations
+
+import shutil
+import tomllib
+from collections.abc import Callable, Iterator
+from datetime import date, timedelta
+from pathlib import Path
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QLabel, QWidget
+
+from planner.assets import demo_place, sample_sites
+from planner.clock import from_utc64
+from planner.sites import load_site
+from planner.sites.book import user_places
+from planner.sites.saving import draft_of
+from planner.tides import Tide
+from planner.ui.observed_rows import seen_file, write_cells
+from planner.ui.places import PlacesView
+from planner.ui.sources import Source
+from planner.ui.state import ViewState
+from planner.ui.workbench import Workbench
+
+TODAY = date(2026, 11, 25)
+
+
+def agency_table(unit_line: str) -> str:
+    """Return Seattle's published constants (the sample's source) as a made agency-like table."""
+    sample = tomllib.loads((sample_sites() / "seattle-wa.toml").read_text("utf-8"))
+    rows = ["Harmonic Constituents", unit_line, "Const. #\tName\tAmplitude\tPhase"]
+    for number, (name, each) in enumerate(sample["water"]["constituents"].items(), start=1):
+        rows.append(f"{number}\t{name}\t{each['amplitude']}\t{each['phase']}")
+    return "\n".join([*rows, "38\tZZ9\t0.10\t12.0", ""])
+
+
+class _Editing:
+    """A place book with one place of the user's own, open in the editor."""
+
+    def __init__(self, qtbot: Any, path: Path) -> None:
+        self.qtbot, self.path = qtbot, path
+        self.bench = Workbench(ViewState(today=TODAY, day=TODAY))
+        self.bench.open(Source(str(demo_place()), keep=False))
+        self.view = PlacesView(self.bench)
+        qtbot.addWidget(self.view)
+        self.view.resize(1100, 700)
+        self.view.show()
+        self.settle()
+        self.view.read_list(choose=path)
+        self.settle()
+        self.view.edit.click()
+        self.settle()
+        self.editor = self.view.editor
+
+    def settle(self) -> None:
+        """Wait until typing has rested and nothing is worked out any more."""
+        rest = self.view.editor._rest
+        self.qtbot.waitUntil(lambda: self.bench.idle and not rest.isActive(), timeout=30_000)
+
+    def type_in(self, field: QWidget, text: str) -> None:
+        """Replace what a field holds, by keys."""
+        field.setFocus()
+        self.qtbot.keyClick(field, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
+        self.qtbot.keyClick(field, Qt.Key.Key_Delete)
+        self.qtbot.keyClicks(field, text)
+        self.settle()
+
+    def paste(self, text: str) -> None:
+        """Paste a text into the box for constants."""
+        self.editor.water.begin_paste.click()
+        QApplication.clipboard().setText(text)
+        box = self.editor.water.paste.box
+        self.qtbot.keyClick(box, Qt.Key.Key_V, Qt.KeyboardModifier.ControlModifier)
+
+    def words(self, widget: QWidget) -> str:
+        """Return every word that shows in a widget's labels."""
+        labels = widget.findChildren(QLabel)
+        return "\n".join(each.text() for each in labels if each.isVisibleTo(widget))
+
+
+@pytest.fixture
+def editing(qtbot: Any) -> Iterator[Callable[[Path], _Editing]]:
+    """Open the editor on a place file."""
+    opened: list[_Editing] = []
+
+    def begin(path: Path) -> _Editing:
+        opened.append(_Editing(qtbot, path))
+        return opened[-1]
+
+    yield begin
+    for each in opened:
+        each.bench.close()
+
+
+@pytest.fixture
+def own_place() -> Path:
+    """A copy of the demo place, with a comment of the user's."""
+    user_places().mkdir(parents=True)
+    path = user_places() / "my-bight.toml"
+    text = demo_place().read_text("utf-8").replace("Sedge Hollow", "My Bight")
+    path.write_text(f"# sounded by me\n{text}", "utf-8")
+    return path
+
+
+def test_a_station_is_pasted_saved_and_undone(qtbot: Any, own_place: Path, editing: Any) -> None:
+    """From an empty new place to a working one by keys alone, and back byte for byte."""
+    made = editing(own_place)
+    view = made.view
+    made.editor.done.click()
+    view.new.click()
+    for field, text in (
+        (view.form.name, "Pier"),
+        (view.form.latitude, "47.6"),
+        (view.form.longitude, "-122.34"),
+        (view.form.zone, "America/Los_Angeles"),
+    ):
+        qtbot.keyClicks(field, text)
+    view.form.write.click()
+    path = user_places() / "pier.toml"
+    qtbot.waitUntil(lambda: made.editor.path == path, timeout=20_000)
+    made.settle()
+    before = path.read_bytes()
+    editor, paste = made.editor, made.editor.water.paste
+    assert "No water yet" in made.words(editor.pane)
+    assert not editor.save.isEnabled()
+    made.paste(agency_table("Amplitudes are in feet. Phases are in degrees, referenced to GMT."))
+    # Understood before it is taken: every line, its unit, and what was left out.
+    assert paste.model.rowCount() == 33
+    assert paste.model.data(paste.model.index(0, 1)) == "3.49"
+    assert paste.unit.currentData() == "ft"
+    assert "33 constituents understood" in paste.said.text()
+    assert "ZZ9" in paste.left_out.text()
+    assert editor.water.constants.rows() == []
+    qtbot.keyClick(paste.take, Qt.Key.Key_Space)
+    assert editor.water.constants.rows()[0] == ("M2", "1.0638", "10.8")
+    # 6.64 ft, the agency's mean sea level above MLLW, in metres.
+    made.type_in(editor.water.level, "2.024")
+    assert "mixed, mainly semidiurnal" in made.words(editor.pane)
+    assert editor.pane.month.isVisibleTo(editor)
+    assert path.read_bytes() == before
+    view.activateWindow()
+    qtbot.waitUntil(view.isActiveWindow)
+    qtbot.keyClick(editor, Qt.Key.Key_S, Qt.KeyboardModifier.ControlModifier)
+    made.settle()
+    assert "Saved: mean level, constituents" in editor.said.text()
+    assert b"# OR how much later" in path.read_bytes()
+    there = Tide(load_site(sample_sites() / "seattle-wa.toml"))
+    here = Tide(load_site(path))
+    at = there.turns(*_span()).times
+    assert abs(here.heights(at) - there.heights(at)).max() < 0.005
+    editor.done.click()
+    made.settle()
+    view.open.click()
+    made.settle()
+    assert made.bench.site is not None
+    assert made.bench.site.name == "Pier"
+    view.edit.click()
+    made.settle()
+    assert editor.undo.text() == "Undo: mean level, constituents"
+    editor.undo.click()
+    made.settle()
+    assert path.read_bytes() == before
+    editor.redo.click()
+    made.settle()
+    assert load_site(path).water.constants[0].constituent == "M2"
+
+
+def _span() -> tuple[Any, Any]:
+    import numpy as np
+
+    start = np.datetime64("2026-12-01", "ms")
+    return start, start + np.timedelta64(20, "D")
+
+
+def test_feet_taken_for_metres_are_refused_or_suspected_in_words(
+    own_place: Path, editing: Any
+) -> None:
+    """The page does not say its unit; the wrong choice is seen before and after taking."""
+    made = editing(own_place)
+    editor, paste = made.editor, made.editor.water.paste
+    made.paste(agency_table("Phases in degrees"))
+    assert not paste.take.isEnabled()
+    paste.unit.setCurrentIndex(paste.unit.findData("m"))
+    assert "about 18.6 m" in paste.meaning.text()
+    paste.take.click()
+    made.settle()
+    assert "are these feet?" in made.words(editor.water)
+    assert editor.tabs.tabText(0).endswith("⚠")
+    assert not editor.save.isEnabled()
+    few = "M2 1.54 74.0\nS2 0.46 95.0\nN2 0.26 68.0\nK1 0.54 231\nO1 0.49 223"
+    made.paste(few)  # the demo's constants in feet: possible as metres, but not at this datum
+    paste.unit.setCurrentIndex(paste.unit.findData("m"))
+    paste.take.click()
+    made.settle()
+    said = made.words(editor)
+    assert "too low for a low-water datum" in said or "should be the zero" in said
+
+
+def test_waters_seen_give_the_wrong_clock_away_and_stand_over_the_curve(
+    own_place: Path, editing: Any
+) -> None:
+    """Lags read as UTC that were on local time: the observed waters say so beside the month."""
+    tide = Tide(load_site(own_place))
+    turns = tide.turns(*(_span()))
+    rows = []
+    for at, height, high in list(zip(turns.times, turns.heights, turns.is_high, strict=True))[:8]:
+        when = from_utc64(at).strftime("%Y-%m-%dT%H:%M:%SZ")
+        rows.append((when, f"{height:.2f}", "high" if high else "low"))
+    write_cells(seen_file("My Bight"), rows)
+    made = editing(own_place)
+    clock = made.editor.water.clock
+    assert made.editor._now.seen is not None
+    clock.setCurrentIndex(clock.findData("UTC-05:00"))
+    clock.activated.emit(clock.currentIndex())
+    made.settle()
+    said = made.words(made.editor.pane)
+    assert "earlier than predicted" in said
+    assert "Open marks: what you saw." in said
+    assert made.editor._now.before is not None
+
+
+def test_fields_name_their_problems_and_nothing_is_saved_meanwhile(
+    own_place: Path, editing: Any
+) -> None:
+    """Each slip stands under its field, also in tables; the file stays as it was."""
+    before = own_place.read_bytes()
+    made = editing(own_place)
+    editor = made.editor
+    editor.tabs.setCurrentWidget(editor.tabs.widget(1))
+    made.type_in(editor.place.latitude, "north")
+    made.type_in(editor.place.zone, "America/New_Yrok")
+    assert "must be a number" in editor.place.notes["latitude"].text()
+    assert "America/New_York" in editor.place.notes["timezone"].text()
+    editor.tabs.setCurrentWidget(editor.tabs.widget(2))
+    editor.spots.spots.table.item(1, 1).setText("deep")
+    made.settle()
+    assert "[2].depth" in editor.spots.notes["spots"].text()
+    assert [editor.tabs.tabText(at)[-1] == "⚠" for at in range(4)] == [False, True, True, False]
+    editor.save_now()
+    made.settle()
+    assert own_place.read_bytes() == before
+
+
+def test_an_unsaved_edit_outlives_leaving_and_is_offered_again(
+    qtbot: Any, own_place: Path, editing: Any
+) -> None:
+    """Leaving by the button, then another start: what was typed is there, or put away."""
+    made = editing(own_place)
+    made.editor.tabs.setCurrentWidget(made.editor.tabs.widget(1))
+    made.editor.place.source.setFocus()
+    qtbot.keyClicks(made.editor.place.source, ", checked by me")
+    made.editor.done.click()  # before typing has rested
+    made.settle()
+    draft = draft_of(own_place)
+    assert draft is not None
+    assert "checked by me" in draft
+    again = editing(own_place)
+    assert again.editor.offer.isVisibleTo(again.editor)
+    assert "checked by me" in again.editor.place.source.text()
+    again.editor.drop.click()
+    again.settle()
+    assert "checked by me" not in again.editor.place.source.text()
+    assert draft_of(own_place) is None
+    again.editor.redo.click()  # put away, not lost
+    again.settle()
+    assert "checked by me" in again.editor.place.source.text()
+
+
+def test_spots_ramp_and_temperature_are_saved_with_comments_kept(
+    own_place: Path, editing: Any
+) -> None:
+    """A new spot typed by keys; every line that was not touched is as it was."""
+    before = own_place.read_text("utf-8")
+    made = editing(own_place)
+    editor = made.editor
+    editor.tabs.setCurrentWidget(editor.tabs.widget(2))
+    made.type_in(editor.spots.ramp, "-0.1")
+    editor.spots.spots.add.click()
+    row = editor.spots.spots.table.rowCount() - 1
+    for column, text in enumerate(("far bar", "1,25", "0.4")):
+        editor.spots.spots.table.item(row, column).setText(text)
+    made.type_in(editor.temperature.months[0], "13.5")
+    editor.save.click()
+    made.settle()
+    after = own_place.read_text("utf-8")
+    site = load_site(own_place)
+    assert site.spots[-1].depth_m == 1.25
+    assert site.monthly_water_c is not None
+    assert site.monthly_water_c[0] == 13.5
+    assert "lowest_level = -0.1            # at lower water the trailer runs off" in after
+    changed = set(before.splitlines()) - set(after.splitlines())
+    assert len(changed) == 2  # the ramp's line and the temperatures'
+
+
+def test_offsets_are_fitted_said_taken_and_saved(own_place: Path, editing: Any) -> None:
+    """Ten waters seen 40 min later at 0.9 of the height: that is what is said and written."""
+    user_places().joinpath("base.toml").write_bytes(demo_place().read_bytes())
+    tide = Tide(load_site(demo_place()))
+    turns = tide.turns(*_span())
+    rows = []
+    for at, height, high in list(zip(turns.times, turns.heights, turns.is_high, strict=True))[:10]:
+        when = (from_utc64(at) + timedelta(minutes=40)).strftime("%Y-%m-%dT%H:%M:%SZ")
+        rows.append((when, f"{0.9 * height:.3f}", "high" if high else "low"))
+    write_cells(seen_file("My Bight"), rows)
+    made = editing(own_place)
+    water = made.editor.water
+    water.by_offsets.click()
+    made.settle()
+    assert "water.offsets" not in made.editor.general.text()
+    assert water.offsets.wrong.isVisibleTo(made.editor)
+    water.offsets.reference.setCurrentIndex(water.offsets.reference.findData("base.toml"))
+    water.offsets.reference.activated.emit(water.offsets.reference.currentIndex())
+    made.settle()
+    assert "high_minutes: is missing" in water.offsets.wrong.text()
+    water.offsets.begin_fit.click()
+    made.settle()
+    said = made.words(water.offsets)
+    assert "40 min later (80%:" in said
+    assert "height times 0.90" in said
+    assert "well known" in said
+    water.offsets.take.click()
+    made.settle()
+    assert water.offsets.fields["high_minutes"].text() == "40"
+    made.editor.save.click()
+    made.settle()
+    moved = load_site(own_place).water.offsets
+    assert moved is not None
+    assert (moved.high_minutes, round(moved.high_factor, 2)) == (40.0, 0.9)
+    made.editor.undo.click()
+    made.settle()
+    assert load_site(own_place).water.offsets is None
+
+
+def test_a_file_changed_by_another_hand_is_not_written_over(own_place: Path, editing: Any) -> None:
+    """The edit waits as a draft; the other hand's words stay."""
+    made = editing(own_place)
+    made.editor.tabs.setCurrentWidget(made.editor.tabs.widget(1))
+    made.type_in(made.editor.place.source, "mine")
+    own_place.write_text(own_place.read_text("utf-8") + "# theirs\n", "utf-8")
+    made.editor.save.click()
+    made.settle()
+    assert "changed by another program" in made.editor.said.text()
+    assert own_place.read_text("utf-8").endswith("# theirs\n")
+    assert "mine" in str(draft_of(own_place))
+
+
+def test_a_file_that_is_not_toml_stays_with_the_text_editor(own_place: Path, editing: Any) -> None:
+    """The editor says why and steps back."""
+    own_place.write_text("name = = 3", "utf-8")
+    made = editing(own_place)
+    made.settle()
+    assert made.view._right.currentWidget() is not made.editor
+    assert made.view.places.isVisibleTo(made.view)
+
+
+def test_every_control_of_the_editor_has_a_name(own_place: Path, editing: Any) -> None:
+    """A screen reader can say what each control is for, on every tab."""
+    made = editing(own_place)
+    nameless = []
+    for at in range(made.editor.tabs.count()):
+        made.editor.tabs.setCurrentIndex(at)
+        nameless += [
+            widget
+            for widget in made.editor.findChildren(QWidget)
+            if widget.focusPolicy() != Qt.FocusPolicy.NoFocus
+            and widget.isVisibleTo(made.editor)
+            and not (widget.accessibleName() or getattr(widget, "text", str)())
+            and not isinstance(widget.parent(), QAbstractScrollArea)
+        ]
+    assert nameless == []
+
+
+def test_a_sample_is_copied_before_it_is_edited(qtbot: Any) -> None:
+    """The program's own files offer a copy, no editing."""
+    user_places().mkdir(parents=True)
+    path = user_places() / "castine.toml"
+    shutil.copy(sample_sites() / "castine-me.toml", path)
+    made = _Editing(qtbot, path)
+    made.editor.done.click()
+    made.settle()
+    made.view.places.choose(sample_sites() / "boston-ma.toml")
+    made.settle()
+    assert not made.view.edit.isVisibleTo(made.view)
+    assert made.view.copy.isVisibleTo(made.view)
+    made.bench.close()
