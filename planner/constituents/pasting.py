@@ -75,7 +75,9 @@ def understand(text: str) -> Pasted:
         if name is None and len(numbers) < 2:
             heading += cells if not rows else []
         elif name is None:
-            left_out.append(f"line {number}: no constituent known in {line.strip()[:40]!r}")
+            left_out.append(
+                f"line {number}: no constituent known in “{' '.join(line.split())[:40]}”"
+            )
         elif len(numbers) < 2:
             left_out.append(f"line {number}: {name} has no amplitude and lag")
         else:

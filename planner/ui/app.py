@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 from datetime import date
 
+from pyqtgraph.util.garbage_collector import GarbageCollector
 from PySide6.QtCore import QLocale, QTimer
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication
@@ -60,6 +61,9 @@ def run() -> int:
     )
     theme.apply(app, state.theme)
     bench = Workbench(state)
+    # Python may end a cycle of objects on any thread; Qt crashes or hangs when a widget, or
+    # something drawn on a chart, ends on a worker. While this lives, cycles end on this thread.
+    collector = GarbageCollector()
     window = MainWindow(bench)
     window.resize(1280, 800)
     window.show()
@@ -68,6 +72,7 @@ def run() -> int:
     # After the first paint, so that the window is there at once.
     QTimer.singleShot(0, lambda: bench.open(source))
     status = app.exec()
+    del collector
     write_settings(
         Settings(
             # A place that could not be read is asked for again; it may be on a stick.

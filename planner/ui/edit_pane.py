@@ -31,7 +31,7 @@ class EditPane(QWidget):
         self.facts, self.suspected = QVBoxLayout(), QVBoxLayout()
         for each in (self.facts, self.suspected):
             each.setSpacing(SPACE // 2)
-        column = QVBoxLayout()
+        column = self._column = QVBoxLayout()
         column.setContentsMargins(0, SPACE, SPACE, 0)
         column.addWidget(heading("The water this makes"))
         column.addLayout(self.suspected)
@@ -40,6 +40,7 @@ class EditPane(QWidget):
         column.addWidget(self.pointed)
         column.addLayout(self.facts)
         column.addWidget(caution(TIDE_CAUTION))
+        column.addStretch(0)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scrolled(column, "The water this makes"))
@@ -72,6 +73,8 @@ class EditPane(QWidget):
             return
         month = found.month
         self.month.setVisible(month is not None)
+        # Without the chart the words stand together at the top.
+        self._column.setStretch(self._column.count() - 1, 0 if month is not None else 1)
         self.pointed.setVisible(month is not None)
         if month is None:
             count = len(found.problems)

@@ -61,7 +61,7 @@ def fit_texts(fit: FittedOffsets, style: Style) -> list[str]:
 def _minutes(value: Interval) -> str:
     side = "later" if value.mean >= 0 else "earlier"
     low, high = sorted((value.low, value.high))
-    return f"{abs(value.mean):.0f} min {side} (80%: {low:+.0f} to {high:+.0f} min)"
+    return f"{abs(round(value.mean))} min {side} (80%: {round(low):+d} to {round(high):+d} min)"
 
 
 def _height(value: Interval, is_factor: bool, style: Style) -> str:

@@ -55,7 +55,7 @@ def understood_text(pasted: Pasted, text: str) -> str:
     if not count:
         return "No constants understood. A line needs a name, an amplitude and a phase lag."
     roles = ", ".join(pasted.columns)
-    words = f"{count} constituent{'' if count == 1 else 's'} understood. Columns after the name: "
+    words = f"{count} constituent{'' if count == 1 else 's'} understood. Columns of numbers: "
     return " ".join((f"{words}{roles}.", *dict.fromkeys(pasted.notes)))
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 from dataclasses import dataclass, field
 from datetime import date
@@ -36,6 +37,8 @@ def draw(out: Path, shot: Shot) -> None:
     # Before the application object exists; a screen, where there is one, is not needed.
     if "PYTEST_CURRENT_TEST" not in os.environ:
         os.environ["QT_QPA_PLATFORM"] = "offscreen"
+    from PySide6.QtCore import QCoreApplication, QEvent
+
     from planner.assets import demo_log
     from planner.ui import theme
     from planner.ui.app import make_app
@@ -74,8 +77,11 @@ def draw(out: Path, shot: Shot) -> None:
     finally:
         window.close()
         window.deleteLater()
-        app.processEvents()
+        # Now, while no loop runs that would do it.
+        QCoreApplication.sendPostedEvents(window, QEvent.Type.DeferredDelete)
         theme.apply(app, "light")
+        # Its cycles must end on this thread, not on a worker of the next picture.
+        gc.collect()
 
 
 def _settle(bench: object) -> None:

@@ -90,7 +90,7 @@ class MonthChart(Chart):
             drawn.append(self._draw_seen(seen, (x[0], x[-1]), style))
         ramp = report.site.lowest_ramp_level_m
         if ramp is not None:
-            _level_line(self, metres_to(ramp, style.length), "ramp works above this", 0.12)
+            _level_line(self, metres_to(ramp, style.length), "ramp works above this", 0.01)
         view = self.getViewBox()
         view.setLimits(xMin=x[0], xMax=x[-1], minXRange=6 * 3600)
         self.setXRange(x[0], x[-1], padding=0)
@@ -244,6 +244,12 @@ def _level_line(plot: Chart, level: float, words: str, position: float) -> None:
         angle=0,
         pen=pg.mkPen(ink, style=Qt.PenStyle.DashLine),
         label=words,
-        labelOpts={"color": ink, "position": position, "fill": ground},
+        labelOpts={
+            "color": ink,
+            "position": position,
+            "fill": ground,
+            # Begins or ends at its place on the line, so that no narrow chart cuts it off.
+            "anchors": [(round(position), 0), (round(position), 1)],
+        },
     )
     plot.addItem(line)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import datetime
 from typing import Any, Final
 
@@ -18,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.errors import Problem
 from planner.sites.editing import Wanted, number_or_text, under_names_in_use
 from planner.sites.zones import load_zone
 from planner.ui.edit_section import Section, table_in, text_of
@@ -28,6 +30,11 @@ from planner.ui.rows_editor import RowsEditor
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 
+_IN_WORDS: Final = {
+    f"water.offsets.{kind}_{key}": f"water.offsets.{kind} water, {words}"
+    for kind in ("high", "low")
+    for key, words in (("minutes", "minutes"), ("factor", "times"), ("add", "plus"))
+}
 _RULES: Final = (
     ("held at mid-year, as agency tables do", "yearly"),
     ("worked out for every instant", "continuous"),
@@ -127,6 +134,7 @@ class WaterSection(Section):
             else "No constants yet. Copy the table of harmonic constituents from the agency's page "
             "of the nearest station and paste it here."
         )
+        self.said.setVisible(bool(self.said.text()))
         self._paste_over(False)
         self.pages.setCurrentIndex(int(self.by_offsets.isChecked()))
 
@@ -163,6 +171,9 @@ class WaterSection(Section):
             # A name given twice must not hide the first: the checks name the second.
             found[f"{name} again" if name in found else name or "?"] = entry
         return found or None
+
+    def show_problems(self, problems: Sequence[Problem]) -> list[Problem]:
+        return super().show_problems([_as_here(each) for each in problems])
 
     # -- acts --------------------------------------------------------------------------------
 
@@ -203,9 +214,19 @@ class WaterSection(Section):
         self.constants.show_rows(as_rows(named))
         self._show_clock(taken.clock)
         self.said.setText(taken.words)
+        self.said.show()
         self._paste_over(False)
         self.constants.table.setFocus()
         self.changed.emit()
+
+
+def _as_here(problem: Problem) -> Problem:
+    """Return a problem of the file in the words of these fields."""
+    if problem.where == "water" and not problem.value:
+        remedy = "paste or add constants, or choose offsets from another place"
+        return replace(problem, remedy=remedy)
+    where = _IN_WORDS.get(problem.where)
+    return replace(problem, where=where) if where else problem
 
 
 def standard_clock(zone: str) -> str | None:

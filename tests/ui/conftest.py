@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Callable, Iterator
 from datetime import date
 from typing import Any
 
 import pytest
+from PySide6.QtCore import QCoreApplication, QEvent
 from PySide6.QtWidgets import QApplication
 
 import planner.trips
@@ -46,12 +48,26 @@ class _WorkedOut:
         return self._kept[key]
 
 
+@pytest.fixture(autouse=True)
+def _nothing_left() -> Iterator[None]:
+    """Delete what a test has closed: it would be styled and painted along with what follows.
+
+    As in the program itself, no cycle is collected on a worker: Qt hangs when a thread pool or
+    a widget of an earlier test ends there.
+    """
+    gc.disable()
+    yield
+    if QCoreApplication.instance() is not None:
+        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    gc.enable()
+
+
 @pytest.fixture(scope="session")
 def _worked_out() -> _WorkedOut:
     return _WorkedOut()
 
 
-@pytest.fixture
+@pytest.fixture(autouse=True)
 def worked_out(_worked_out: _WorkedOut, monkeypatch: pytest.MonkeyPatch) -> None:
     """Let workbenches share what others have worked out from the same place, days and log."""
     monkeypatch.setattr(planner.trips, "outlook", _worked_out.outlook)

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QObject, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt
 from PySide6.QtGui import QAccessible, QAction, QGuiApplication, QImage
 from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QLabel, QPushButton, QWidget
 
@@ -443,9 +443,10 @@ def run(app: QApplication, monkeypatch: pytest.MonkeyPatch) -> Iterator[Callable
         return read_settings()
 
     yield start
-    app.setFont(font)
     for window in windows:
         window.deleteLater()
+        QCoreApplication.sendPostedEvents(window, QEvent.Type.DeferredDelete)
+    app.setFont(font)
 
 
 def test_the_next_start_is_where_the_user_left_off(
