@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -254,6 +255,26 @@ def test_the_summary_of_a_station_is_that_of_its_datums() -> None:
             assert summary.highest_m == pytest.approx(
                 top + mean_above_mllw(row["station"]), abs=0.004
             )
+
+
+def test_the_sample_stations_show_every_type_of_tide() -> None:
+    """A newcomer finds a published place like their own; the files say the type they are of."""
+    found = set()
+    ranges_m = []
+    for path in sample_sites().glob("*.toml"):
+        site = load_site(path)
+        summary = summarise(Tide(site))
+        if site.invented or summary is None:
+            continue
+        found.add(summary.tide_type.split(":")[0])
+        ranges_m.append(summary.mean_range_m)
+        said = re.search(r"Tide type: (.*) \(form number ([\d.]+)\)", path.read_text("utf-8"))
+        if said:
+            assert said[1] == summary.tide_type.split(":")[0], path.name
+            assert float(said[2]) == pytest.approx(summary.form_number, abs=0.006), path.name
+    assert found == {"semidiurnal", "mixed, mainly semidiurnal", "mixed, mainly diurnal", "diurnal"}
+    assert min(ranges_m) < 0.3
+    assert max(ranges_m) > 5
 
 
 @pytest.mark.parametrize(
