@@ -7,7 +7,18 @@ from collections.abc import Sequence
 from typing import NoReturn
 
 from planner import __version__
-from planner.cli.commands import check, dates, learn, picture, plans, sky, start, trials, water
+from planner.cli.commands import (
+    check,
+    dates,
+    learn,
+    picture,
+    plans,
+    sky,
+    start,
+    tally,
+    trials,
+    water,
+)
 from planner.cli.errors import UsageError
 
 _DESCRIPTION = (
@@ -41,6 +52,6 @@ def _parser() -> ArgumentParser:
     parser.add_argument("--version", action="version", version=f"fullshell {__version__}")
     parser.set_defaults(run=start.run)
     jobs = parser.add_subparsers(title="jobs", metavar="JOB", parser_class=_Parser)
-    for command in (water, sky, dates, plans, learn, trials, check, picture):
+    for command in (water, sky, dates, plans, learn, trials, check, tally, picture):
         command.add_to(jobs)
     return parser

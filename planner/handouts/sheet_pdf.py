@@ -1,6 +1,6 @@
 """The trip sheet as a PDF of one page, letter or A4: real text, and a chart drawn as lines.
 
-The only module below the window that needs Qt; a QGuiApplication must exist, for the fonts.
+Needs Qt; a QGuiApplication must exist, for the fonts.
 """
 
 from __future__ import annotations
@@ -8,42 +8,21 @@ from __future__ import annotations
 from collections.abc import Iterable
 from html import escape
 from pathlib import Path
-from typing import Final, Literal
+from typing import Final
 
-from PySide6.QtCore import QMarginsF, QPointF, QRectF, Qt
-from PySide6.QtGui import (
-    QColor,
-    QFont,
-    QPageLayout,
-    QPageSize,
-    QPainter,
-    QPdfWriter,
-    QPen,
-    QPolygonF,
-    QTextDocument,
-)
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QFont, QPainter, QPdfWriter, QPen, QPolygonF, QTextDocument
 
 from planner.errors import PlannerError
+from planner.handouts.pdf_file import GREY, INK, PALE, PT, SHADE, Paper, pdf_writer, write_pdf
 from planner.handouts.sheet import Curve, TripSheet
 
-Paper = Literal["letter", "A4"]
-
-_SIZES: Final = {
-    "letter": QPageSize.PageSizeId.Letter,
-    "A4": QPageSize.PageSizeId.A4,
-}
 _MARGIN_MM: Final = 12.0
-_DPI: Final = 300
-_PT: Final = _DPI / 72
 _CHART_SHARE: Final = 0.17  # of the height of the page
-_GAP: Final = 8 * _PT
+_GAP: Final = 8 * PT
 # From comfortable to the least that can be read in a wet sleeve.
 _FONTS_PT: Final = (10.5, 10.0, 9.5, 9.0, 8.5, 8.0, 7.5, 7.0, 6.5, 6.0)
 _GUTTER: Final = "&nbsp;&nbsp;"  # Qt gives a cell the same padding on every side
-_INK: Final = QColor("#111111")
-_GREY: Final = QColor("#666666")
-_GRID: Final = QColor("#bbbbbb")
-_NIGHT: Final = QColor("#e2e2e6")  # grey, so that it prints without colour
 
 
 def write_sheet(sheet: TripSheet, path: Path, paper: Paper = "letter") -> None:
@@ -52,30 +31,11 @@ def write_sheet(sheet: TripSheet, path: Path, paper: Paper = "letter") -> None:
     PlannerError when the file cannot be written, or when even the smallest letters leave no
     room for all of it.
     """
-    partial = path.with_name(f"{path.name}.partial")
-    try:
-        # Qt tells of a failed write only on its console: find out before it starts.
-        partial.open("wb").close()
-        _draw(sheet, partial, paper)
-        partial.replace(path)
-    except OSError as error:
-        raise PlannerError(
-            f"{path} cannot be written ({error.strerror}); choose another folder or make room."
-        ) from None
-    finally:
-        partial.unlink(missing_ok=True)
+    write_pdf(path, lambda partial: _draw(sheet, partial, paper))
 
 
 def _draw(sheet: TripSheet, path: Path, paper: Paper) -> None:
-    writer = QPdfWriter(str(path))
-    writer.setTitle(sheet.title)
-    writer.setCreator("Fullshell")
-    writer.setResolution(_DPI)
-    margins = QMarginsF(_MARGIN_MM, _MARGIN_MM, _MARGIN_MM, _MARGIN_MM)
-    size = QPageSize(_SIZES[paper])
-    writer.setPageLayout(
-        QPageLayout(size, QPageLayout.Orientation.Portrait, margins, QPageLayout.Unit.Millimeter)
-    )
+    writer = pdf_writer(path, sheet.title, paper, margin_mm=_MARGIN_MM)
     width, height = float(writer.width()), float(writer.height())
     chart_height = height * _CHART_SHARE
     column = (width - _GAP) / 2
@@ -111,10 +71,10 @@ def _document(html: str, font_pt: float, width: float, writer: QPdfWriter) -> QT
     font.setPointSizeF(font_pt)
     document.setDefaultFont(font)
     document.setDefaultStyleSheet(
-        f"p, table, h1, h2 {{ color: {_INK.name()}; margin: 0; }}"
+        f"p, table, h1, h2 {{ color: {INK.name()}; margin: 0; }}"
         f"h1 {{ font-size: {font_pt + 5}pt; }}"
         f"h2 {{ font-size: {font_pt + 1}pt; margin-top: {round(font_pt / 2)}px; }}"
-        f".quiet {{ color: {_GREY.name()}; }}"
+        f".quiet {{ color: {GREY.name()}; }}"
     )
     document.setHtml(html)
     document.setTextWidth(width)
@@ -190,35 +150,35 @@ def _chart(painter: QPainter, curve: Curve, where: QRectF, font_pt: float) -> No
         return plot.bottom() - (level - low) / (high - low) * plot.height()
 
     for begin, end in curve.nights:
-        painter.fillRect(QRectF(x(begin), plot.top(), x(end) - x(begin), plot.height()), _NIGHT)
-    painter.setPen(QPen(_GREY, 0.5 * _PT))
+        painter.fillRect(QRectF(x(begin), plot.top(), x(end) - x(begin), plot.height()), SHADE)
+    painter.setPen(QPen(GREY, 0.5 * PT))
     painter.drawRect(plot)
     for seconds, text in curve.hours:
         painter.drawLine(
-            QPointF(x(seconds), plot.bottom()), QPointF(x(seconds), plot.bottom() + 3 * _PT)
+            QPointF(x(seconds), plot.bottom()), QPointF(x(seconds), plot.bottom() + 3 * PT)
         )
-        box = QRectF(x(seconds) - line * 4, plot.bottom() + 3 * _PT, line * 8, line * 2.2)
+        box = QRectF(x(seconds) - line * 4, plot.bottom() + 3 * PT, line * 8, line * 2.2)
         painter.drawText(box, Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop, text)
     for level in _ticks(low, high):
-        painter.setPen(QPen(_GRID, 0.5 * _PT))
-        painter.drawLine(QPointF(plot.left() - 3 * _PT, y(level)), QPointF(plot.right(), y(level)))
-        painter.setPen(QPen(_GREY, 0.5 * _PT))
-        box = QRectF(where.left(), y(level) - line, plot.left() - where.left() - 4 * _PT, 2 * line)
+        painter.setPen(QPen(PALE, 0.5 * PT))
+        painter.drawLine(QPointF(plot.left() - 3 * PT, y(level)), QPointF(plot.right(), y(level)))
+        painter.setPen(QPen(GREY, 0.5 * PT))
+        box = QRectF(where.left(), y(level) - line, plot.left() - where.left() - 4 * PT, 2 * line)
         painter.drawText(
             box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, f"{level:g}"
         )
-    painter.setPen(QPen(_INK, 0.5 * _PT))
+    painter.setPen(QPen(INK, 0.5 * PT))
     painter.drawText(
         QPointF(where.left(), where.top() + line), f"Water, {curve.level_name}; grey: dark"
     )
-    painter.setPen(QPen(_INK, 1.2 * _PT))
+    painter.setPen(QPen(INK, 1.2 * PT))
     painter.drawPolyline(
         QPolygonF([QPointF(x(s), y(v)) for s, v in zip(curve.seconds, curve.levels, strict=True)])
     )
     for seconds, name in curve.marks:
-        painter.setPen(QPen(_INK, 1 * _PT, Qt.PenStyle.DashLine))
+        painter.setPen(QPen(INK, 1 * PT, Qt.PenStyle.DashLine))
         painter.drawLine(QPointF(x(seconds), plot.top()), QPointF(x(seconds), plot.bottom()))
-        painter.drawText(QPointF(x(seconds) + 2 * _PT, plot.top() + line), name)
+        painter.drawText(QPointF(x(seconds) + 2 * PT, plot.top() + line), name)
 
 
 def _ticks(low: float, high: float) -> list[float]:

@@ -20,6 +20,7 @@ from planner.handouts.layout import TrapLayout, trip_layout
 from planner.logbook import Change, Haul, Trip, TripOutcome, book_zone
 from planner.phrasing import day_text
 from planner.trips import Plan
+from planner.ui.deck_button import DeckButton
 from planner.ui.haul_cells import Clock
 from planner.ui.haul_model import HaulModel
 from planner.ui.haul_rows import (
@@ -82,6 +83,7 @@ class HaulsView(QWidget):
         self.remove_trap = button("Remove trap", self._remove_rows)
         self.delete = button("Delete trip", self._delete)
         self.delete.setToolTip("Delete the trip; Undo in the Edit menu brings it back")
+        self.on_deck = DeckButton(self.bench, lambda: self.model.hauls, self._zones)
         self.files = LogFiles(self.bench)
         self.import_first = button("Import a haul table…", self.files.import_table)
         self._top = title("Log hauls")
@@ -134,7 +136,7 @@ class HaulsView(QWidget):
         column.setSpacing(SPACE // 2)
         bar = QHBoxLayout()
         bar.addWidget(self._trip_line, 1)
-        for each in (self.add_trap, self.remove_trap, self.delete):
+        for each in (self.on_deck, self.add_trap, self.remove_trap, self.delete):
             bar.addWidget(each)
         column.addLayout(bar)
         column.addWidget(self.details)

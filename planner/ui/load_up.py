@@ -7,7 +7,7 @@ from collections.abc import Callable
 from datetime import UTC, datetime
 from pathlib import Path
 
-from PySide6.QtCore import QLocale, Qt, QUrl
+from PySide6.QtCore import Qt, QUrl
 from PySide6.QtGui import QDesktopServices, QShowEvent
 from PySide6.QtWidgets import (
     QComboBox,
@@ -22,18 +22,19 @@ from PySide6.QtWidgets import (
 
 from planner.errors import PlannerError
 from planner.handouts import TripFacts, calendar_file, checklist, trip_facts, trip_sheet, water_csv
+from planner.logbook import Haul
 from planner.sites import Site
 from planner.trips import Plan
 from planner.ui.checklist_cards import SectionCard
+from planner.ui.deck_button import DeckButton
+from planner.ui.deck_rows import planned_rows
 from planner.ui.load_text import headline, layout_lines, summary, trip_key
+from planner.ui.papers import Paper, usual_paper
 from planner.ui.parts import Card, Empty, body, button, quiet, refill, title
 from planner.ui.theme import SPACE
 from planner.ui.ticks import read_ticks, write_ticks
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
-
-# Where paper is sold as letter: Unicode CLDR, paper size by territory.
-_LETTER_IN = ("US", "CA", "MX", "CO", "CL", "VE", "PH", "GT", "CR", "PA", "PR", "SV", "NI", "DO")
 
 
 class LoadView(QWidget):
@@ -65,9 +66,8 @@ class LoadView(QWidget):
         self._done = body()
         self.paper = QComboBox()
         self.paper.addItems(["Letter", "A4"])
-        self.paper.setAccessibleName("Paper of the trip sheet")
-        territory = QLocale.territoryToCode(QLocale.system().territory())
-        self.paper.setCurrentIndex(0 if territory in _LETTER_IN else 1)
+        self.paper.setAccessibleName("Paper of the sheets")
+        self.paper.setCurrentIndex(0 if usual_paper() == "letter" else 1)
         self.sheet = button(
             "Print or save trip sheet…", self._save_sheet, "One page to take along, as a PDF"
         )
@@ -77,6 +77,7 @@ class LoadView(QWidget):
         self.water = button(
             "Water as spreadsheet…", self._save_water, "The water at each spot every ten minutes"
         )
+        self.on_deck = DeckButton(self.bench, self._deck_rows, paper=self._chosen_paper)
         self.other = button(
             "Another plan", self._to_dates, "Choose dates: pick another plan to load up for"
         )
@@ -103,7 +104,7 @@ class LoadView(QWidget):
         bar.addWidget(self._done, 1)
         label = QLabel("Paper")
         label.setBuddy(self.paper)
-        for widget in (label, self.paper, self.sheet, self.calendar, self.water):
+        for widget in (label, self.paper, self.sheet, self.on_deck, self.calendar, self.water):
             bar.addWidget(widget)
         column.addLayout(bar)
         column.addWidget(self._scroll(), 1)
@@ -230,6 +231,15 @@ class LoadView(QWidget):
 
     # -- taking along ------------------------------------------------------------------------
 
+    def _chosen_paper(self) -> Paper:
+        return "A4" if self.paper.currentIndex() else "letter"
+
+    def _deck_rows(self) -> tuple[Haul, ...]:
+        facts = self.facts
+        if facts is None:
+            return ()
+        return planned_rows(self.bench.log, facts.site, facts.plan, facts.traps)
+
     def _to_dates(self) -> None:
         self.state.change(view="dates")
 
@@ -240,10 +250,10 @@ class LoadView(QWidget):
         path = self._ask("Save the trip sheet", "pdf", "PDF (*.pdf)")
         if facts is None or path is None:
             return
-        paper = "A4" if self.paper.currentIndex() else "letter"
+        paper = self._chosen_paper()
 
         def work(_: Checkpoint) -> None:
-            write_sheet(trip_sheet(facts, today, style), path, paper)  # type: ignore[arg-type]
+            write_sheet(trip_sheet(facts, today, style), path, paper)
 
         def done(_: None) -> None:
             self.bench.notice.emit(f"Trip sheet written to {path}. Print it from there.")
