@@ -23,12 +23,14 @@ class Change:
     """What an operation did, for the views that must refresh.
 
     name: in words, such as "delete of trip 14 Aug"; trips: names of the trips touched, empty
-    when nothing had to change. added: hauls that are new in the log.
+    when nothing had to change. added: hauls that are new in the log. filled: rows that waited
+    for their counts and have them now.
     """
 
     name: str
     trips: tuple[str, ...]
     added: int = 0
+    filled: int = 0
 
 
 class Recorder:
