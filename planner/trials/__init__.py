@@ -5,6 +5,8 @@ from __future__ import annotations
 from planner.trials.comparing import compare
 from planner.trials.grouping import GROUPINGS, MEASURES
 from planner.trials.layout import Layout, Placed, Trap, layout, next_layout
+from planner.trials.settle_text import settle_texts
+from planner.trials.settling import next_trip_days, trip_days
 from planner.trials.trial import (
     Caution,
     Contrast,
@@ -33,4 +35,7 @@ __all__ = [
     "compare",
     "layout",
     "next_layout",
+    "next_trip_days",
+    "settle_texts",
+    "trip_days",
 ]

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from dataclasses import replace
+from typing import Final
 
 import numpy as np
 
@@ -12,13 +14,15 @@ from planner.logbook import Haul
 from planner.trials.estimation import Estimate, estimate
 from planner.trials.grouping import MEASURES, Bools, Observations, observations
 from planner.trials.permutation import test_groups
-from planner.trials.settling import detectable_ratio, hauls_still_needed
-from planner.trials.sharing import find_sharing
+from planner.trials.settling import TRIPS_TO_SETTLE, Settling
+from planner.trials.sharing import Sharing, find_sharing
 from planner.trials.trial import Contrast, Dispersion, Group, ToSettle, Trial
 from planner.trials.verdict import Findings, cautions_of, sentence_of, verdict_of
 
 # A group of one haul is shown, not judged.
-_HAULS_TO_JUDGE = 2
+_HAULS_TO_JUDGE: Final = 2
+# A gap smaller than this is not worth any number of hauls.
+_SEEN_AT_LEAST: Final = 1.02
 
 
 def compare(
@@ -30,8 +34,9 @@ def compare(
 ) -> Trial:
     """Return the comparison of the groups that `by` makes of the hauls.
 
-    by: design, entrances, bait, spot, trap, depth, soak, or an unknown column of the log.
-    measure: keepers, crabs, shorts, females (per haul), or light (share of those judged).
+    by: design, entrances, colour, bait, spot, trap, depth, soak, or an unknown column of the
+    log. measure: keepers, crabs, shorts, females, bycatch (per haul), or light (share of those
+    judged).
     care_ratio: the difference worth knowing of, as a ratio over 1. One seed, one answer.
     InputError for a grouping or measure that there is not; ValueError for a ratio up to 1.
     """
@@ -49,7 +54,7 @@ def compare(
     order = _order(seen, found, fewest_best=fewest_best)
     groups = _groups(seen, found, judged, order, fewest_best=fewest_best)
     contrasts = _contrasts(seen, found, [i for i in order if judged[i]])
-    settle = _to_settle(seen, found, judged, care_ratio)
+    settle = _to_settle(seen, found, judged, sharing, care_ratio, contrasts)
     findings = Findings(
         groups=groups,
         lead=contrasts[-1] if contrasts else None,
@@ -71,7 +76,7 @@ def compare(
         contrasts=contrasts,
         test=test,
         dispersion=_dispersion(found),
-        to_settle=replace(settle, hauls_per_group=0, trips=0) if verdict == "settled" else settle,
+        to_settle=_nothing_more(settle) if verdict == "settled" else settle,
         warnings=cautions_of(seen, judged, sharing, by, any(not haul.spot for haul in hauls)),
         verdict=verdict,
         sentence=sentence_of(findings, verdict),
@@ -103,8 +108,9 @@ def _groups(
     for i in order:
         low = rate = high = None
         if found is not None and counted[i] > 0:
-            tails = (INTERVAL_TAILS[0], 0.5, INTERVAL_TAILS[1])
-            low, rate, high = map(float, np.exp(np.quantile(found.log_rates[:, i], tails)))
+            middle = float(np.median(found.log_rates[:, i]))
+            ends = (min(found.low[i], middle), middle, max(found.high[i], middle))
+            low, rate, high = map(float, np.exp(ends))
         groups.append(
             Group(
                 name=seen.names[i],
@@ -135,14 +141,14 @@ def _contrasts(
 ) -> tuple[Contrast, ...]:
     if found is None or len(order) < 2:
         return ()
-    best = order[0]
-    contrasts = []
-    for other in order[1:]:
-        difference = found.log_rates[:, best] - found.log_rates[:, other]
-        tails = (INTERVAL_TAILS[0], 0.5, INTERVAL_TAILS[1])
-        low, ratio, high = map(float, np.exp(np.quantile(difference, tails)))
-        contrasts.append(Contrast(seen.names[best], seen.names[other], ratio, low, high))
-    return tuple(contrasts)
+    best, others = order[0], order[1:]
+    differences = found.log_rates[:, [best]] - found.log_rates[:, others]
+    tails = (INTERVAL_TAILS[0], 0.5, INTERVAL_TAILS[1])
+    ratios = np.exp(np.quantile(differences, tails, axis=0))
+    return tuple(
+        Contrast(seen.names[best], seen.names[other], float(ratio), float(low), float(high))
+        for other, low, ratio, high in zip(others, *ratios, strict=True)
+    )
 
 
 def _p_difference(found: Estimate | None, judged: Bools, care_ratio: float) -> float | None:
@@ -160,19 +166,38 @@ def _dispersion(found: Estimate | None) -> Dispersion | None:
 
 
 def _to_settle(
-    seen: Observations, found: Estimate | None, judged: Bools, care_ratio: float
+    seen: Observations,
+    found: Estimate | None,
+    judged: Bools,
+    sharing: Sharing,
+    care_ratio: float,
+    contrasts: tuple[Contrast, ...],
 ) -> ToSettle:
     """Return what would settle it, for a typical pair of judged groups."""
     groups = int(np.count_nonzero(judged))
     if found is None or groups < 2 or not seen.counts.any():
-        return ToSettle(None, care_ratio, None, None)
-    pairs = found.information_sd[np.ix_(judged, judged)][np.triu_indices(groups, 1)]
-    sd, mean, k = float(np.median(pairs)), float(seen.counts.mean()), float(np.median(found.k))
-    needed = hauls_still_needed(care_ratio, mean, k, sd, groups - 1)
-    hauls_per_trip = seen.counts.size / seen.trips
+        return ToSettle(None, care_ratio)
+    sd = found.information_sd.copy()
+    for i, j in sharing.confounded:  # of such a pair the hauls so far say nothing
+        sd[i, j] = sd[j, i] = np.inf
+    typical = float(np.median(sd[np.ix_(judged, judged)][np.triu_indices(groups, 1)]))
+    low_k, k, high_k = map(float, np.quantile(found.k, (INTERVAL_TAILS[0], 0.5, INTERVAL_TAILS[1])))
+    settling = Settling(float(seen.counts.mean()), k, typical, groups - 1)
+    needed = settling.hauls_needed(care_ratio)
+    trips = math.ceil(needed * groups / (seen.counts.size / seen.trips))
+    seen_ratio = contrasts[-1].ratio if contrasts else 1.0
     return ToSettle(
         hauls_per_group=needed,
         difference=care_ratio,
-        trips=int(np.ceil(needed * groups / hauls_per_trip)),
-        can_hide=detectable_ratio(sd, groups - 1),
+        trips=max(trips, TRIPS_TO_SETTLE - seen.trips),
+        can_hide=settling.detectable_ratio,
+        low=settling.hauls_needed(care_ratio, high_k),
+        high=settling.hauls_needed(care_ratio, low_k),
+        seen_ratio=seen_ratio,
+        seen_hauls=settling.hauls_needed(seen_ratio) if seen_ratio >= _SEEN_AT_LEAST else None,
     )
+
+
+def _nothing_more(settle: ToSettle) -> ToSettle:
+    """Return the same with nothing left to haul."""
+    return replace(settle, hauls_per_group=0, trips=0, low=0, high=0, seen_hauls=None)

@@ -8,13 +8,14 @@ weighted points, and mixed over: with few hauls the intervals would else be too 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Final
 
 import numpy as np
 
 from planner.estimates import Floats
 from planner.trials.grouping import Observations
+from planner.trials.intervals import steady_intervals
 from planner.trials.mixed_model import Counts, Mode, Scales, find_mode
 
 # Spread of effects on the log scale (half-normal scale): designs seldom differ twofold, trips
@@ -22,6 +23,11 @@ from planner.trials.mixed_model import Counts, Mode, Scales, find_mode
 _GROUP_SD: Final = 0.4
 _BLOCK_SD: Final = 0.5
 _TRIP_SD: Final = 0.7
+# So wide that a group is left to its own hauls, and narrow enough that none without a catch
+# runs off to nothing.
+_ALONE_SD: Final = 2.0
+# What the intervals take groups to differ by: it settles their length, not their coverage.
+_LIKELY_SD: Final = 0.3
 # Size of trap counts: median 2, 90% within 0.4-10; no published value for crab pots was found.
 _K_MEDIAN: Final = 2.0
 _K_SD_LOG: Final = 1.0
@@ -35,19 +41,24 @@ _POINTS: Final = 48
 _DRAWS: Final = 4000
 _TAIL_DF: Final = 5
 # Hauls that pin the scales down far better than they need to be.
-_ENOUGH_HAULS: Final = 2500
+_ENOUGH_HAULS: Final = 1500
+# Hauls enough for an average over a log of any length.
+_AVERAGED: Final = 500
 
 
 @dataclass(frozen=True)
 class Estimate:
     """What the log says of the groups' rates.
 
-    log_rates: draws (draws, groups) of the log rate at the common soak over the log's own
-    trips and spots. k: draws (draws,). information_sd: standard deviation (groups, groups) of
-    each log ratio by this log alone, without pooling.
+    log_rates: pooled draws (draws, groups) of the log rate at the common soak over the log's
+    own trips and spots. low, high: ends (groups,) of the 80% intervals of the log rates.
+    k: draws (draws,). information_sd: standard deviation (groups, groups) of each log ratio by
+    this log alone, without pooling.
     """
 
     log_rates: Floats
+    low: Floats
+    high: Floats
     k: Floats
     information_sd: Floats
     common_soak_h: float | None
@@ -95,11 +106,19 @@ class ScalePosterior:
 
     def mode(self, point: Floats) -> Mode:
         """Return the mode of the effects at a point."""
-        hyper = self.hyper(point)
-        filled = np.log(soak_factor(self._soak_h, self.common_soak_h or 24.0, hyper.half_h))
-        mode = find_mode(self.data, self._log_exposure + filled, hyper.scales, self._start)
+        mode = self._mode(self.hyper(point), self._start)
         self._start = (mode.effects, mode.trip_effects)
         return mode
+
+    def mode_alone(self, point: Floats, pooled: Mode) -> Mode:
+        """Return the mode with every group left to its own hauls; `pooled`: that of `mode`."""
+        hyper = self.hyper(point)
+        scales = replace(hyper.scales, factor_sds=(_ALONE_SD, *hyper.scales.factor_sds[1:]))
+        return self._mode(replace(hyper, scales=scales), (pooled.effects, pooled.trip_effects))
+
+    def _mode(self, hyper: Hyper, start: tuple[Floats, Floats] | None) -> Mode:
+        filled = np.log(soak_factor(self._soak_h, self.common_soak_h or 24.0, hyper.half_h))
+        return find_mode(self.data, self._log_exposure + filled, hyper.scales, start)
 
     def height(self, point: Floats) -> float:
         """Return the log posterior density of a point, up to a constant."""
@@ -174,31 +193,37 @@ def estimate(seen: Observations, rng: np.random.Generator) -> Estimate:
     k = np.array([searched.hyper(point).scales.k for point in points])[chosen]
     if sample is seen:
         problem = searched
-        draws = np.empty((_DRAWS, seen.groups))
+        pooled = np.empty((_DRAWS, seen.groups))
+        alone = np.empty_like(pooled)
         for at in np.unique(chosen):
             rows = np.flatnonzero(chosen == at)
-            draws[rows] = _draw_log_rates(seen, problem, points[at], rows.size, rng)
+            pooled[rows], alone[rows] = _draw(seen, problem, points[at], rows.size, rng)
     else:
         # So many hauls leave next to no doubt of the scales: one point stands for all.
         problem = ScalePosterior(seen, with_groups=True)
-        draws = _draw_log_rates(seen, problem, best, _DRAWS, rng)
+        pooled, alone = _draw(seen, problem, best, _DRAWS, rng)
         best_k = searched.hyper(best).scales.k
         k = best_k * (k / best_k) ** math.sqrt(sample.counts.size / seen.counts.size)
-    return Estimate(draws, k, _information_sd(seen, problem, best), problem.common_soak_h)
+    low, high = steady_intervals(alone, _LIKELY_SD)
+    information_sd = _information_sd(seen, problem, best)
+    return Estimate(pooled, low, high, k, information_sd, problem.common_soak_h)
 
 
-def _draw_log_rates(
+def _draw(
     seen: Observations,
     problem: ScalePosterior,
     point: Floats,
     count: int,
     rng: np.random.Generator,
-) -> Floats:
-    """Return draws (count, groups) of the log rates with the scales at a point."""
-    centre, covariance = _log_rates(seen, problem.data, problem.mode(point))
-    root = np.linalg.cholesky(covariance + 1e-12 * np.eye(seen.groups))
-    draws: Floats = centre + rng.standard_normal((count, seen.groups)) @ root.T
-    return draws
+) -> tuple[Floats, Floats]:
+    """Return draws (count, groups) of the log rates at a point: pooled, and each group alone."""
+    pooled = problem.mode(point)
+    drawn: list[Floats] = []
+    for mode in (pooled, problem.mode_alone(point, pooled)):
+        centre, covariance = _log_rates(seen, problem.data, mode)
+        root = np.linalg.cholesky(covariance + 1e-12 * np.eye(seen.groups))
+        drawn.append(centre + rng.standard_normal((count, seen.groups)) @ root.T)
+    return drawn[0], drawn[1]
 
 
 def _points(
@@ -263,22 +288,21 @@ def _log_rates(seen: Observations, data: Counts, mode: Mode) -> tuple[Floats, Fl
     blocks = of_effects[:1].copy()
     blocks[0, : 1 + seen.groups] = 0.0
     of_average = float(mode.covariance(blocks, of_trips[:1])[0, 0])
-    bend = 0.5 * (float(share @ _block_variance(seen, data, mode)) - of_average)
+    bend = 0.5 * (_mean_block_variance(seen, data, mode, share) - of_average)
     centre: Floats = mode.effects[0] + group_effects + np.log(mean) + bend
     return centre, mode.covariance(of_effects, of_trips)
 
 
-def _block_variance(seen: Observations, data: Counts, mode: Mode) -> Floats:
-    """Return the variance (n,) of each haul's trip and block effects together."""
-    scaled = mode.cross / mode.trip_information[:, None]
-    on_effects = -scaled[seen.trip]
-    rows = np.arange(seen.trip.size)
+def _mean_block_variance(seen: Observations, data: Counts, mode: Mode, share: Floats) -> float:
+    """Return the variance of a haul's trip and block effects together, averaged by `share`."""
+    rows = np.arange(0, seen.trip.size, -(-seen.trip.size // _AVERAGED))
+    trip = seen.trip[rows]
+    on_effects = -mode.cross[trip] / mode.trip_information[trip, None]
     for column in data.columns[2:]:
-        on_effects[rows, column] += 1.0
-    inverse = np.linalg.inv(mode.reduced)
-    by_effects = np.einsum("nw,nw->n", on_effects @ inverse, on_effects)
-    variance: Floats = 1 / mode.trip_information[seen.trip] + by_effects
-    return variance
+        on_effects[np.arange(rows.size), column[rows]] += 1.0
+    by_effects = np.einsum("nw,nw->n", on_effects @ np.linalg.inv(mode.reduced), on_effects)
+    variance = 1 / mode.trip_information[trip] + by_effects
+    return float(np.average(variance, weights=share[rows]))
 
 
 def _information_sd(seen: Observations, problem: ScalePosterior, point: Floats) -> Floats:

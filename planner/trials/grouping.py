@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections import Counter
 from collections.abc import Callable, Iterable, Mapping, Sequence
@@ -21,6 +22,12 @@ Bools = NDArray[np.bool_]
 Label = TypeVar("Label", str, tuple[str, str])
 
 _DOORS = re.compile(r"(\d+)\s*-?\s*(?:doors?|entrances?|funnels?)", re.IGNORECASE)
+_COLOUR = re.compile(
+    r"\b(black|white|red|green|blue|yellow|orange|gr[ea]y|brown|purple|pink|silver)\b",
+    re.IGNORECASE,
+)
+_OTHERS = re.compile(r"[,;/+&]|\band\b", re.IGNORECASE)
+_NONE_WRITTEN: Final = ("", "-", "none", "no", "nil", "nothing")
 # Bands by common practice: under a night, a night or a day, two nights, longer.
 _SOAK_BANDS_H: Final = ((18, "under 18 h"), (30, "18 to 30 h"), (54, "30 to 54 h"))
 
@@ -28,7 +35,7 @@ _SOAK_BANDS_H: Final = ((18, "under 18 h"), (30, "18 to 30 h"), (54, "30 to 54 h
 def soak_h(haul: Haul) -> float:
     """Return a haul's soak in hours; NaN when a time is missing."""
     if haul.set_at is None or haul.hauled_at is None:
-        return float("nan")
+        return math.nan
     return (haul.hauled_at - haul.set_at).total_seconds() / 3600
 
 
@@ -36,6 +43,12 @@ def _doors(haul: Haul) -> str:
     written = haul.extra.get("entrances", "").strip()
     found = _DOORS.search(haul.design)
     return written or (f"{found[1]} entrances" if found else "")
+
+
+def _colour(haul: Haul) -> str:
+    written = haul.extra.get("colour", haul.extra.get("color", "")).strip()
+    found = _COLOUR.search(haul.design)
+    return written or (found[1].casefold() if found else "")
 
 
 def _depth_band(haul: Haul) -> str:
@@ -55,6 +68,7 @@ def _soak_band(haul: Haul) -> str:
 GROUPINGS: Final[Mapping[str, Callable[[Haul], str]]] = {
     "design": lambda haul: haul.design,
     "entrances": _doors,
+    "colour": _colour,
     "bait": lambda haul: haul.bait,
     "spot": lambda haul: haul.spot,
     "trap": lambda haul: haul.trap,
@@ -66,6 +80,7 @@ GROUPINGS: Final[Mapping[str, Callable[[Haul], str]]] = {
 BLOCKS: Final[Mapping[str, tuple[str, ...]]] = {
     "design": ("spot",),
     "entrances": ("spot",),
+    "colour": ("spot",),
     "trap": ("spot",),
     "bait": ("spot", "design"),
     "spot": ("design",),
@@ -80,14 +95,31 @@ def _crabs(haul: Haul) -> int | None:
     return None if haul.keepers is None else sum(count or 0 for count in counts)
 
 
+def _others(haul: Haul) -> int | None:
+    """Return how many animals of other species are written: "2 pinfish, whelk" is three."""
+    if not haul.other.strip():
+        return None
+    parts = [part.strip().casefold() for part in _OTHERS.split(haul.other)]
+    numbers = [re.search(r"\d+", part) for part in parts]
+    return sum(
+        int(number[0]) if number else part not in _NONE_WRITTEN
+        for part, number in zip(parts, numbers, strict=True)
+    )
+
+
 @dataclass(frozen=True)
 class Measure:
-    """What is counted of a haul and out of what; fewer is better where `fewest_best`."""
+    """What is counted of a haul and out of what; fewer is better where `fewest_best`.
+
+    blank_is_none: nobody writes what is not there, so that an empty cell means none where
+    another haul of the trip has the count; in a trip without any it means not recorded.
+    """
 
     count: Callable[[Haul], int | None]
     out_of: Callable[[Haul], int | None] | None
     unit: str
     fewest_best: bool
+    blank_is_none: bool = False
 
 
 MEASURES: Final[Mapping[str, Measure]] = {
@@ -95,6 +127,7 @@ MEASURES: Final[Mapping[str, Measure]] = {
     "crabs": Measure(_crabs, None, "crabs", fewest_best=False),
     "shorts": Measure(lambda haul: haul.shorts, None, "shorts", fewest_best=True),
     "females": Measure(lambda haul: haul.females, None, "females", fewest_best=True),
+    "bycatch": Measure(_others, None, "others", fewest_best=True, blank_is_none=True),
     "light": Measure(lambda haul: haul.light, lambda haul: haul.judged, "light", fewest_best=True),
 }
 
@@ -144,20 +177,27 @@ def observations(hauls: Iterable[Haul], by: str, measure: str) -> Observations:
     what = _measure(measure)
     hauls = list(hauls)
     label = _label(hauls, by)
-    labelled = [(haul, name) for haul in hauls if (name := label(haul).strip())]
-    names, group_of = _indexed([name.casefold() for _, name in labelled])
-    shown = {name.casefold(): name for name in sorted({name for _, name in labelled}, reverse=True)}
-    rows = [at for at, (haul, _) in enumerate(labelled) if _is_counted(what, haul)]
-    kept = [labelled[at][0] for at in rows]
-    out_of = what.out_of
-    counts = np.array([what.count(haul) for haul in kept], dtype=np.float64)
-    exposure = np.array([out_of(haul) if out_of else 1 for haul in kept], dtype=np.float64)
+    written = [label(haul).strip() for haul in hauls]
+    labelled = [haul for haul, name in zip(hauls, written, strict=True) if name]
+    written = [name for name in written if name]
+    names, group = _indexed(written, str.casefold)
+    shown = {name.casefold(): name for name in sorted(set(written), reverse=True)}
+    # None becomes NaN.
+    every = np.array([what.count(haul) for haul in labelled], dtype=np.float64)
+    if what.blank_is_none:
+        own = _indexed([(haul.place, haul.trip) for haul in labelled])[1]
+        counted = np.bincount(own, ~np.isnan(every))[own] > 0 if own.size else own > 0
+        every = np.where(np.isnan(every) & counted, 0.0, every)
+    out_of = np.ones(every.size)
+    if what.out_of is not None:
+        out_of = np.array([what.out_of(haul) or 0 for haul in labelled], dtype=np.float64)
+    rows = np.flatnonzero(~np.isnan(every) & (out_of > 0))
+    kept = [labelled[at] for at in rows.tolist()]
+    counts, exposure, counted_group = every[rows], out_of[rows], group[rows]
     soaks = np.array([soak_h(haul) for haul in kept], dtype=np.float64)
-    group = np.array(group_of, dtype=np.int64)
-    counted_group = group[np.array(rows, dtype=np.int64)]
-    trip = _indices([(haul.place, haul.trip) for haul in kept])
+    trip = _indexed([(haul.place, haul.trip) for haul in kept])[1]
     block_names = BLOCKS.get(by, _OTHER_BLOCKS)
-    blocks = {name: _indices([_level(haul, name) for haul in kept]) for name in block_names}
+    blocks = {name: _levels(kept, name) for name in block_names}
     order = np.lexsort((soaks, exposure, counts, *blocks.values(), counted_group, trip))
     return Observations(
         names=tuple(shown[name] for name in names),
@@ -169,11 +209,6 @@ def observations(hauls: Iterable[Haul], by: str, measure: str) -> Observations:
         trip=trip[order],
         blocks={name: block[order] for name, block in blocks.items()},
     )
-
-
-def _is_counted(what: Measure, haul: Haul) -> bool:
-    """Tell whether a haul has the count, and something that it is a share of."""
-    return what.count(haul) is not None and (what.out_of is None or bool(what.out_of(haul)))
 
 
 def _measure(measure: str) -> Measure:
@@ -195,18 +230,22 @@ def _label(hauls: Sequence[Haul], by: str) -> Callable[[Haul], str]:
     raise InputError("trials", [Problem("by", by, "is no way to group hauls", remedy)])
 
 
-def _level(haul: Haul, block: str) -> tuple[str, str]:
+def _levels(hauls: Sequence[Haul], block: str) -> Ints:
+    """Return the index of each haul's level of a block; spots are each place's own."""
     if block == "spot":
-        return haul.place, haul.spot.casefold()
-    return "", haul.design.casefold()
+        spots = [(haul.place, haul.spot) for haul in hauls]
+        return _indexed(spots, lambda level: (level[0], level[1].casefold()))[1]
+    return _indexed([haul.design for haul in hauls], str.casefold)[1]
 
 
-def _indices(values: Sequence[Label]) -> Ints:
-    return np.array(_indexed(values)[1], dtype=np.int64)
-
-
-def _indexed(values: Sequence[Label]) -> tuple[list[Label], list[int]]:
-    """Return the different values in their order, and each one's index."""
-    different = sorted(set(values))
-    index = {value: at for at, value in enumerate(different)}
-    return different, [index[value] for value in values]
+def _indexed(
+    values: Sequence[Label], key: Callable[[Label], Label] | None = None
+) -> tuple[list[Label], Ints]:
+    """Return the different keys of the values in their order, and the index of each value's."""
+    met: dict[Label, int] = {}
+    at = np.array([met.setdefault(value, len(met)) for value in values], dtype=np.int64)
+    keys = [value if key is None else key(value) for value in met]
+    different = sorted(set(keys))
+    index = {each: position for position, each in enumerate(different)}
+    places = np.array([index[each] for each in keys], dtype=np.int64)
+    return different, places[at]

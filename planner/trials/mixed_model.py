@@ -144,13 +144,12 @@ def find_mode(
         return log_mean, likelihood, likelihood + float(prior)
 
     log_mean, likelihood, height = posterior(effects, trips)
+    curved = _information(data, log_mean, k, precision, trip_precision)
     for _ in range(_MAX_STEPS):
         slope, trip_slope = _slopes(data, log_mean, k)
         slope -= precision * effects
         trip_slope -= trip_precision * trips
-        reduced, trip_information, cross = _information(
-            data, log_mean, k, precision, trip_precision
-        )
+        reduced, trip_information, cross = curved
         step = np.linalg.solve(reduced, slope - (trip_slope / trip_information) @ cross)
         trip_step = (trip_slope - cross @ step) / trip_information
         gain = float(slope @ step + trip_slope @ trip_step)
@@ -164,7 +163,8 @@ def find_mode(
             length /= 2
         effects, trips = effects + length * step, trips + length * trip_step
         log_mean, likelihood, height = tried
-    reduced, trip_information, cross = _information(data, log_mean, k, precision, trip_precision)
+        curved = _information(data, log_mean, k, precision, trip_precision)
+    reduced, trip_information, cross = curved
     log_determinant = float(np.linalg.slogdet(reduced)[1] + np.log(trip_information).sum())
     log_scale = 0.5 * float(np.log(precision).sum() + data.trips * np.log(trip_precision))
     return Mode(

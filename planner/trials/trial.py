@@ -67,13 +67,20 @@ class ToSettle:
     """What would settle it: hauls of each group still needed, None when nothing can be said.
 
     difference: the ratio the user cares about. trips: the same as trips like those logged.
-    can_hide: the smallest true ratio that the log so far would bring to light (80% power).
+    can_hide: the smallest true ratio that the log so far would bring to light (80% power),
+    None when it would bring none. low, high: the hauls at the ends of the 80% interval of the
+    dispersion. seen_ratio, seen_hauls: how far best and worst are apart as the log has it, and
+    the hauls of each that would bring a difference no larger than that to light.
     """
 
     hauls_per_group: int | None
     difference: float
-    trips: int | None
-    can_hide: float | None
+    trips: int | None = None
+    can_hide: float | None = None
+    low: int | None = None
+    high: int | None = None
+    seen_ratio: float | None = None
+    seen_hauls: int | None = None
 
 
 @dataclass(frozen=True)

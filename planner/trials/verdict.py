@@ -10,6 +10,7 @@ import numpy as np
 
 from planner.phrasing import one_in
 from planner.trials.grouping import Bools, Observations
+from planner.trials.settling import TRIPS_TO_SETTLE
 from planner.trials.sharing import Sharing
 from planner.trials.trial import Caution, Contrast, Group, Test, Verdict
 
@@ -18,8 +19,6 @@ _HINT: Final = 0.10
 _CLEARLY_BEST: Final = 0.8
 # Chance that a difference worth caring about is still hidden when "no difference" is settled.
 _HIDDEN: Final = 0.1
-# One good day is not a law: a trip or two never settle anything.
-_TRIPS_TO_SETTLE: Final = 3
 _FEW_HAULS: Final = 5
 _SOAKS_DIFFER: Final = 1.25
 _SOAKS_UNKNOWN: Final = 0.2
@@ -51,7 +50,7 @@ def verdict_of(found: Findings) -> Verdict:
     judged = [group for group in found.groups if group.p_best is not None]
     if len(judged) < 2 or found.test.p is None or found.p_difference is None:
         return "too early"
-    fair = found.trips >= _TRIPS_TO_SETTLE and not found.confounded
+    fair = found.trips >= TRIPS_TO_SETTLE and not found.confounded
     clear = max(group.p_best or 0.0 for group in judged) >= _CLEARLY_BEST
     differ = found.test.p <= _SURE and clear
     alike = found.test.p > _SURE and found.p_difference < _HIDDEN and found.could_show

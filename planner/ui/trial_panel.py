@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from planner.errors import PlannerError
 from planner.logbook import Haul
+from planner.trials import settle_texts
 from planner.ui.parts import Card, Halves, body, caution, heading, quiet, refill, scrolled
 from planner.ui.row_chart import IntervalRow, RowChart
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
@@ -30,7 +31,6 @@ from planner.ui.trial_rows import (
     groupings,
     layout_rows,
     scale,
-    settle_texts,
     weigh_traps,
 )
 from planner.ui.workbench import Workbench

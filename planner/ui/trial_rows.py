@@ -16,6 +16,7 @@ from planner.trials.grouping import observations
 GROUPING_WORDS: Final[Mapping[str, str]] = {
     "design": "trap design",
     "entrances": "number of entrances",
+    "colour": "colour",
     "bait": "bait",
     "spot": "spot",
     "trap": "single traps",
@@ -27,6 +28,7 @@ MEASURE_WORDS: Final[Mapping[str, str]] = {
     "crabs": "all crabs",
     "shorts": "shorts (fewest is best)",
     "females": "females (fewest is best)",
+    "bycatch": "bycatch (fewest is best)",
     "light": "share of light crabs (fewest is best)",
 }
 _AXES: Final[Mapping[str, str]] = {
@@ -34,6 +36,7 @@ _AXES: Final[Mapping[str, str]] = {
     "crabs": "crabs a haul",
     "shorts": "shorts a haul",
     "females": "females a haul",
+    "bycatch": "other animals a haul",
     "light": "light crabs of 100 judged",
 }
 COLUMNS: Final = ("", "Hauls", "Total", "A haul", "80% interval", "Best one")
@@ -118,40 +121,7 @@ def _chance(p: float) -> str:
     return "hardly" if p < 0.05 else f"{round(p * 10)} in 10" if p >= 0.1 else "1 in 20"
 
 
-def settle_texts(trial: Trial) -> list[str]:
-    """Return what would settle it, in sentences."""
-    needed, difference = trial.to_settle, trial.to_settle.difference
-    texts = []
-    if trial.verdict == "settled":
-        texts.append("Nothing more is needed for this question.")
-    elif needed.hauls_per_group is None:
-        texts.append("Log counted hauls of two groups or more on the same trips to begin.")
-    elif needed.hauls_per_group == 0:
-        texts.append(
-            f"There are hauls enough to show a difference of {difference:g} times; what is seen "
-            "is smaller than that, or not the same everywhere."
-        )
-    else:
-        trips = "" if not needed.trips else f", about {_plural(needed.trips, 'trip')} like yours"
-        texts.append(
-            f"About {_plural(needed.hauls_per_group, 'more haul')} of each{trips}, dealt evenly "
-            f"over spots and trips, would show a difference of {difference:g} times."
-        )
-    if needed.can_hide is not None and needed.can_hide < 20:
-        texts.append(
-            f"Differences smaller than about {needed.can_hide:.1f} times may still hide in "
-            "these hauls."
-        )
-    if trial.common_soak_h is not None:
-        texts.append(f"Rates are for a soak of {trial.common_soak_h:.0f} h.")
-    return texts
-
-
 def layout_rows(layout: Layout | None) -> list[tuple[str, ...]]:
     """Return which trap goes where next."""
     placed = () if layout is None else layout.placed
     return [(each.spot, each.trap, each.design) for each in placed]
-
-
-def _plural(count: int, noun: str) -> str:
-    return f"{count} {noun}{'' if count == 1 else 's'}"

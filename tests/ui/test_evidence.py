@@ -23,13 +23,14 @@ from planner.assets import demo_log, demo_place
 from planner.estimates import Band, Interval, interval_of_draws
 from planner.logbook import Haul, Log, TripOutcome
 from planner.molt.evidence_types import Cause, Curve, Effect, Evidence, PastForecast, Record
+from planner.trials import settle_texts
 from planner.ui.effects_panel import EffectsPanel
 from planner.ui.evidence import EvidenceView
 from planner.ui.evidence_rows import effect_text, record_rows, record_text, score_rows
 from planner.ui.record_panel import RecordPanel
 from planner.ui.sources import Source
 from planner.ui.state import ViewState
-from planner.ui.trial_rows import groupings, settle_texts, weigh_traps
+from planner.ui.trial_rows import groupings, weigh_traps
 from planner.ui.trip_chart import mark_size
 from planner.ui.trip_points import TripPoint, moon_words, point_rows, trip_points
 from planner.ui.workbench import Workbench

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import argparse
 from argparse import Namespace
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from planner.cli.answers import Answer, Sheet, number, table_lines
 from planner.cli.arguments import add_job, add_log
 from planner.cli.errors import UsageError
+from planner.cli.spans import day
 from planner.errors import InputError
 
 if TYPE_CHECKING:
@@ -25,14 +27,20 @@ def add_to(jobs: Jobs) -> None:
         "--by",
         default="design",
         metavar="WHAT",
-        help="design, entrances, bait, spot, trap, depth, soak or a column of your own "
+        help="design, entrances, colour, bait, spot, trap, depth, soak or a column of your own "
         "(default: design)",
     )
     parser.add_argument(
         "--measure",
         default="keepers",
         metavar="WHAT",
-        help="keepers, crabs, shorts, females or light (default: keepers)",
+        help="keepers, crabs, shorts, females, bycatch or light (default: keepers)",
+    )
+    parser.add_argument(
+        "--today",
+        type=day,
+        metavar="D",
+        help="the day from which dates are counted (default: today)",
     )
     parser.add_argument(
         "--worth",
@@ -55,7 +63,7 @@ def _ratio(text: str) -> float:
 
 def _answer(args: Namespace) -> Answer:
     from planner.cli.logs import log_of
-    from planner.trials import compare, next_layout
+    from planner.trials import compare, next_layout, next_trip_days, settle_texts, trip_days
 
     log = log_of(args.log)
     hauls = () if log is None else log.hauls
@@ -64,9 +72,11 @@ def _answer(args: Namespace) -> Answer:
     except InputError as error:  # the log has been read: what is wrong are the words asked for
         raise UsageError(str(error)) from error
     layout = next_layout(hauls)
+    today = args.today or date.today()  # noqa: DTZ011  (the user's own day, not an instant)
+    days = next_trip_days(trip_days(hauls), trial.to_settle.trips or 0, today)
 
     def data() -> dict[str, Any]:
-        return _trial(trial, layout)
+        return _trial(trial, days, layout)
 
     def sheet() -> Sheet:
         rows = [_group(group) for group in trial.groups]
@@ -81,11 +91,7 @@ def _answer(args: Namespace) -> Answer:
             yield from table_lines(heads, rows, right="lrrrr")
         if trial.test.p is not None:
             yield f"{trial.test.name}: p = {trial.test.p:.2f}"
-        if trial.to_settle.hauls_per_group:
-            yield (
-                f"About {trial.to_settle.hauls_per_group} more hauls of each would settle a "
-                f"difference of {trial.to_settle.difference:g} times."
-            )
+        yield from settle_texts(trial, days)
         yield from (f"! {caution.text}" for caution in trial.warnings)
         if layout is not None:
             yield "Next trip, so that designs can be told apart soonest:"
@@ -97,8 +103,8 @@ def _answer(args: Namespace) -> Answer:
     return Answer(data, sheet, text)
 
 
-def _trial(trial: Trial, layout: Layout | None) -> dict[str, Any]:
-    spread = trial.dispersion
+def _trial(trial: Trial, days: Sequence[date], layout: Layout | None) -> dict[str, Any]:
+    spread, needed = trial.dispersion, trial.to_settle
     return {
         "by": trial.by,
         "measure": trial.measure,
@@ -108,6 +114,16 @@ def _trial(trial: Trial, layout: Layout | None) -> dict[str, Any]:
         "trips": trial.trips,
         "common_soak_h": number(trial.common_soak_h, 2),
         "groups": [_group(group) for group in trial.groups],
+        "contrasts": [
+            {
+                "better": each.better,
+                "other": each.other,
+                "ratio": number(each.ratio),
+                "low": number(each.low),
+                "high": number(each.high),
+            }
+            for each in trial.contrasts
+        ],
         "test": {"name": trial.test.name, "p": number(trial.test.p)},
         "dispersion": {
             "k": number(spread.k) if spread else None,
@@ -115,9 +131,15 @@ def _trial(trial: Trial, layout: Layout | None) -> dict[str, Any]:
             "high": number(spread.high) if spread else None,
         },
         "to_settle": {
-            "hauls_per_group": trial.to_settle.hauls_per_group,
-            "difference": trial.to_settle.difference,
-            "trips": trial.to_settle.trips,
+            "hauls_per_group": needed.hauls_per_group,
+            "low": needed.low,
+            "high": needed.high,
+            "difference": needed.difference,
+            "trips": needed.trips,
+            "next": days[0].isoformat() if days else None,
+            "by": days[-1].isoformat() if days else None,
+            "can_hide": number(needed.can_hide),
+            "seen": {"ratio": number(needed.seen_ratio), "hauls_per_group": needed.seen_hauls},
         },
         "layout": [
             {"trap": placed.trap, "design": placed.design, "spot": placed.spot}

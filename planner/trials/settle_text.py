@@ -1,0 +1,89 @@
+"""What would settle a comparison, in sentences for the window and the command line."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from typing import Final
+
+from planner.phrasing import day_text
+from planner.trials.trial import ToSettle, Trial
+
+# Above this a difference is no longer said to hide: the log shows next to nothing.
+_HIDES_ALL: Final = 20
+
+
+def settle_texts(trial: Trial, days: Sequence[date] = ()) -> list[str]:
+    """Return what would settle it; days: when the trips that it takes should end."""
+    needed = trial.to_settle
+    texts = []
+    if trial.verdict == "settled":
+        texts.append("Nothing more is needed for this question.")
+    elif needed.hauls_per_group is None:
+        texts.append("Log counted hauls of two groups or more on the same trips to begin.")
+    else:
+        texts.append(_hauls_text(needed) if needed.hauls_per_group else _enough_text(needed))
+        texts += [*_seen_texts(needed), *_day_texts(days)]
+    if needed.can_hide is not None and needed.can_hide < _HIDES_ALL:
+        texts.append(
+            f"Differences smaller than about {needed.can_hide:.1f} times may still hide in "
+            "these hauls."
+        )
+    if trial.common_soak_h is not None:
+        texts.append(f"Rates are for a soak of {trial.common_soak_h:.0f} h.")
+    return texts
+
+
+def _hauls_text(needed: ToSettle) -> str:
+    assert needed.hauls_per_group is not None
+    ends = ""
+    if needed.low is not None and needed.high is not None and needed.low < needed.high:
+        ends = f" ({_rounded(needed.low)} to {_rounded(needed.high)}, by how much is luck)"
+    trips = "" if not needed.trips else f", about {_plural(needed.trips, 'trip')} like yours"
+    hauls = _plural(_rounded(needed.hauls_per_group), "more haul")
+    return (
+        f"About {hauls} of each{ends}{trips}, dealt evenly over spots and trips, would bring "
+        f"a difference of {needed.difference:g} times to light 4 times in 5, or show that there "
+        "is none."
+    )
+
+
+def _enough_text(needed: ToSettle) -> str:
+    return (
+        f"There are hauls enough to show a difference of {needed.difference:g} times; what is "
+        "seen is smaller than that, or not the same everywhere."
+    )
+
+
+def _seen_texts(needed: ToSettle) -> list[str]:
+    ratio, hauls = needed.seen_ratio, needed.seen_hauls
+    if ratio is None or not hauls or ratio >= needed.difference:
+        return []
+    return [
+        f"The gap seen so far is smaller, {ratio:.1f} times: to be sure of one like it takes "
+        f"about {_plural(_rounded(hauls), 'more haul')} of each."
+    ]
+
+
+def _day_texts(days: Sequence[date]) -> list[str]:
+    if not days:
+        return []
+    first = f"{day_text(days[0])} {days[0].year}"
+    if len(days) == 1:
+        return [f"At your pace that trip ends about {first}."]
+    return [
+        f"At your pace the next trip ends about {first}, and the last of these "
+        f"{_plural(len(days), 'trip')} about {days[-1]:%B %Y}."
+    ]
+
+
+def _rounded(hauls: int) -> int:
+    """Return a number of hauls to no more digits than such a figure is worth."""
+    if hauls < 20:
+        return hauls
+    step = 5 if hauls < 100 else 10 ** (len(str(hauls)) - 2) * 5
+    return round(hauls / step) * step
+
+
+def _plural(count: int, noun: str) -> str:
+    return f"{count} {noun}{'' if count == 1 else 's'}"
