@@ -49,20 +49,23 @@ def run_clocks(
     water_c: shape (draws, days). factor: what moon and runs multiply the hazard by, the same
     shape.
     """
-    steps, ready = clocks.steps.copy(), clocks.ready.copy()
+    # Draws last and contiguous: the loop over days is most of the time of a forecast.
+    steps, ready = clocks.steps.T.copy(), clocks.ready.copy()
     warmth = np.maximum(water_c - parameters.base_c[:, None], 0)
-    pace = np.minimum(parameters.steps * warmth / parameters.degree_days[:, None], 1.0)
-    shed = 1 - np.exp(-parameters.ready_per_day[:, None] * shedding(parameters, water_c) * factor)
-    molts = np.empty(water_c.shape)
-    for day in range(water_c.shape[1]):
-        moving = steps * pace[:, day, None]
+    pace = np.minimum(parameters.steps * warmth / parameters.degree_days[:, None], 1.0).T.copy()
+    hazard = parameters.ready_per_day[:, None] * shedding(parameters, water_c) * factor
+    shed = (1 - np.exp(-hazard)).T.copy()
+    molts = np.empty(pace.shape)
+    moving = np.empty(steps.shape)
+    for day in range(len(pace)):
+        np.multiply(steps, pace[day], out=moving)
         steps -= moving
-        steps[:, 1:] += moving[:, :-1]
-        ready += moving[:, -1]
-        molts[:, day] = ready * shed[:, day]
-        ready -= molts[:, day]
-        steps[:, 0] += molts[:, day]
-    return molts * parameters.molting_share[:, None], Clocks(steps, ready)
+        steps[1:] += moving[:-1]
+        ready += moving[-1]
+        molts[day] = ready * shed[day]
+        ready -= molts[day]
+        steps[0] += molts[day]
+    return molts.T * parameters.molting_share[:, None], Clocks(steps.T.copy(), ready)
 
 
 def shedding(parameters: Parameters, water_c: Floats) -> Floats:

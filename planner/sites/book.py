@@ -8,7 +8,7 @@ from pathlib import Path
 
 from planner.assets import sample_sites, user_folder
 from planner.errors import Problem
-from planner.sites.reading import SiteError, read_tables
+from planner.sites.reading import SiteError, read_top
 
 
 @dataclass(frozen=True)
@@ -101,12 +101,12 @@ def _entries(folder: Path, *, shipped: bool) -> list[PlaceEntry]:
 
 def _entry(path: Path, *, shipped: bool) -> PlaceEntry:
     try:
-        tables = read_tables(path)
+        top = read_top(path)
     except SiteError:
         return PlaceEntry(path.stem, path, shipped)
-    name = tables.get("name")
+    name = top.get("name")
     shown = name.strip() if isinstance(name, str) and name.strip() else path.stem
-    return PlaceEntry(shown, path, shipped, invented=tables.get("invented") is True)
+    return PlaceEntry(shown, path, shipped, invented=top.get("invented") is True)
 
 
 def _words(entry: PlaceEntry) -> tuple[str, str]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 
 import numpy as np
@@ -10,15 +11,15 @@ from planner.clock import Instants, day_edges, days_between
 from planner.sites.site import Site
 from planner.sky.almanac_days import SkyDays
 from planner.sky.ephemeris import require_days
-from planner.sky.horizon import EVENTS, events_between, sun_is_up
+from planner.sky.horizon import EVENTS, EventName, events_between, sun_is_up
 from planner.sky.moon import illuminated, lunar_age
 
 
-def sky_days(site: Site, first: date, last: date, *, sun_only: bool = False) -> SkyDays:
+def sky_days(site: Site, first: date, last: date, events: Sequence[EventName] = EVENTS) -> SkyDays:
     """Return sun and moon at the place on the local days first..last, both included.
 
-    sun_only: of the events find sunrise and sunset alone, in a third of the time; twilight,
-    moonrise and moonset are NaT then.
+    events: those to find, each a sixth of the time; the others are NaT. Whether the sun is up
+    all day is told from sunrise and sunset, and False without them.
     Local days of 23 and 25 hours are taken as they are. Raises RangeError outside the
     ephemeris, ValueError when last precedes first.
     """
@@ -30,13 +31,14 @@ def sky_days(site: Site, first: date, last: date, *, sun_only: bool = False) -> 
     edges = day_edges(first, last, site.zone)
     noons = edges[:-1] + (edges[1:] - edges[:-1]) // 2
     never = np.empty(0, dtype="datetime64[ms]")
-    events = {
+    found = {
         **dict.fromkeys(EVENTS, never),
-        **events_between(site, edges[0], edges[-1], EVENTS[:2] if sun_only else EVENTS),
+        **events_between(site, edges[0], edges[-1], events),
     }
-    sunrise = _first_of_each_day(events["sunrise"], edges)
-    sunset = _last_of_each_day(events["sunset"], edges)
-    without = np.isnat(sunrise) & np.isnat(sunset)
+    sunrise = _first_of_each_day(found["sunrise"], edges)
+    sunset = _last_of_each_day(found["sunset"], edges)
+    asked = {"sunrise", "sunset"} <= set(events)
+    without = np.isnat(sunrise) & np.isnat(sunset) & asked
     up_all_day = np.zeros(noons.size, dtype=bool)
     up_all_day[without] = sun_is_up(site, noons[without])
     return SkyDays(
@@ -45,10 +47,10 @@ def sky_days(site: Site, first: date, last: date, *, sun_only: bool = False) -> 
         illuminated=illuminated(noons),
         sunrise=sunrise,
         sunset=sunset,
-        civil_dawn=_first_of_each_day(events["civil_dawn"], edges),
-        civil_dusk=_last_of_each_day(events["civil_dusk"], edges),
-        moonrise=_first_of_each_day(events["moonrise"], edges),
-        moonset=_first_of_each_day(events["moonset"], edges),
+        civil_dawn=_first_of_each_day(found["civil_dawn"], edges),
+        civil_dusk=_last_of_each_day(found["civil_dusk"], edges),
+        moonrise=_first_of_each_day(found["moonrise"], edges),
+        moonset=_first_of_each_day(found["moonset"], edges),
         sun_up_all_day=up_all_day,
     )
 

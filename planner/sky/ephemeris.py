@@ -49,7 +49,8 @@ def ephemeris() -> Ephemeris:
 
 @lru_cache(maxsize=1)
 def _read() -> Ephemeris:
-    from skyfield.api import load, load_file
+    # Not by way of skyfield.api, which brings satellites and constellations with it.
+    from skyfield.iokit import Loader, load_file
 
     resource = importlib.resources.files("skyfield_data") / "data" / "de421.bsp"
     with importlib.resources.as_file(resource) as path:
@@ -60,7 +61,7 @@ def _read() -> Ephemeris:
         moon=kernel["moon"],
         earth=kernel["earth"],
         kernel=kernel,
-        timescale=load.timescale(builtin=True),
+        timescale=Loader(".").timescale(builtin=True),
         first=_date_of_jd(max(start for start, _ in spans)) + _LEAD,
         last=_date_of_jd(min(end for _, end in spans)) - _TRAIL,
     )

@@ -43,7 +43,7 @@ def observer(site: Site) -> Any:
 
 
 def _observer(latitude_deg: float, longitude_deg: float) -> Any:
-    from skyfield.api import wgs84
+    from skyfield.toposlib import wgs84
 
     within = max(-_POLEMOST_DEG, min(_POLEMOST_DEG, latitude_deg))
     return ephemeris().earth + wgs84.latlon(within, longitude_deg)

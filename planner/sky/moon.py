@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -19,8 +20,12 @@ _MEAN_NEW_MOON = np.datetime64("2000-01-06T18:14:24", "ms")  # JD 2451550.26
 _SYNODIC_MONTH_D = 29.530589
 _MEAN_RATE_DEG_PER_D = 360.0 / _SYNODIC_MONTH_D
 _MS_PER_DAY = 86_400_000
+_LUNATION_MS = _SYNODIC_MONTH_D * _MS_PER_DAY
+_LUNATION_AND_MORE = np.timedelta64(30, "D")
 _STRAY_D = 1.0
 _CLOSE_ENOUGH_DEG = 1e-5  # under 0.1 s
+# A rate seen over a shorter step than this is all rounding.
+_LEAST_STEP_D = 1e-4
 
 
 def lunar_phase_angle(times: Instants) -> Floats:
@@ -72,8 +77,7 @@ def phases(
     """
     first, last = _instant(first_utc), _instant(last_utc)
     require_instants(np.array([first, last]))
-    times, quarters = _phase_instants(first, last, np.arange(4))
-    return Phases(times, quarters)
+    return Phases(*_phase_instants(first, last))
 
 
 def lunar_age(times: Instants) -> Floats:
@@ -86,8 +90,8 @@ def lunar_age(times: Instants) -> Floats:
     if instants.size == 0:
         return np.empty(0)
     require_instants(instants)
-    month = np.timedelta64(30, "D")
-    new_moons, _ = _phase_instants(instants.min() - month, instants.max(), np.array([0]))
+    times, kinds = _phase_instants(instants.min() - _LUNATION_AND_MORE, instants.max())
+    new_moons = times[kinds == 0]
     before = new_moons[np.searchsorted(new_moons, instants, side="right") - 1]
     age: Floats = (instants - before).astype(np.float64) / _MS_PER_DAY
     return age
@@ -101,33 +105,47 @@ def _instant(instant: datetime | np.datetime64) -> np.datetime64:
 
 
 def _phase_instants(
-    first: np.datetime64, last: np.datetime64, kinds: NDArray[np.int64]
+    first: np.datetime64, last: np.datetime64
 ) -> tuple[Instants, NDArray[np.int64]]:
-    """Return the instants in [first, last] of the given kinds of phase, and their kinds."""
-    lunations = (np.array([first, last]) - _MEAN_NEW_MOON).astype(np.float64) / (
-        _MS_PER_DAY * _SYNODIC_MONTH_D
-    )
-    stray = _STRAY_D / _SYNODIC_MONTH_D
-    number = np.arange(np.floor(lunations[0] - stray) - 1, np.ceil(lunations[1] + stray) + 1)
-    mean = number[:, None] + kinds[None, :] / 4.0
-    kind = np.broadcast_to(kinds, mean.shape)
-    near = (mean >= lunations[0] - stray) & (mean <= lunations[1] + stray)
-    guess_d, kind = mean[near] * _SYNODIC_MONTH_D, kind[near]
-    times = _refine(guess_d, kind * 90.0)
+    """Return the instants of the principal phases in [first, last], and their kinds (0 new)."""
+    years = np.array([first, last]).astype("datetime64[Y]").astype(int) + 1970
+    found = [_phases_of_year(year) for year in range(years[0], years[1] + 1)]
+    times = np.concatenate([each for each, _ in found])
+    kinds = np.concatenate([each for _, each in found])
     inside = (times >= first) & (times <= last)
-    return times[inside], kind[inside].astype(np.int64)
+    return times[inside], kinds[inside]
+
+
+@lru_cache(maxsize=64)
+def _phases_of_year(year: int) -> tuple[Instants, NDArray[np.int64]]:
+    """Return the phases of a UTC year, as far as the ephemeris goes, and their kinds."""
+    good = ephemeris()
+    edges = np.array([f"{year:04d}-01-01", f"{year + 1:04d}-01-01"], dtype="datetime64[ms]")
+    # Instants are allowed a day beyond the good dates, and ages ask a lunation further back.
+    begin = max(edges[0], np.datetime64(good.first, "ms") - _LUNATION_AND_MORE)
+    end = min(edges[1], np.datetime64(good.last, "ms") + np.timedelta64(2, "D"))
+    quarters = 4 * (np.array([begin, end]) - _MEAN_NEW_MOON).astype(np.float64) / _LUNATION_MS
+    stray = 4 * _STRAY_D / _SYNODIC_MONTH_D
+    number = np.arange(np.floor(quarters[0] - stray), np.ceil(quarters[1] + stray) + 1)
+    times = _refine(number / 4 * _SYNODIC_MONTH_D, number % 4 * 90.0)
+    inside = (times >= begin) & (times < end)
+    return times[inside], (number[inside] % 4).astype(np.int64)
 
 
 def _refine(guess_d: Floats, target_deg: Floats) -> Instants:
     """Return when the elongation reaches the target, starting from days since the mean epoch.
 
-    A step at the mean rate leaves at most an eighth of the error, as the moon's own rate
-    stays within 13% of it.
+    The first step is at the mean rate, which the moon's own stays within 13% of; the next are
+    at the rate just seen (secant).
     """
-    days = guess_d
+    days, rate = guess_d, np.full(guess_d.shape, _MEAN_RATE_DEG_PER_D)
+    step_d, before = np.zeros(guess_d.shape), np.zeros(guess_d.shape)
     while True:
         times = _MEAN_NEW_MOON + np.round(days * _MS_PER_DAY).astype("timedelta64[ms]")
         ahead = (_elongation_deg(times) - target_deg + 180.0) % 360.0 - 180.0
         if np.all(np.abs(ahead) < _CLOSE_ENOUGH_DEG):
             return times
-        days = days - ahead / _MEAN_RATE_DEG_PER_D
+        telling = np.abs(step_d) > _LEAST_STEP_D
+        rate[telling] = (ahead - before)[telling] / step_d[telling]
+        step_d, before = -ahead / rate, ahead
+        days = days + step_d

@@ -26,7 +26,7 @@ class Outlook:
 
     lowest_m, highest_m: lowest and highest water of each local day, metres above the datum.
     why_not_free, why_closed: the reason in words, "" on days that are free, or open.
-    sky: of the events, with sunrise and sunset only.
+    sky: of the events, with sunrise and sunset only, or none at a first look.
     phases: principal phases of the moon from the first day's beginning to the last day's end.
     """
 
@@ -94,11 +94,13 @@ def outlook(
     log: Log | None = None,
     *,
     seed: int = 0,
+    sun: bool = True,
     checkpoint: Callable[[], None] = lambda: None,
 ) -> Outlook:
     """Return the outlook of a place for the local days first..last, both included.
 
-    log: what to learn from, None for the prior alone.
+    log: what to learn from, None for the prior alone. sun: whether to find sunrise and sunset,
+    a fifth of the time.
     checkpoint: called between the stages, the forecast's among them; it may raise `Cancelled`
     to stop the work.
     Raises RangeError for days that sun or water cannot be computed for, ValueError when last
@@ -107,7 +109,7 @@ def outlook(
     from planner.molt import forecast
     from planner.sky import phases, sky_days
 
-    sky = sky_days(site, first, last, sun_only=True)
+    sky = sky_days(site, first, last, ("sunrise", "sunset") if sun else ())
     checkpoint()
     edges = day_edges(first, last, site.zone)
     moon = phases(edges[0], edges[-1])

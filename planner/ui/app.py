@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import sys
 from datetime import date
 
@@ -67,6 +68,9 @@ def run() -> int:
     window = MainWindow(bench)
     window.resize(1280, 800)
     window.show()
+    # What is there by now stays to the end: looking through it again and again takes time that
+    # the first days on the strip need.
+    gc.freeze()
     demo = settings.demo or not settings.place
     source = demo_source() if demo else Source(settings.place)
     # After the first paint, so that the window is there at once.

@@ -143,13 +143,16 @@ class DatesView(QWidget):
     def _show_outlook(self) -> None:
         outlook = self.bench.outlook
         self.strip.show_outlook(outlook)
+        if not self._marks:
+            self._show_log()
         self._say_basis()
         self._say_day()
         self._fill_table()
 
     def _show_log(self) -> None:
         site = self.bench.site
-        if site is not None:
+        # Past catches come after the days: what reads them takes time that the days need.
+        if site is not None and self.bench.outlook is not None:
             log = self.bench.log
             self.bench.desk.start(
                 "trip marks",

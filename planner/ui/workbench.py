@@ -70,6 +70,9 @@ class Workbench(QObject):
         self.first, self.last = self._year_around_today()
         # Whether the outlook that is being worked out is to be followed by plans.
         self._plans_due = False
+        # A place's first look, from before the place has arrived with its log.
+        self._looking_at: Site | None = None
+        self._first_look: Outlook | None = None
         state.listen(self._state_changed)
 
     # -- opening ---------------------------------------------------------------------------
@@ -82,6 +85,8 @@ class Workbench(QObject):
         """
 
         def then_the_log(site: Site) -> None:
+            self._look(site)
+
             def without(error: PlannerError) -> None:
                 self._arrive(source, site, None, None)
                 self.trouble.emit(str(error))
@@ -112,7 +117,8 @@ class Workbench(QObject):
         self._tell_log()
         if book is not None and book.notice is not None:
             self.notice.emit(str(book.notice))
-        self._refresh()
+        if self._looking_at is site and self._first_look is not None:
+            self._show_first_look(self._first_look)
 
     @property
     def log(self) -> Log:
@@ -147,31 +153,65 @@ class Workbench(QObject):
         if "style" in changed:
             self._rank()  # the reasons and warnings of plans are sentences with units
 
+    def _look(self, site: Site) -> None:
+        """Begin a place's first look while its log is opened: at what is known in general.
+
+        What the log teaches, and the sun, take a second more and follow.
+        """
+        self._looking_at, self._first_look = site, None
+
+        def done(found: Outlook) -> None:
+            self._first_look = found
+            if self.site is site:
+                self._show_first_look(found)
+
+        def failed(error: PlannerError) -> None:
+            self._looking_at = None
+            self.trouble.emit(str(error))
+
+        first, last = self._year_around_today()
+        self._work_out(site, first, last, None, done, failed, sun=False)
+
+    def _show_first_look(self, found: Outlook) -> None:
+        self._looking_at = self._first_look = None
+        self.outlook = found
+        self.outlook_changed.emit()
+        self._refresh()
+
     def _refresh(self, plans: bool = True) -> None:
-        site, log, first, last = self.site, self.log, self.first, self.last
-        if site is None:
-            return
+        if self.site is None or self._looking_at is self.site:
+            return  # what the first look shows is followed by all that has come since
         self._plans_due = self._plans_due or plans
-        # A place's first look is at what is known in general: learning takes a second more.
-        at_first = self.outlook is None and bool(log.hauls)
-        known = None if at_first or not log.hauls else log
-
-        def work(checkpoint: Checkpoint) -> Outlook:
-            from planner.trips import outlook
-
-            return outlook(site, first, last, known, checkpoint=checkpoint)
 
         def done(found: Outlook) -> None:
             self.outlook = found
             self.outlook_changed.emit()
-            if at_first:
-                self._refresh(plans=False)
-            elif self._plans_due:
+            if self._plans_due:
                 self._plans_due = False
                 self._find_plans()
 
+        log = self.log if self.log.hauls else None
+        self._work_out(self.site, self.first, self.last, log, done)
+
+    def _work_out(
+        self,
+        site: Site,
+        first: date,
+        last: date,
+        log: Log | None,
+        done: Callable[[Outlook], None],
+        failed: Callable[[PlannerError], None] | None = None,
+        sun: bool = True,
+    ) -> None:
+        def work(checkpoint: Checkpoint) -> Outlook:
+            from planner.trips import outlook
+
+            return outlook(site, first, last, log, sun=sun, checkpoint=checkpoint)
+
         label = "Working out the water, the moon and the crabs"
-        self.desk.start("outlook", label if known is None else "Learning from the log", work, done)
+        self.desk.start(
+            "outlook", label if log is None else "Learning from the log", work, done, failed
+        )
 
     def _find_plans(self) -> None:
         outlook, log, today = self.outlook, self.log, self.state.today

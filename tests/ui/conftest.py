@@ -36,7 +36,8 @@ class _WorkedOut:
     def outlook(
         self, site: Any, first: date, last: date, log: Log | None = None, **options: Any
     ) -> Outlook:
-        key = ("outlook", repr(site), first, last, log and log.fingerprint)
+        sun = options.get("sun", True)
+        key = ("outlook", repr(site), first, last, log and log.fingerprint, sun)
         if key not in self._kept:
             self._kept[key] = self._outlook(site, first, last, log, **options)
         return self._kept[key]
