@@ -101,6 +101,7 @@ def main() -> int:
     begun = time.monotonic()
     try:
         machine.prepare(screen=False)
+        machine.prepare_browser()
         python = environment.prepare(".venv", ["window", "dev"])
     except machine.SetUpError as error:
         print(error, file=sys.stderr)

@@ -51,6 +51,10 @@ FOR_A_SCREEN = (
     Library("libxcb-xkb.so.1", "libxcb-xkb1", "libxcb", "libxcb"),
 )
 
+# What a phone page is tried in, under the names that systems give it.
+BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable")
+BROWSER_APT = "chromium"
+
 
 def say(text: str) -> None:
     """Print a line of progress at once, so that it stands before what a command prints."""
@@ -157,6 +161,24 @@ def hint_for_others(missing: Sequence[Library]) -> str:
         f"  with dnf:    sudo dnf install {dnf}\n"
         f"  with pacman: sudo pacman -S {pacman}"
     )
+
+
+def has_browser(find: Callable[[str], str | None] = shutil.which) -> bool:
+    """Tell whether a browser is there that tests can drive."""
+    return any(find(name) is not None for name in BROWSERS)
+
+
+def prepare_browser() -> None:
+    """Fetch a browser for the tests of the phone page where apt has one.
+
+    Going without is not fatal: those tests then say why they are left out.
+    """
+    if has_browser() or not uses_apt(_os_release()):
+        return
+    try:
+        _install_with_apt([BROWSER_APT])
+    except SetUpError as error:
+        say(f"No browser, so the phone page goes untried here. {error}")
 
 
 def prepare(*, screen: bool) -> None:

@@ -1,4 +1,4 @@
-"""The button that takes a trip on deck: a tally sheet to print."""
+"""The button that takes a trip on deck: a tally sheet to print, or a page for a phone."""
 
 from __future__ import annotations
 
@@ -34,9 +34,10 @@ class DeckButton(QPushButton):
         super().__init__("To tally on deck")
         self.bench, self._rows, self._paper = bench, rows, paper
         self._zones = zones if zones is not None else {}
-        self.setToolTip("Take this trip's traps along, to count crabs on paper")
+        self.setToolTip("Take this trip's traps along, to count crabs on paper or on a phone")
         menu = QMenu(self)
         self.sheet = menu.addAction("Tally sheet to print…", self.save_sheet)
+        self.page = menu.addAction("Tally page for a phone…", self.save_page)
         self.setMenu(menu)
 
     def save_sheet(self) -> None:
@@ -55,6 +56,25 @@ class DeckButton(QPushButton):
             "PDF (*.pdf)",
             write,
             "Tally sheet written to {}. Print it from there.",
+        )
+
+    def save_page(self) -> None:
+        """Ask where, and write the page that a phone opens without a network."""
+        from planner.handouts.tally_page import tally_page
+        from planner.handouts.writing import write_whole
+
+        style = self.bench.state.style
+
+        def write(trip: DeckTrip, path: Path) -> None:
+            write_whole(path, tally_page(trip, style).encode())
+
+        self._save(
+            "Save the tally page",
+            "html",
+            "Web page (*.html)",
+            write,
+            "Tally page written to {}. Send that file to the phone and open it there, at home: it "
+            "needs no network afterwards. What it counts comes back through Import in Log hauls.",
         )
 
     def _save(

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 
 from planner.errors import PlannerError
 from planner.handouts import TripFacts, calendar_file, checklist, trip_facts, trip_sheet, water_csv
+from planner.handouts.writing import write_whole
 from planner.logbook import Haul
 from planner.sites import Site
 from planner.trips import Plan
@@ -299,16 +300,3 @@ class LoadView(QWidget):
         trip = re.sub(r'[\\/:*?"<>|]', "-", trip_key(self.facts.site, self.facts.plan))
         path, _ = QFileDialog.getSaveFileName(self, asked, f"{trip}.{suffix}", kinds)
         return Path(path) if path else None
-
-
-def write_whole(path: Path, content: bytes) -> None:
-    """Write a file whole or not at all; PlannerError when it cannot be."""
-    partial = path.with_name(f"{path.name}.partial")
-    try:
-        partial.write_bytes(content)
-        partial.replace(path)
-    except OSError as error:
-        partial.unlink(missing_ok=True)
-        raise PlannerError(
-            f"{path} cannot be written ({error.strerror}); choose another folder or make room."
-        ) from None

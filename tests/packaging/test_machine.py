@@ -120,3 +120,24 @@ def test_a_command_that_fails_cannot_start_or_hangs_has_not_ended_well() -> None
     assert not machine.run([python, "-c", "raise SystemExit(3)"])
     assert not machine.run(["fullshell-has-no-such-command"])
     assert not machine.run([python, "-c", "import time; time.sleep(60)"], limit_s=0.1)
+
+
+def test_a_browser_is_known_by_any_of_its_names() -> None:
+    """Protects a machine with a browser from fetching another."""
+    assert machine.has_browser({"google-chrome": "/opt/chrome"}.get)
+    assert not machine.has_browser({}.get)
+
+
+def test_a_machine_without_a_browser_is_still_set_up(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Protects every other check where no browser can be had."""
+
+    def refuse(packages: list[str]) -> None:
+        raise machine.SetUpError("no rights")
+
+    monkeypatch.setattr(machine, "has_browser", lambda: False)
+    monkeypatch.setattr(machine, "_os_release", lambda: {"ID": "debian"})
+    monkeypatch.setattr(machine, "_install_with_apt", refuse)
+    machine.prepare_browser()
+    assert "no rights" in capsys.readouterr().out

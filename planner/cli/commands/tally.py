@@ -1,4 +1,4 @@
-"""`fullshell tally`: what a trip is tallied on, on deck: a sheet to print."""
+"""`fullshell tally`: what a trip is tallied on, on deck: a sheet to print, or a page to tap."""
 
 from __future__ import annotations
 
@@ -23,10 +23,12 @@ if TYPE_CHECKING:
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    summary = "Write what a trip is tallied on, on deck: a sheet to print."
+    summary = "Write what a trip is tallied on: a sheet to print, or a page for a phone."
     parser = jobs.add_parser("tally", help=summary, description=summary, allow_abbrev=False)
     add_place(parser)
-    parser.add_argument("out", metavar="OUT.pdf", type=_out, help="the file to write")
+    parser.add_argument(
+        "out", metavar="OUT", type=_out, help="the file to write; its ending says which of the two"
+    )
     add_log(parser)
     parser.add_argument("--trip", metavar="NAME", help="a trip of the log, with its own rows")
     parser.add_argument(
@@ -42,8 +44,8 @@ def add_to(jobs: Jobs) -> None:
 
 def _out(text: str) -> Path:
     path = Path(text)
-    if path.suffix.lower() != ".pdf":
-        raise argparse.ArgumentTypeError(f'"{text}" is not a .pdf file name')
+    if path.suffix.lower() not in (".pdf", ".html"):
+        raise argparse.ArgumentTypeError(f'"{text}" is not a .pdf or .html file name')
     return path
 
 
@@ -61,7 +63,13 @@ def _run(args: Namespace) -> str:
     rows = _rows(log, site, args.trip, args.day or today)
     trip = deck_trip(rows, site.zone, invented=site.invented)
     style = Style(length=args.units, temperature="F" if args.units == "ft" else "C")
-    _write_sheet(trip, out, today, style, args.paper)
+    if out.suffix.lower() == ".html":
+        from planner.handouts.tally_page import tally_page
+        from planner.handouts.writing import write_whole
+
+        write_whole(out, tally_page(trip, style).encode())
+    else:
+        _write_sheet(trip, out, today, style, args.paper)
     return f"{out}: {len(rows)} traps of trip {trip.name}\n"
 
 

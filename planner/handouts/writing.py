@@ -1,0 +1,20 @@
+"""Files that leave the program, written whole or not at all."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from planner.errors import PlannerError
+
+
+def write_whole(path: Path, content: bytes) -> None:
+    """Write a file whole or not at all; PlannerError when it cannot be."""
+    partial = path.with_name(f"{path.name}.partial")
+    try:
+        partial.write_bytes(content)
+        partial.replace(path)
+    except OSError as error:
+        partial.unlink(missing_ok=True)
+        raise PlannerError(
+            f"{path} cannot be written ({error.strerror}); choose another folder or make room."
+        ) from None
