@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from planner.logbook.bin import Binned
 from planner.logbook.book import Logbook, default_logbook
-from planner.logbook.entries import Haul, Trip, TripOutcome
+from planner.logbook.entries import Crab, Haul, Trap, TrapEvent, Trip, TripOutcome
 from planner.logbook.errors import (
     LogbookDamaged,
     LogbookError,
@@ -13,13 +14,15 @@ from planner.logbook.errors import (
 )
 from planner.logbook.export import export_table, table_text
 from planner.logbook.journal import Change
-from planner.logbook.log import Log
+from planner.logbook.log import Log, TripKey
 from planner.logbook.log_file import read_log
 from planner.logbook.reading import Zones
 from planner.logbook.zones import book_zone
 
 __all__ = [
+    "Binned",
     "Change",
+    "Crab",
     "Haul",
     "Log",
     "LogError",
@@ -28,7 +31,10 @@ __all__ = [
     "LogbookError",
     "LogbookInUse",
     "LogbookNewer",
+    "Trap",
+    "TrapEvent",
     "Trip",
+    "TripKey",
     "TripOutcome",
     "Zones",
     "book_zone",

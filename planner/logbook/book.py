@@ -2,35 +2,31 @@
 
 from __future__ import annotations
 
-import json
 import sqlite3
-from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import astuple
-from datetime import UTC, datetime
-from functools import partial
-from itertools import zip_longest
+from datetime import datetime
+from functools import cache, partial
 from pathlib import Path
 from threading import RLock
-from typing import Any, Final, Self
+from typing import Self
 from zoneinfo import ZoneInfo
 
 from planner.assets import user_folder
 from planner.errors import Problem
+from planner.logbook import bin as the_bin
 from planner.logbook import journal
-from planner.logbook.columns import COLUMNS, TIMES
-from planner.logbook.entries import Haul, Trip
+from planner.logbook.bin import Binned
+from planner.logbook.contents import Contents
+from planner.logbook.entries import Haul, Trap, Trip
 from planner.logbook.errors import LogbookError, LogbookInUse, LogError
 from planner.logbook.files import damaged, lock_writing, open_reader, open_writer, told
+from planner.logbook.joining import join
 from planner.logbook.journal import Change, Recorder
-from planner.logbook.log import HaulKey, Log, haul_key
+from planner.logbook.log import Log, TripKey
 from planner.logbook.reading import read_table
-from planner.logbook.rules import haul_problems
-
-# Columns of the haul table that the trip carries, not the haul.
-_OF_TRIP: Final = ("trip", "place")
-_TRIP_DETAILS: Final = ("crew", "weather", "water_c", "notes")
+from planner.logbook.rules import haul_problems, trap_problems, trip_problems
+from planner.logbook.writing import Writer
 
 
 def default_logbook() -> Path:
@@ -57,6 +53,7 @@ class Logbook:
         self.notice = notice
         self._connection = connection
         self._writing = writing
+        self._contents = Contents(connection, watched=writing is not None)
         self._turn = RLock()
 
     @classmethod
@@ -97,16 +94,12 @@ class Logbook:
         self.close()
 
     def read(self) -> Log:
-        """Return everything in the book, hauls in the order of entry."""
+        """Return everything in the book, trip by trip; of a later reading only what changed."""
         with self._turn, told(self.path):
-            trips = self._connection.execute("SELECT * FROM trips ORDER BY id").fetchall()
-            names = {row["id"]: (row["name"], row["place"]) for row in trips}
-            hauls = self._connection.execute("SELECT * FROM hauls ORDER BY id").fetchall()
             try:
-                kept = tuple(_haul(row, *names[row["trip_id"]]) for row in hauls)
+                return self._contents.read()
             except (KeyError, TypeError, ValueError) as error:  # no value the book ever wrote
                 raise damaged(self.path) from error
-            return Log(kept, tuple(_trip(row) for row in trips))
 
     def save_trip(
         self, name: str, hauls: Sequence[Haul], details: Trip | None = None, change: str = ""
@@ -114,29 +107,87 @@ class Logbook:
         """Replace the hauls of a trip; no hauls and no details remove it.
 
         details: crew, weather and the like of the trip at the place it names; None leaves
-        them as they are. change: what undo calls it, such as "keepers of trap A3".
-        LogError names every impossible haul by its number.
+        them as they are. change: what undo calls it, such as "keepers of trap A3". Hauls and
+        trips that are gone afterwards are in the bin. LogError names every impossible haul by
+        its number.
         """
-        _require_possible(name, hauls)
+        _require_possible(name, hauls, details)
         change = change or f"entry of trip {name}"
         with self._changing(change, [name]) as recorder:
+            writer = Writer(self._connection, recorder)
             kept = {haul.place for haul in hauls} | ({details.place} if details else set())
-            for row in self._trips_named(name):
-                if row["place"] not in kept:
-                    self._remove(recorder, row["id"])
+            for place, trip_id in writer.trips_named(name).items():
+                if place not in kept:
+                    writer.remove_trip(name, trip_id)
             for place in sorted(kept):
-                trip_id = self._trip_id(recorder, name, place)
-                self._replace(recorder, trip_id, [haul for haul in hauls if haul.place == place])
+                rows = [haul for haul in hauls if haul.place == place]
+                writer.replace_hauls(name, writer.trip_id(name, place), rows)
             if details is not None:
-                self._set_details(recorder, self._trip_id(recorder, name, details.place), details)
+                writer.set_details(details)
             return _change(recorder, change, [name])
 
-    def delete_trip(self, name: str) -> Change:
-        """Remove a trip and its hauls; undo brings them back."""
+    def delete_trip(self, name: str, place: str | None = None) -> Change:
+        """Put a trip and its hauls into the bin; place: only the trip there, None at every one."""
         with self._changing(f"delete of trip {name}", [name]) as recorder:
-            for row in self._trips_named(name):
-                self._remove(recorder, row["id"])
+            writer = Writer(self._connection, recorder)
+            for where, trip_id in writer.trips_named(name).items():
+                if place in (None, where):
+                    writer.remove_trip(name, trip_id)
             return _change(recorder, f"delete of trip {name}", [name])
+
+    def save_details(self, details: Trip, change: str = "") -> Change:
+        """Set what is known of a trip as a whole, such as its kitchen count."""
+        _require_possible(details.name, (), details)
+        change = change or f"details of trip {details.name}"
+        with self._changing(change, [details.name]) as recorder:
+            Writer(self._connection, recorder).set_details(details)
+            return _change(recorder, change, [details.name])
+
+    def kitchen_asked(self, trips: Sequence[TripKey]) -> None:
+        """Note that the window has asked for the kitchen counts of trips; nothing to undo."""
+        with self._writable(), journal.transaction(self._connection):
+            self._connection.executemany(
+                "UPDATE trips SET kitchen_asked = 1 WHERE name = ? AND place = ?", trips
+            )
+
+    # -- traps -------------------------------------------------------------------------------
+
+    def save_trap(self, trap: Trap, label: str | None = None, change: str = "") -> Change:
+        """Keep a trap with its history; label: its label until now when that changes."""
+        problems = list(trap_problems(trap))
+        if problems:
+            raise LogError(f"trap {trap.label}", problems)
+        change = change or f"history of trap {trap.label}"
+        with self._changing(change, []) as recorder:
+            Writer(self._connection, recorder).set_trap(label or trap.label, trap)
+            return _change(recorder, change, [])
+
+    def delete_trap(self, label: str) -> Change:
+        """Forget a trap's own history; its hauls stay, and undo brings it back."""
+        with self._changing(f"delete of trap {label}", []) as recorder:
+            Writer(self._connection, recorder).remove_trap(label)
+            return _change(recorder, f"delete of trap {label}", [])
+
+    # -- the bin -----------------------------------------------------------------------------
+
+    def binned(self) -> tuple[Binned, ...]:
+        """Return what was deleted and is still in the bin, newest first."""
+        with self._turn, told(self.path):
+            return the_bin.listed(self._connection)
+
+    def take_out_of_bin(self, number: int) -> Change:
+        """Put a deleted trip or haul back into the log."""
+        with self._changing("return from the bin", []) as recorder:
+            trip = the_bin.take_out(self._connection, recorder, number)
+            return _change(recorder, "return from the bin", [] if trip is None else [trip])
+
+    def empty_bin(self) -> Change:
+        """Let go of what is in the bin; only the user asks for this."""
+        with self._changing("emptying of the bin", []) as recorder:
+            the_bin.empty(self._connection, recorder)
+            return _change(recorder, "emptying of the bin", [])
+
+    # -- tables ------------------------------------------------------------------------------
 
     def import_table(
         self,
@@ -158,18 +209,27 @@ class Logbook:
         return self.add_hauls(table.hauls, f"import of {Path(path).name}")
 
     def add_hauls(self, hauls: Sequence[Haul], name: str) -> Change:
-        """Add those hauls that the book does not have yet, as one change of that name."""
+        """Take in those hauls that the book does not have yet, as one change of that name.
+
+        A row that waited to be counted is filled by the haul of its trap: see `joining.join`.
+        """
         with self._writable():
-            missing = _not_yet_in(self.read(), hauls)
-            trips = list(dict.fromkeys(haul.trip for haul in missing))
+            log = self.read()
+            joined = join(log.hauls, hauls)
+            touched = [*joined.new, *joined.filled.values()]
+            trips = list(dict.fromkeys(haul.trip for haul in touched))
             with self._changing(name, trips) as recorder:
-                ids: dict[tuple[str, str], int] = {}
-                for haul in missing:
-                    key = (haul.trip, haul.place)
-                    if key not in ids:
-                        ids[key] = self._trip_id(recorder, *key)
-                    recorder.insert("hauls", {"trip_id": ids[key], **_haul_values(haul)})
-                return _change(recorder, name, trips, added=len(missing))
+                writer = Writer(self._connection, recorder)
+                trip_id = cache(writer.trip_id)
+                for trip, place in {(haul.trip, haul.place) for haul in joined.filled.values()}:
+                    rows = joined.trip_filled(log.hauls, trip, place)
+                    writer.replace_hauls(trip, trip_id(trip, place), rows)
+                for haul in joined.new:
+                    writer.add_haul(trip_id(haul.trip, haul.place), haul)
+                added, filled = len(joined.new), len(joined.filled)
+                return _change(recorder, name, trips, added=added, filled=filled)
+
+    # -- undo --------------------------------------------------------------------------------
 
     def undo(self) -> Change | None:
         """Take back the newest change; None when there is none. Works after a restart too."""
@@ -212,44 +272,10 @@ class Logbook:
         with self._writable(), journal.recording(self._connection, name, trips) as recorder:
             yield recorder
 
-    def _trips_named(self, name: str) -> list[sqlite3.Row]:
-        found = self._connection.execute("SELECT id, place FROM trips WHERE name = ?", (name,))
-        return found.fetchall()
 
-    def _trip_id(self, recorder: Recorder, name: str, place: str) -> int:
-        """Return the id of a trip, added when there is none."""
-        for row in self._trips_named(name):
-            if row["place"] == place:
-                return int(row["id"])
-        return recorder.insert("trips", {"name": name, "place": place})
-
-    def _remove(self, recorder: Recorder, trip_id: int) -> None:
-        self._replace(recorder, trip_id, [])
-        recorder.delete("trips", trip_id)
-
-    def _replace(self, recorder: Recorder, trip_id: int, hauls: Sequence[Haul]) -> None:
-        """Bring a trip's rows to these hauls, touching only the rows that differ."""
-        rows = self._connection.execute(
-            "SELECT * FROM hauls WHERE trip_id = ? ORDER BY id", (trip_id,)
-        ).fetchall()
-        for row, haul in zip_longest(rows, hauls):
-            if haul is None:
-                recorder.delete("hauls", row["id"])
-            elif row is None:
-                recorder.insert("hauls", {"trip_id": trip_id, **_haul_values(haul)})
-            elif haul_key(_haul(row, haul.trip, haul.place)) != haul_key(haul):
-                recorder.update("hauls", row["id"], _haul_values(haul))
-
-    def _set_details(self, recorder: Recorder, trip_id: int, details: Trip) -> None:
-        row = self._connection.execute("SELECT * FROM trips WHERE id = ?", (trip_id,)).fetchone()
-        if astuple(_trip(row)) != astuple(details):
-            values = {name: getattr(details, name) for name in _TRIP_DETAILS}
-            recorder.update("trips", trip_id, values)
-
-
-def _require_possible(name: str, hauls: Sequence[Haul]) -> None:
-    """LogError naming every haul that breaks a rule."""
-    problems: list[Problem] = []
+def _require_possible(name: str, hauls: Sequence[Haul], details: Trip | None) -> None:
+    """LogError naming everything about a trip that breaks a rule."""
+    problems: list[Problem] = [] if details is None else list(trip_problems(details))
     for number, haul in enumerate(hauls, start=1):
         if haul.trip != name:
             raise ValueError(f"haul {number} belongs to trip {haul.trip!r}, not {name!r}")
@@ -262,40 +288,7 @@ def _where(number: int, column: str) -> str:
     return f"haul {number}, {column}"
 
 
-def _change(recorder: Recorder, name: str, trips: Sequence[str], added: int = 0) -> Change:
-    return Change(name, tuple(trips) if recorder.has_written else (), added)
-
-
-def _not_yet_in(log: Log, hauls: Sequence[Haul]) -> list[Haul]:
-    """Return the hauls that the log lacks; of hauls alike in everything, as many as it lacks."""
-    there: Counter[HaulKey] = Counter(haul_key(haul) for haul in log.hauls)
-    missing = []
-    for haul in hauls:
-        key = haul_key(haul)
-        if there[key] > 0:
-            there[key] -= 1
-        else:
-            missing.append(haul)
-    return missing
-
-
-def _haul_values(haul: Haul) -> dict[str, object]:
-    values = {name: getattr(haul, name) for name in COLUMNS if name not in _OF_TRIP}
-    for name in TIMES:
-        instant = values[name]
-        values[name] = None if instant is None else instant.astimezone(UTC).isoformat()
-    extra = json.dumps(dict(haul.extra), ensure_ascii=False)
-    return {**values, "extra": extra}
-
-
-def _haul(row: sqlite3.Row, trip: str, place: str) -> Haul:
-    values: dict[str, Any] = {name: row[name] for name in COLUMNS if name not in _OF_TRIP}
-    for name in TIMES:
-        written = values[name]
-        values[name] = None if written is None else datetime.fromisoformat(written)
-    extra = {} if row["extra"] == "{}" else json.loads(row["extra"])
-    return Haul(trip=trip, place=place, **values, extra=extra)
-
-
-def _trip(row: sqlite3.Row) -> Trip:
-    return Trip(row["name"], row["place"], *(row[name] for name in _TRIP_DETAILS))
+def _change(
+    recorder: Recorder, name: str, trips: Sequence[str], added: int = 0, filled: int = 0
+) -> Change:
+    return Change(name, tuple(trips) if recorder.has_written else (), added, filled)

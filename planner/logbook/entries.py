@@ -4,7 +4,37 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import date, datetime
+from typing import Final
+
+# What a crab may be called; "" stands for not recorded. The words of the trade.
+SEXES: Final = ("male", "immature female", "mature female")
+WIDTHS_BY: Final = ("point to point", "inside the points")
+SHELLS: Final = ("buster", "soft", "papershell", "buckram", "hard")
+PEELER_SIGNS: Final = ("none", "white", "pink", "red")
+ABDOMENS: Final = ("white", "cream", "yellowed", "rusty", "dark")
+GRADES: Final = ("light", "filling", "full")
+TRAP_EVENTS: Final = ("bought", "built", "repaired", "changed", "lost", "found", "retired")
+
+
+@dataclass(frozen=True)
+class Crab:
+    """One crab looked at by itself. None and "" mean not recorded, which is not zero.
+
+    sex, width_by, shell, peeler_sign, abdomen, grade: one of the words above. width_by: how the
+    width was measured. grade: fullness. meat_g: what picking this crab gave.
+    """
+
+    sex: str = ""
+    width_mm: float | None = None
+    width_by: str = ""
+    weight_g: float | None = None
+    shell: str = ""
+    peeler_sign: str = ""
+    abdomen: str = ""
+    grade: str = ""
+    meat_g: float | None = None
+    notes: str = ""
 
 
 @dataclass(frozen=True)
@@ -14,6 +44,8 @@ class Haul:
     trip: the trip's name, unique within its place. set_at, hauled_at: aware, UTC.
     judged: legal crabs looked at for fullness; light: how many of those were light.
     other: other species as written. extra: unknown columns of an imported table.
+    crabs: those of the haul that were looked at by themselves.
+    row: where the logbook keeps it, None while it has no row; says nothing of the haul itself.
     """
 
     trip: str
@@ -35,13 +67,17 @@ class Haul:
     water_c: float | None = None
     notes: str = ""
     extra: Mapping[str, str] = field(default_factory=dict)
+    crabs: tuple[Crab, ...] = ()
+    row: int | None = field(default=None, compare=False, repr=False)
 
 
 @dataclass(frozen=True)
 class Trip:
     """What belongs to a trip as a whole; a name is unique within its place.
 
-    crew: people aboard. water_c: one reading for the trip, where hauls have none of their own.
+    crew: people aboard. weather: in words. water_c: one reading for the trip, where hauls have
+    none of their own. kitchen_picked: crabs of the whole catch that were picked, kitchen_light:
+    how many of those were light. kitchen_asked: whether the window has asked for that count.
     """
 
     name: str
@@ -50,6 +86,28 @@ class Trip:
     weather: str = ""
     water_c: float | None = None
     notes: str = ""
+    kitchen_picked: int | None = None
+    kitchen_light: int | None = None
+    kitchen_asked: bool = field(default=False, compare=False, repr=False)
+
+
+@dataclass(frozen=True)
+class TrapEvent:
+    """Something that befell a trap. kind: one of TRAP_EVENTS. on: the local day."""
+
+    kind: str
+    on: date
+    notes: str = ""
+
+
+@dataclass(frozen=True)
+class Trap:
+    """A trap by its label, and its history in the order of entry."""
+
+    label: str
+    design: str = ""
+    notes: str = ""
+    events: tuple[TrapEvent, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -57,6 +115,8 @@ class TripOutcome:
     """A trip added up over its hauls; counts are sums of what was recorded, None when nothing was.
 
     when: the middle of the recorded haul times, UTC; None when no haul has a time.
+    judged, light: on deck or in the kitchen, whichever looked at more crabs: they are the same
+    crabs, so the counts are never added. in_kitchen: whether they are the kitchen's.
     """
 
     trip: str
@@ -67,3 +127,4 @@ class TripOutcome:
     judged: int | None
     light: int | None
     water_c: float | None
+    in_kitchen: bool = False

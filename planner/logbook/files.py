@@ -45,6 +45,8 @@ def told(path: Path) -> Iterator[None]:
         if code not in _SENTENCES:
             raise
         raise LogbookError(f"{path} {_SENTENCES[code]}. Nothing was changed.") from error
+    except UnicodeDecodeError as error:  # a message about text that is no UTF-8 any more
+        raise damaged(path) from error
     except OSError as error:
         reason = error.strerror or str(error)
         raise LogbookError(f"{path} cannot be opened ({reason}). Nothing was changed.") from error

@@ -74,7 +74,65 @@ _FIRST: Final = (
     "CREATE INDEX rows_of_change ON changed_rows (change_id)",
 )
 
-MIGRATIONS: Final[tuple[tuple[str, ...], ...]] = (_FIRST,)
+# Kitchen counts, single crabs, traps with a history, the bin, and rows that keep their id.
+_SECOND: Final = (
+    "ALTER TABLE trips ADD COLUMN kitchen_picked INTEGER CHECK (kitchen_picked >= 0)",
+    "ALTER TABLE trips ADD COLUMN kitchen_light INTEGER"
+    " CHECK (kitchen_light >= 0 AND kitchen_light <= kitchen_picked)",
+    "ALTER TABLE trips ADD COLUMN kitchen_asked INTEGER NOT NULL DEFAULT 0"
+    " CHECK (kitchen_asked IN (0, 1))",
+    # Where a haul stands in its trip; alike in the order of entry.
+    "ALTER TABLE hauls ADD COLUMN position INTEGER NOT NULL DEFAULT 0",
+    # Empty text and NULL mean not recorded.
+    """
+    CREATE TABLE crabs (
+        id INTEGER PRIMARY KEY,
+        haul_id INTEGER NOT NULL REFERENCES hauls (id),
+        sex TEXT NOT NULL DEFAULT '',
+        width_mm REAL,
+        width_by TEXT NOT NULL DEFAULT '',
+        weight_g REAL,
+        shell TEXT NOT NULL DEFAULT '',
+        peeler_sign TEXT NOT NULL DEFAULT '',
+        abdomen TEXT NOT NULL DEFAULT '',
+        grade TEXT NOT NULL DEFAULT '',
+        meat_g REAL,
+        notes TEXT NOT NULL DEFAULT ''
+    ) STRICT
+    """,
+    "CREATE INDEX crabs_of_haul ON crabs (haul_id)",
+    """
+    CREATE TABLE traps (
+        id INTEGER PRIMARY KEY,
+        label TEXT NOT NULL UNIQUE CHECK (label <> ''),
+        design TEXT NOT NULL DEFAULT '',
+        notes TEXT NOT NULL DEFAULT ''
+    ) STRICT
+    """,
+    # Days are local dates, year-month-day.
+    """
+    CREATE TABLE trap_events (
+        id INTEGER PRIMARY KEY,
+        trap_id INTEGER NOT NULL REFERENCES traps (id),
+        kind TEXT NOT NULL,
+        on_day TEXT NOT NULL,
+        notes TEXT NOT NULL DEFAULT ''
+    ) STRICT
+    """,
+    "CREATE INDEX events_of_trap ON trap_events (trap_id)",
+    # What was deleted, until the user empties the bin; the rows as JSON, by table.
+    """
+    CREATE TABLE binned (
+        id INTEGER PRIMARY KEY,
+        name TEXT NOT NULL,
+        binned_at TEXT NOT NULL,
+        hauls INTEGER NOT NULL,
+        content TEXT NOT NULL
+    ) STRICT
+    """,
+)
+
+MIGRATIONS: Final[tuple[tuple[str, ...], ...]] = (_FIRST, _SECOND)
 
 
 def latest_version() -> int:

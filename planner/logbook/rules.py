@@ -5,13 +5,40 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterator
 from datetime import UTC, datetime, timedelta
+from typing import Final
 
 from planner.errors import Problem
 from planner.logbook.columns import COUNTS, LABELS, MAX_COUNT, MEASURES, YEARS
-from planner.logbook.entries import Haul
+from planner.logbook.entries import (
+    ABDOMENS,
+    GRADES,
+    PEELER_SIGNS,
+    SEXES,
+    SHELLS,
+    TRAP_EVENTS,
+    WIDTHS_BY,
+    Crab,
+    Haul,
+    Trap,
+    Trip,
+)
 
 # A phone and a computer may disagree by this much about what time it is.
 _CLOCK_SLACK = timedelta(minutes=10)
+# Bounds far outside any crab of the kinds that traps catch: slipped digits and wrong units.
+CRAB_MEASURES: Final = {
+    "width_mm": (5.0, 400.0),
+    "weight_g": (1.0, 5000.0),
+    "meat_g": (0.0, 2000.0),
+}
+_CRAB_WORDS: Final = {
+    "sex": SEXES,
+    "width_by": WIDTHS_BY,
+    "shell": SHELLS,
+    "peeler_sign": PEELER_SIGNS,
+    "abdomen": ABDOMENS,
+    "grade": GRADES,
+}
 
 
 def haul_problems(
@@ -25,6 +52,66 @@ def haul_problems(
     yield from _values(haul, where)
     yield from _times(haul, where, now)
     yield from _counts(haul, where)
+    for number, crab in enumerate(haul.crabs, start=1):
+        yield from crab_problems(crab, lambda name, n=number: where(f"crab {n}, {name}"))  # type: ignore[misc]
+
+
+def crab_problems(crab: Crab, where: Callable[[str], str]) -> Iterator[Problem]:
+    """Yield every problem of a single crab."""
+    for name, words in _CRAB_WORDS.items():
+        word = getattr(crab, name)
+        if word and word not in words:
+            yield Problem(where(name), word, "is no known word", f"use one of {', '.join(words)}")
+    for name, (low, high) in CRAB_MEASURES.items():
+        value = getattr(crab, name)
+        if value is not None and not (math.isfinite(value) and low <= value <= high):
+            yield Problem(where(name), str(value), f"is outside {low:g} to {high:g}", "correct it")
+    if crab.meat_g is not None and crab.weight_g is not None and crab.meat_g >= crab.weight_g:
+        what = f"is not less than the whole crab ({crab.weight_g:g} g)"
+        yield Problem(where("meat_g"), f"{crab.meat_g:g}", what, "correct one of the two weights")
+    if not _is_storable(crab.notes):
+        yield Problem(where("notes"), "", "holds a character no file can keep", "remove it")
+
+
+def trip_problems(trip: Trip) -> Iterator[Problem]:
+    """Yield every problem of what is known of a trip as a whole."""
+    for name in ("crew", "kitchen_picked", "kitchen_light"):
+        count = getattr(trip, name)
+        if count is not None and not 0 <= count <= MAX_COUNT:
+            yield Problem(name, str(count), "is not a possible count", f"give 0 to {MAX_COUNT}")
+    picked, light = trip.kitchen_picked, trip.kitchen_light
+    if light is not None and picked is None:
+        remedy = "fill in how many were picked, or leave both empty"
+        yield Problem("kitchen_light", str(light), "needs the number of crabs picked", remedy)
+    elif light is not None and picked is not None and light > picked:
+        remedy = "light counts those of the picked that were light"
+        yield Problem("kitchen_light", str(light), f"is more than were picked ({picked})", remedy)
+    for name in ("name", "place"):
+        if not getattr(trip, name).strip():
+            yield Problem(name, "", "is empty", "name the trip and its place")
+    if trip.water_c is not None:
+        low, high = MEASURES["water_c"]
+        if not (math.isfinite(trip.water_c) and low <= trip.water_c <= high):
+            what = f"is outside {low:g} to {high:g}"
+            yield Problem("water_c", str(trip.water_c), what, "give degrees Celsius")
+    for name in ("name", "place", "weather", "notes"):
+        if not _is_storable(getattr(trip, name)):
+            yield Problem(name, "", "holds a character no file can keep", "remove it")
+
+
+def trap_problems(trap: Trap) -> Iterator[Problem]:
+    """Yield every problem of a trap and its history."""
+    if not trap.label.strip():
+        yield Problem("label", "", "is empty", "give the trap the label it carries, such as A3")
+    for event in trap.events:
+        if event.kind not in TRAP_EVENTS:
+            remedy = f"use one of {', '.join(TRAP_EVENTS)}"
+            yield Problem(f"history, {event.on}", event.kind, "is no known word", remedy)
+        if not YEARS[0] <= event.on.year <= YEARS[1]:
+            yield Problem("history", event.on.isoformat(), "is not a likely year", "correct it")
+    texts = (trap.label, trap.design, trap.notes, *(event.notes for event in trap.events))
+    if not _is_storable("".join(texts)):
+        yield Problem("notes", "", "holds a character no file can keep", "remove it")
 
 
 def _missing(haul: Haul, where: Callable[[str], str]) -> Iterator[Problem]:

@@ -386,8 +386,8 @@ def test_locked_file_and_unreachable_folder(path: Path, monkeypatch: pytest.Monk
 
 
 @pytest.fixture
-def second_schema(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Add a made-up second step to the schema."""
+def next_schema(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Add a made-up step to the schema."""
     step = ("ALTER TABLE hauls ADD COLUMN colour TEXT NOT NULL DEFAULT ''",)
     monkeypatch.setattr(migrations, "MIGRATIONS", (*migrations.MIGRATIONS, step))
 
@@ -402,16 +402,16 @@ def test_schema_step_behind_a_verified_backup(path: Path, request: pytest.Fixtur
     """An older file is copied whole, then brought up to date; undo works across the step."""
     _old_book(path)
     before = path.read_bytes()
-    request.getfixturevalue("second_schema")
+    version = migrations.latest_version()
+    request.getfixturevalue("next_schema")
     assert read_log(path, no_zone).hauls[0].keepers == 2
     assert path.read_bytes() == before
     with Logbook.open(path) as book:
         assert traps(book) == [("A1", 2)]
         book.undo()
         assert traps(book) == [("A1", 1)]
-    backup = path.with_name("hauls-schema1.logbook")
-    raw = sqlite3.connect(backup)
-    assert raw.execute("PRAGMA user_version").fetchone()[0] == 1
+    raw = sqlite3.connect(path.with_name(f"hauls-schema{version}.logbook"))
+    assert raw.execute("PRAGMA user_version").fetchone()[0] == version
     assert raw.execute("SELECT keepers FROM hauls").fetchall() == [(2,)]
     raw.close()
 

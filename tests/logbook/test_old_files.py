@@ -38,3 +38,19 @@ def test_opens_whole_and_undoes(file: Path, tmp_path: Path) -> None:
         assert book.read() == log
         assert book.undo() is not None
         assert len(book.read().hauls) == 2
+        assert book.redo() is not None
+        assert book.read() == log
+
+
+def test_the_second_schema_keeps_crabs_traps_kitchen_and_bin(tmp_path: Path) -> None:
+    """What came with the second schema stays readable under every later one."""
+    path = tmp_path / "schema2.logbook"
+    shutil.copy(FILES[1], path)
+    with Logbook.open(path) as book:
+        log = book.read()
+        assert [(crab.grade, crab.width_mm) for crab in log.hauls[0].crabs] == [("light", 142.0)]
+        assert [event.kind for event in log.traps[0].events] == ["bought", "repaired"]
+        assert (log.trips[0].kitchen_picked, log.trips[0].kitchen_light) == (3, 1)
+        (binned,) = book.binned()
+        book.take_out_of_bin(binned.number)
+        assert [trip.name for trip in book.read().trips] == ["14 Aug", "13 Aug"]

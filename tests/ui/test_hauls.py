@@ -379,7 +379,7 @@ def test_a_table_is_taken_in_and_given_out(
     monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(demo_log()), ""))
     with qtbot.waitSignal(view.bench.notice) as said:
         view.files.import_.click()
-    assert "355 hauls added" in said.args[0]
+    assert "352 hauls added" in said.args[0]  # three fill the rows that wait for them
     with qtbot.waitSignal(view.bench.notice) as said:
         view.files.import_.click()
     assert "nothing added" in said.args[0]
