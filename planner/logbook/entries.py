@@ -117,6 +117,7 @@ class TripOutcome:
     when: the middle of the recorded haul times, UTC; None when no haul has a time.
     judged, light: on deck or in the kitchen, whichever looked at more crabs: they are the same
     crabs, so the counts are never added. in_kitchen: whether they are the kitchen's.
+    crabs: those looked at by themselves.
     """
 
     trip: str
@@ -128,3 +129,4 @@ class TripOutcome:
     light: int | None
     water_c: float | None
     in_kitchen: bool = False
+    crabs: tuple[Crab, ...] = ()

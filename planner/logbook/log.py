@@ -153,6 +153,7 @@ def _outcome(hauls: Sequence[Haul], trip: Trip) -> TripOutcome:
         light=light,
         water_c=sum(water_c) / len(water_c) if water_c else trip.water_c,
         in_kitchen=in_kitchen,
+        crabs=tuple(crab for haul in hauls for crab in haul.crabs),
     )
 
 

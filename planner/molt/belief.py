@@ -21,6 +21,7 @@ import numpy as np
 
 from planner.estimates import Floats
 from planner.molt.profile import Judging
+from planner.molt.signs import NO_SIGNS, TripSigns, signs_log_likelihood
 from planner.molt.year import ANSWER_DAYS, DAYS, Complexes, Indices, UsualYear
 
 USER, HERE, RUN, ELSEWHERE, RUN_ELSEWHERE = 0, 1, 8, 9, 10
@@ -40,13 +41,17 @@ _WEIGHTS = _WEIGHTS / _WEIGHTS.sum()
 
 @dataclass(frozen=True)
 class Trip:
-    """One judged trip: its day among the 365, lunar phase (radians), counts, and whether here."""
+    """One trip: its day among the 365, lunar phase (radians), counts, and whether here.
+
+    signs: of its single crabs, by which a trip can speak without counts.
+    """
 
     day: int
     phase_rad: float
     judged: float
     light: float
     here: bool
+    signs: TripSigns = NO_SIGNS
 
 
 @dataclass(frozen=True)
@@ -75,8 +80,13 @@ class Belief:
     log_likelihood (draws,), mean (draws, k), covariance (draws, k, k).
     """
 
-    def __init__(self, year: UsualYear, judging: Judging, elsewhere: bool) -> None:
+    def __init__(
+        self, year: UsualYear, judging: Judging, elsewhere: bool, weighed: Indices | None = None
+    ) -> None:
+        """weighed: days among the 365 of the trips that weighed crabs."""
         self.year, self._size = year, judging.alike_size
+        days = np.arange(DAYS) if weighed is None or not weighed.size else weighed
+        self._usual_light = (1 / (1 + np.exp(-year.log_odds[:, days]))).mean(axis=1)
         draws = year.log_odds.shape[0]
         count = _COEFFICIENTS if elsewhere else _COEFFICIENTS_HERE
         self.log_likelihood = np.zeros(draws)
@@ -150,6 +160,15 @@ class Belief:
         log_likelihood = (
             gammaln(light + alpha) - gammaln(alpha) + gammaln(full + beta) - gammaln(beta)
         )
+        if trip.signs.speak:
+            log_likelihood = log_likelihood + signs_log_likelihood(
+                trip.signs,
+                nodes,
+                self.year.signs,
+                self._usual_light,
+                alike_size=self._size,
+                judged=trip.judged > 0,
+            )
         top = log_likelihood.max(axis=1)
         posterior = _WEIGHTS * np.exp(log_likelihood - top[:, None])
         total = posterior.sum(axis=1)

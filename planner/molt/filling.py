@@ -80,9 +80,9 @@ def days_to_fill(site: Site, day: date, log: Log | None = None, seed: int = 0) -
 def last_trip_text(site: Site, log: Log | None, style: Style) -> str:
     """Return what a light last trip means for the days to come, "" when it was not light."""
     trips = learn(site, log).trips
-    if not trips.here.any():
+    if not trips.counted_here.any():
         return ""
-    newest = int(np.flatnonzero(trips.here)[-1])
+    newest = int(np.flatnonzero(trips.counted_here)[-1])
     light_share = trips.light[newest] / trips.judged[newest]
     if light_share < _LIGHT_TRIP:
         return ""

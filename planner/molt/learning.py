@@ -84,8 +84,9 @@ def pass_over(
     checkpoint: Checkpoint = lambda: None,
 ) -> Learned:
     """Return the belief after the trips, taken in one by one in order of time."""
-    belief = Belief(year, judging, elsewhere=not trips.here.all())
     days = day_of_year(trips.days)
+    weighed = np.array([each.weighed > 0 for each in trips.signs], dtype=np.bool_)
+    belief = Belief(year, judging, elsewhere=not trips.here.all(), weighed=days[weighed])
     foreseen: list[Interval] = []
     runs: list[tuple[Floats, Floats]] = []
     for i in range(days.size):
@@ -94,7 +95,8 @@ def pass_over(
         if i:
             belief.drift(trips.at_d[i] - trips.at_d[i - 1])
         here = bool(trips.here[i])
-        trip = Trip(int(days[i]), trips.phase_rad[i], trips.judged[i], trips.light[i], here)
+        counts = trips.judged[i], trips.light[i]
+        trip = Trip(int(days[i]), trips.phase_rad[i], *counts, here, trips.signs[i])
         expected = belief.absorb(trip)
         if here:
             low, high = expected.quantiles(INTERVAL_TAILS)

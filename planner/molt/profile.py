@@ -60,6 +60,23 @@ class Swings:
 
 
 @dataclass(frozen=True)
+class SignDraws:
+    """How single crabs show what a trip's share of light ones is.
+
+    filling_cut, new_shell_shift (draws,): log odds of "light or filling", and of a new shell,
+    beyond those of light. lighter: how much less a light crab weighs for its width, of the log.
+    weight_spread: of single crabs; weight_alike: of trips beyond that (wet or muddy crabs, the
+    scale).
+    """
+
+    filling_cut: Floats
+    new_shell_shift: Floats
+    lighter: float
+    weight_spread: float
+    weight_alike: float
+
+
+@dataclass(frozen=True)
 class Judging:
     """How crabs are judged and how far levels stray; see the profile files for the meanings."""
 
@@ -130,6 +147,18 @@ def draw_swings(species: str, draws: int, rng: np.random.Generator) -> Swings:
         runs_sd=_draw(runs["strength"], draws, rng),
         runs_memory_d=_draw(runs["memory_d"], draws, rng),
         log_weight=-np.log(drawn),
+    )
+
+
+def draw_signs(species: str, draws: int, rng: np.random.Generator) -> SignDraws:
+    """Return draws of how single crabs show their state from a species' profile."""
+    signs = _tables(species)["signs"]
+    return SignDraws(
+        filling_cut=_draw(signs["filling_cut"], draws, rng),
+        new_shell_shift=_draw(signs["new_shell_shift"], draws, rng),
+        lighter=float(signs["lighter"]),
+        weight_spread=float(signs["weight_spread"]),
+        weight_alike=float(signs["weight_alike"]),
     )
 
 

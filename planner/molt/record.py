@@ -18,22 +18,24 @@ _SURE: Final = 1e-4
 
 
 def record_of(learned: Learned, season_only: Learned) -> Record:
-    """Return the record of the trips at the place, from the second on.
+    """Return the record of the trips at the place that judged crabs, from the second on.
 
     season_only: what the same log says to a model without moon and runs. The running average
     begins from the prior's yearly mean.
     """
     trips = learned.trips
-    judged, light = trips.judged[trips.here], trips.light[trips.here]
-    foreseen = np.array([each.mean for each in learned.foreseen])
-    season = np.array([each.mean for each in season_only.foreseen])
+    counted = trips.judged[trips.here] > 0
+    judged, light = trips.judged[trips.counted_here], trips.light[trips.counted_here]
+    forecasts = [each for each, told in zip(learned.foreseen, counted, strict=True) if told]
+    foreseen = np.array([each.mean for each in forecasts])
+    season = np.array([each.mean for each in season_only.foreseen])[counted]
     running = _running_average(learned, judged, light)
-    at = np.flatnonzero(trips.here)[1:]
+    at = np.flatnonzero(trips.counted_here)[1:]
     past = tuple(
         PastForecast(
             trip=trips.outcomes[i].trip,
             day=trips.days[i],
-            forecast=learned.foreseen[k],
+            forecast=forecasts[k],
             judged=int(trips.judged[i]),
             light=int(trips.light[i]),
         )

@@ -45,7 +45,7 @@ def evidence(
     """
     learned = learn(site, log, checkpoint)
     trips = learned.trips
-    if not trips.here.any():
+    if not trips.counted_here.any():
         return None
     without = season_only(learned, site.species, checkpoint)
     draws = PosteriorDraws(learned, seed)
@@ -59,7 +59,7 @@ def evidence(
         "runs": _runs_swing(draws, days),
         "place": _place_swing(draws),
     }
-    here, crabs = int(trips.here.sum()), trips.crabs_here
+    here, crabs = int(trips.counted_here.sum()), trips.crabs_here
     effects = [
         Effect(cause, _holding(interval_of_draws(swing)), swing, here, crabs)
         for cause, swing in swings.items()
@@ -141,7 +141,7 @@ def trips_to_settle(
         return 0
     light = float(share(draws.season_log_odds(days) + draws.level).mean())
     size = judging(species).alike_size
-    judged = learned.trips.judged
+    judged = learned.trips.judged[learned.trips.judged > 0]
     crabs = float(np.median(judged)) if judged.size else _USUALLY_JUDGED
     runs = float(np.mean(learned.year.swings.runs_sd[draws.which] ** 2))
     noise = (1 + (crabs - 1) / (size + 1)) / (crabs * light * (1 - light)) + runs

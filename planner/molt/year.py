@@ -35,8 +35,10 @@ from planner.molt.dynamics import (
 )
 from planner.molt.profile import (
     Parameters,
+    SignDraws,
     Swings,
     draw_parameters,
+    draw_signs,
     draw_swings,
     judging,
 )
@@ -68,7 +70,7 @@ class UsualYear:
     log_odds: of a caught legal crab being called light. log_deficit: of 1 - fullness.
     moon_on_light, moon_on_deficit: complex answers of these two to the lunar harmonics of the
     log hazard, shape (draws, 73, 2), one for each five days. runs_on_deficit: how much of what
-    a run does to the log odds it does to the log deficit.
+    a run does to the log odds it does to the log deficit. signs: of single crabs.
     """
 
     parameters: Parameters
@@ -79,6 +81,7 @@ class UsualYear:
     moon_on_light: Complexes
     moon_on_deficit: Complexes
     runs_on_deficit: Floats
+    signs: SignDraws
 
 
 def day_of_year(days: Sequence[date]) -> Indices:
@@ -134,6 +137,7 @@ def _settled(species: str, water: UsualWater, draws: int, seed: int) -> UsualYea
         moon_on_light=moon_on_light,
         moon_on_deficit=moon_on_deficit,
         runs_on_deficit=_runs_on_deficit(swings, ages, settled.deficit_d),
+        signs=draw_signs(species, draws, rng),
     )
 
 

@@ -85,6 +85,7 @@ class PriorWorlds:
             "runs": swings.runs_sd[draw],
             "refill": year.parameters.refill_d[draw],
             "year": share(year.log_odds[draw] + truth[USER] + truth[HERE]).mean(),
+            "light": light[:trips],
         }
         return tuple(outcomes), true, light[trips:], last
 
