@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from planner.logbook.backups import Backup
 from planner.logbook.bin import Binned
 from planner.logbook.book import Logbook, default_logbook
 from planner.logbook.entries import Crab, Haul, Trap, TrapEvent, Trip, TripOutcome
@@ -17,9 +18,11 @@ from planner.logbook.journal import Change
 from planner.logbook.log import Log, TripKey
 from planner.logbook.log_file import read_log
 from planner.logbook.reading import Zones
+from planner.logbook.rescuing import Rescue, rescue
 from planner.logbook.zones import book_zone
 
 __all__ = [
+    "Backup",
     "Binned",
     "Change",
     "Crab",
@@ -31,6 +34,7 @@ __all__ = [
     "LogbookError",
     "LogbookInUse",
     "LogbookNewer",
+    "Rescue",
     "Trap",
     "TrapEvent",
     "Trip",
@@ -41,5 +45,6 @@ __all__ = [
     "default_logbook",
     "export_table",
     "read_log",
+    "rescue",
     "table_text",
 ]

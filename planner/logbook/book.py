@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
-from datetime import datetime
+from contextlib import closing, contextmanager
+from datetime import UTC, datetime
 from functools import cache, partial
 from pathlib import Path
 from threading import RLock
@@ -16,11 +16,21 @@ from planner.assets import user_folder
 from planner.errors import Problem
 from planner.logbook import bin as the_bin
 from planner.logbook import journal
+from planner.logbook.backups import Backup, backups_of, is_whole, keep_up, take_backup
 from planner.logbook.bin import Binned
 from planner.logbook.contents import Contents
 from planner.logbook.entries import Haul, Trap, Trip
 from planner.logbook.errors import LogbookError, LogbookInUse, LogError
-from planner.logbook.files import damaged, lock_writing, open_reader, open_writer, told
+from planner.logbook.files import (
+    damaged,
+    lock_writing,
+    mark_closed,
+    mark_open,
+    open_reader,
+    open_writer,
+    told,
+    was_left_open,
+)
 from planner.logbook.joining import join
 from planner.logbook.journal import Change, Recorder
 from planner.logbook.log import Log, TripKey
@@ -40,6 +50,7 @@ class Logbook:
     Calls may come from any thread and wait for each other. Every call may raise
     LogbookError, after which the file is as it was before the call.
     notice: why the book is read-only although writing was asked for; None otherwise.
+    remark: what else the user should know of the opening, such as a backup that failed.
     """
 
     def __init__(
@@ -47,10 +58,11 @@ class Logbook:
         path: Path,
         connection: sqlite3.Connection,
         writing: sqlite3.Connection | None,
-        notice: LogbookInUse | None,
+        notice: LogbookError | None,
     ) -> None:
         self.path = path
         self.notice = notice
+        self.remark = ""
         self._connection = connection
         self._writing = writing
         self._contents = Contents(connection, watched=writing is not None)
@@ -58,8 +70,10 @@ class Logbook:
 
     @classmethod
     def open(cls, path: str | Path, read_only: bool = False) -> Self:
-        """Open a logbook, made when there is none; while another window writes, for reading only.
+        """Open a logbook, made when there is none.
 
+        For reading only, with a notice, while another window writes or when it cannot be
+        written. After an unclean stop the whole file is checked; the day's backup is taken.
         LogbookError for a file that is damaged, newer, not a logbook, or cannot be reached.
         """
         path = Path(path)
@@ -67,13 +81,26 @@ class Logbook:
             return cls(path, open_reader(path), None, None)
         try:
             writing = lock_writing(path)
-        except LogbookInUse as notice:
+        except LogbookError as notice:
+            if not isinstance(notice, LogbookInUse) and not path.is_file():
+                raise
             return cls(path, open_reader(path), None, notice)
         try:
-            return cls(path, open_writer(path), writing, None)
+            book = cls(path, open_writer(path, was_left_open(path)), writing, None)
         except BaseException:
             writing.close()
             raise
+        book._begin()
+        return book
+
+    def _begin(self) -> None:
+        """Note that the file is open, and take the day's backup."""
+        try:
+            with told(self.path):
+                mark_open(self.path)
+                keep_up(self._connection, self.path, datetime.now(UTC))
+        except LogbookError as error:
+            self.remark = f"Today's backup of the log could not be made: {error}"
 
     @property
     def read_only(self) -> bool:
@@ -85,6 +112,7 @@ class Logbook:
         with self._turn:
             self._connection.close()
             if self._writing is not None:
+                mark_closed(self.path)
                 self._writing.close()
 
     def __enter__(self) -> Self:
@@ -186,6 +214,27 @@ class Logbook:
         with self._changing("emptying of the bin", []) as recorder:
             the_bin.empty(self._connection, recorder)
             return _change(recorder, "emptying of the bin", [])
+
+    # -- backups -----------------------------------------------------------------------------
+
+    def backups(self) -> tuple[Backup, ...]:
+        """Return the backups of this book, newest first."""
+        return backups_of(self.path)
+
+    def restore(self, backup: str | Path) -> Change:
+        """Make the book what a backup holds, after a backup of what it holds now.
+
+        All of it or nothing; what can be undone afterwards is what could be when the backup
+        was made. LogbookError for a backup that is not whole or of a later version.
+        """
+        with self._writable():
+            with closing(open_reader(Path(backup))) as source:
+                if not is_whole(source, thorough=True):
+                    raise damaged(Path(backup))
+                take_backup(self._connection, self.path, datetime.now(UTC), "before restoring")
+                source.backup(self._connection)
+            self._contents = Contents(self._connection, watched=True)
+            return Change("return to a backup", ())
 
     # -- tables ------------------------------------------------------------------------------
 

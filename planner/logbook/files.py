@@ -8,10 +8,12 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Iterator
-from contextlib import closing, contextmanager
+from contextlib import closing, contextmanager, suppress
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Final
 
+from planner.logbook.backups import is_whole, take_backup
 from planner.logbook.errors import LogbookDamaged, LogbookError, LogbookInUse, LogbookNewer
 from planner.logbook.migrations import APPLICATION_ID, latest_version, migrate
 
@@ -60,10 +62,11 @@ def damaged(path: Path) -> LogbookDamaged:
     )
 
 
-def open_writer(path: Path) -> sqlite3.Connection:
+def open_writer(path: Path, thorough: bool = False) -> sqlite3.Connection:
     """Return the one connection that may write, on a new file or one brought up to date.
 
-    LogbookInUse while another has it; the other LogbookErrors for an unusable file.
+    thorough: check the whole file, as after an unclean stop. LogbookInUse while another has
+    it; the other LogbookErrors for an unusable file.
     """
     with told(path):
         path.parent.mkdir(parents=True, exist_ok=True)
@@ -72,9 +75,10 @@ def open_writer(path: Path) -> sqlite3.Connection:
             _require_sqlite(path)
         connection = _connect(path, "rwc" if is_new else "rw")
         try:
-            version = _checked_version(connection, path)
+            version = _checked_version(connection, path, thorough)
             if 0 < version < latest_version():
-                _back_up(connection, path, version)
+                now = datetime.now(UTC)
+                take_backup(connection, path, now, f"before schema {latest_version()}")
             migrate(connection, version)
         except BaseException:
             connection.close()
@@ -128,6 +132,26 @@ def lock_writing(path: Path) -> sqlite3.Connection:
         return lock
 
 
+def was_left_open(path: Path) -> bool:
+    """Tell whether the last window that wrote was stopped before it could close the file."""
+    return _open_mark(path).exists()
+
+
+def mark_open(path: Path) -> None:
+    """Note beside the file that a window writes to it; OSError when that cannot be."""
+    _open_mark(path).touch()
+
+
+def mark_closed(path: Path) -> None:
+    """Take the note away again; a mark that stays costs a longer check and no more."""
+    with suppress(OSError):
+        _open_mark(path).unlink(missing_ok=True)
+
+
+def _open_mark(path: Path) -> Path:
+    return path.with_name(f"{path.name}.open")
+
+
 def _connect(path: Path, mode: str) -> sqlite3.Connection:
     uri = f"{path.absolute().as_uri()}?mode={mode}"
     connection = sqlite3.connect(
@@ -149,7 +173,7 @@ def _require_sqlite(path: Path) -> None:
             raise LogbookError(f"{path} is not a logbook and was left as it is; name another file.")
 
 
-def _checked_version(connection: sqlite3.Connection, path: Path) -> int:
+def _checked_version(connection: sqlite3.Connection, path: Path, thorough: bool = False) -> int:
     """Return the file's schema number, 0 for an empty file, after checking that it is ours."""
     version = int(connection.execute("PRAGMA user_version").fetchone()[0])
     owner = connection.execute("PRAGMA application_id").fetchone()[0]
@@ -161,44 +185,9 @@ def _checked_version(connection: sqlite3.Connection, path: Path) -> int:
             f"{path} was written by a later version of Fullshell and was left as it is; "
             "open it with that version."
         )
-    if not _is_whole(connection):
+    if not is_whole(connection, thorough):
         raise damaged(path)
     return version
-
-
-def _is_whole(connection: sqlite3.Connection) -> bool:
-    return bool(connection.execute("PRAGMA quick_check(1)").fetchone()[0] == "ok")
-
-
-def _back_up(connection: sqlite3.Connection, path: Path, version: int) -> None:
-    """Copy the file beside itself and make sure that the copy opens and is whole."""
-    number = 1
-    while (copy := _backup_name(path, version, number)).exists():
-        number += 1
-    with closing(sqlite3.connect(copy)) as backup:
-        connection.backup(backup)
-    with closing(_connect(copy, "ro")) as backup:
-        if not _is_whole(backup) or _rows(backup) != _rows(connection):
-            raise LogbookError(
-                f"The backup {copy} could not be verified; {path} was left as it is. "
-                "Check the disk and try again."
-            )
-
-
-def _backup_name(path: Path, version: int, number: int) -> Path:
-    again = "" if number == 1 else f"-{number}"
-    return path.with_name(f"{path.stem}-schema{version}{again}{path.suffix}")
-
-
-def _rows(connection: sqlite3.Connection) -> list[tuple[str, int]]:
-    """Return how many rows each table holds."""
-    names = connection.execute(
-        "SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name"
-    ).fetchall()
-    return [
-        (row["name"], connection.execute(f'SELECT count(*) FROM "{row["name"]}"').fetchone()[0])
-        for row in names
-    ]
 
 
 def _copy_in_memory(connection: sqlite3.Connection) -> sqlite3.Connection:

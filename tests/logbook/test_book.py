@@ -34,6 +34,7 @@ from planner.logbook import (
     migrations,
     read_log,
 )
+from planner.logbook.backups import backups_of
 from planner.logbook.journal import KEPT_CHANGES
 
 SET = datetime(2026, 8, 13, 22, tzinfo=UTC)
@@ -410,7 +411,9 @@ def test_schema_step_behind_a_verified_backup(path: Path, request: pytest.Fixtur
         assert traps(book) == [("A1", 2)]
         book.undo()
         assert traps(book) == [("A1", 1)]
-    raw = sqlite3.connect(path.with_name(f"hauls-schema{version}.logbook"))
+    (backup,) = (each for each in backups_of(path) if each.why)
+    assert backup.why == f"before schema {version + 1}"
+    raw = sqlite3.connect(backup.path)
     assert raw.execute("PRAGMA user_version").fetchone()[0] == version
     assert raw.execute("SELECT keepers FROM hauls").fetchall() == [(2,)]
     raw.close()
