@@ -77,8 +77,11 @@ def days_to_fill(site: Site, day: date, log: Log | None = None, seed: int = 0) -
     return Filling(found, until, expected)
 
 
-def last_trip_text(site: Site, log: Log | None, style: Style) -> str:
-    """Return what a light last trip means for the days to come, "" when it was not light."""
+def last_trip_text(site: Site, log: Log | None, style: Style, today: date | None = None) -> str:
+    """Return what a light last trip means for the days to come, "" when it was not light.
+
+    today: when given, "" too once crabs like those should have filled.
+    """
     trips = learn(site, log).trips
     if not trips.counted_here.any():
         return ""
@@ -87,8 +90,11 @@ def last_trip_text(site: Site, log: Log | None, style: Style) -> str:
     if light_share < _LIGHT_TRIP:
         return ""
     day = trips.days[newest]
-    told = days_to_fill(site, day, log).sentence(style)
+    filling = days_to_fill(site, day, log)
+    if today is not None and day + timedelta(days=math.ceil(filling.days.high)) < today:
+        return ""
     when = f"{day_text(day)} {day.year}"
+    told = filling.sentence(style)
     return f"Your last judged trip, {when}, was {one_in(light_share)} light. {told}"
 
 

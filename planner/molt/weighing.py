@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable
-from dataclasses import replace
 from typing import Final
 
 import numpy as np
@@ -25,10 +23,8 @@ _YEAR_STEP_D: Final = 5
 _SEASON_STEP_D: Final = 15
 # From the best day in ten to the worst: standard deviations of a normal to either side.
 _TAIL_SD: Final = 1.2816
-# A swing counts as known when its interval reaches no further than half the difference worth
-# caring about to either side; as settled, when it matters or not with this probability.
-_SURE: Final = 0.9
 _USUALLY_JUDGED: Final = 12.0
+_FEWEST_TO_COUNT_ON: Final = 10
 
 
 def evidence(
@@ -36,11 +32,9 @@ def evidence(
     log: Log | None,
     seed: int = 0,
     checkpoint: Callable[[], None] = lambda: None,
-    worth: float = 0.10,
 ) -> Evidence | None:
     """Return what the log says of a place, None when no crab was judged there.
 
-    worth: the difference in light share worth caring about, for saying what would settle it.
     Raises RangeError when a trip is outside the ephemeris.
     """
     learned = learn(site, log, checkpoint)
@@ -60,22 +54,22 @@ def evidence(
         "place": _place_swing(draws),
     }
     here, crabs = int(trips.counted_here.sum()), trips.crabs_here
-    effects = [
-        Effect(cause, _holding(interval_of_draws(swing)), swing, here, crabs)
-        for cause, swing in swings.items()
-    ]
-    settle = trips_to_settle(learned, draws, days, swings["moon"], worth, site.species)
-    effects = [
-        replace(effect, trips_to_settle=settle) if effect.cause == "moon" else effect
-        for effect in effects
-    ]
+    effects = []
+    for cause, swing in swings.items():
+        interval = _holding(interval_of_draws(swing))
+        settling = (
+            _moon_settling(learned, draws, days, site.species)
+            if cause == "moon"
+            else _settling_by_trips(interval, here)
+        )
+        effects.append(Effect(cause, interval, swing, here, crabs, *settling))
     effects.sort(key=lambda effect: -effect.swing.mean)
     ages = np.arange(_MOON_STEPS + 1) / _MOON_STEPS * _LUNATION_D
     return Evidence(
         effects=tuple(effects),
         moon=Curve(ages, band_of_draws(moon)),
         season=Curve(_every(_YEAR_STEP_D).astype(np.float64), band_of_draws(season)),
-        record=record_of(learned, without),
+        record=record_of(learned, without, judging(site.species).alike_size),
         trips=here,
         crabs=crabs,
     )
@@ -121,24 +115,15 @@ def _place_swing(draws: PosteriorDraws) -> Floats:
     return swing
 
 
-def trips_to_settle(
-    learned: Learned,
-    draws: PosteriorDraws,
-    days: Indices,
-    swing: Floats,
-    worth: float,
-    species: str,
-) -> int:
-    """Return how many more trips would tell whether the moon makes a difference.
+def _moon_settling(
+    learned: Learned, draws: PosteriorDraws, days: Indices, species: str
+) -> tuple[float, float]:
+    """Return the half width of the lunar swing's interval, and what a trip adds to it.
 
     A trip of n judged crabs tells the log odds with variance
     (1 + (n - 1) / (size + 1)) / (n p (1 - p)) + runs_sd^2, and half of that information goes
-    into each of the two coefficients of the first harmonic. Enough are those that bring the 80%
-    interval of the swing to half the difference to either side.
+    into each of the two coefficients of the first harmonic.
     """
-    matters = float(np.mean(swing >= worth))
-    if not 1 - _SURE < matters < _SURE:
-        return 0
     light = float(share(draws.season_log_odds(days) + draws.level).mean())
     size = judging(species).alike_size
     judged = learned.trips.judged[learned.trips.judged > 0]
@@ -147,12 +132,21 @@ def trips_to_settle(
     noise = (1 + (crabs - 1) / (size + 1)) / (crabs * light * (1 - light)) + runs
     answers = np.abs(learned.year.moon_on_light[draws.which[:, None], days // ANSWER_DAYS, 0])
     answer = float(answers.mean())
-    a_trip = answer**2 / 2 / noise
-    swing_per_unit = 2 * answer * light * (1 - light)
-    wanted_sd = worth / 2 / _TAIL_SD / swing_per_unit
+    half_width_per_sd = _TAIL_SD * 2 * answer * light * (1 - light)
     known_sd = float(draws.coefficients[:, 2:4].std(axis=0).mean())
-    more = (1 / wanted_sd**2 - 1 / known_sd**2) / a_trip
-    return max(math.ceil(more), 1)
+    return known_sd * half_width_per_sd, answer**2 / 2 / noise / half_width_per_sd**2
+
+
+def _settling_by_trips(swing: Interval, trips: int) -> tuple[float, float]:
+    """Return the half width of a swing's interval, and what a trip adds to it.
+
+    As if the interval had narrowed with the root of the trips; what was known before the log is
+    counted as theirs, so the figure is a rough one, and none is given for few trips.
+    """
+    half_width = (swing.high - swing.low) / 2
+    if trips < _FEWEST_TO_COUNT_ON or half_width == 0:
+        return half_width, 0.0
+    return half_width, 1 / (trips * half_width**2)
 
 
 def _every(step_d: int) -> Indices:

@@ -20,12 +20,19 @@ from PySide6.QtWidgets import (
 )
 
 from planner.phrasing import count_text, day_clock_text
+from planner.ui.last_trip import LastTripLine
 from planner.ui.like_it import LikeItPanel
 from planner.ui.parts import body, quiet, scrolled, title
 from planner.ui.plan_panel import PlanPanel
 from planner.ui.plans_panel import PlansPanel
 from planner.ui.strip import StripView
-from planner.ui.strip.days import TripMark, day_sentences, trip_marks, why_text
+from planner.ui.strip.days import (
+    TripMark,
+    alike_marks,
+    day_sentences,
+    trip_marks,
+    why_text,
+)
 from planner.ui.strip.legend import Legend
 from planner.ui.strip.table import DaysTable
 from planner.ui.theme import SPACE
@@ -56,6 +63,7 @@ class DatesView(QWidget):
         self.plans = PlansPanel(bench)
         self.plan = PlanPanel(bench)
         self.like_it = LikeItPanel(bench)
+        self.last_trip = LastTripLine(bench)
         self.table = DaysTable()
         self._lay_out()
         # A wheel turned once asks for many ranges: ask for more days when it rests.
@@ -66,6 +74,9 @@ class DatesView(QWidget):
         self.strip.plan_chosen.connect(lambda rank: self.state.change(plan=rank))
         self.strip.day_pointed.connect(self._point)
         self.strip.range_changed.connect(lambda *_: self._range_timer.start())
+        self.like_it.found.connect(
+            lambda day, trips: self.strip.show_alike(day, alike_marks(trips))
+        )
         self.state.listen(self._state_changed)
         bench.site_changed.connect(self._show_site)
         bench.outlook_changed.connect(self._show_outlook)
@@ -82,6 +93,7 @@ class DatesView(QWidget):
         top.addWidget(self.basis, 1)
         top.addLayout(self._span_buttons())
         column.addLayout(top)
+        column.addWidget(self.last_trip)
         column.addWidget(self._strip_card())
         column.addWidget(_Panels(self.plans, self.plan, self.like_it), 1)
         whole = QVBoxLayout(self)

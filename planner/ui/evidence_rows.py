@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from planner.estimates import Interval
-from planner.molt.evidence_types import Effect, Evidence, Record
+from planner.molt.evidence_types import SURE, Effect, Evidence, Record
 from planner.phrasing import day_text, one_in
 
 CAUSE_WORDS: Final[Mapping[str, str]] = {
@@ -18,8 +18,17 @@ CAUSE_WORDS: Final[Mapping[str, str]] = {
 }
 EFFECT_COLUMNS: Final = ("", "Swing", "80% interval", "Worth caring about", "Trips", "Crabs")
 RECORD_COLUMNS: Final = ("Trip", "Forecast", "Came", "Judged")
+RELIABLE_COLUMNS: Final = ("Forecast", "Came", "Trips", "Crabs")
 SCORE_COLUMNS: Final = ("Forecast by", "Brier score", "Log score")
-_SURE: Final = 0.9
+# What a trip must bring to tell of a cause, beside crabs judged.
+_TELLING_TRIPS: Final[Mapping[str, str]] = {
+    "season": "in every month that you fish",
+    "moon": "spread over the whole moon",
+    "runs": "some of them within two weeks after a light one",
+    "place": "here and at another place of yours",
+}
+# More than this nobody will log to know.
+_MOST_TRIPS_SAID: Final = 500
 # Judgement: fewer trips say how those went, and little beyond.
 _FEW_TRIPS: Final = 10
 _CLOSE: Final = 0.01
@@ -51,9 +60,9 @@ def effect_text(effect: Effect, care_points: int) -> str:
             f"{name}: no judged trip yet, so this is what is known in general: {size}. "
             "Judge crabs for fullness when you haul, and your own log will speak."
         )
-    if p >= _SURE:
+    if p >= SURE:
         verdict = f"it matters: {size}"
-    elif p <= 1 - _SURE:
+    elif p <= 1 - SURE:
         verdict = f"most likely not worth caring about: {size}"
     else:
         verdict = f"your log cannot tell yet. Best estimate: {size}"
@@ -62,11 +71,20 @@ def effect_text(effect: Effect, care_points: int) -> str:
         f"{name}: {verdict}. That it makes {care_points} of 100 or more: {chance_text(p)}, "
         f"from {basis}."
     )
-    if effect.trips_to_settle and 1 - _SURE < p < _SURE:
-        text += f" About {_plural(_rounded(effect.trips_to_settle), 'more trip')} would settle it."
+    if not effect.settled(care_points / 100):
+        text += f" {_what_settles(effect, care_points)}"
     if effect.trips < _FEW_TRIPS:
         text += " So few trips add little to what is known in general."
     return text
+
+
+def _what_settles(effect: Effect, care_points: int) -> str:
+    more, how = effect.trips_to_settle(care_points / 100), _TELLING_TRIPS[effect.cause]
+    if more is None:
+        return f"What would settle it: more trips with crabs judged, {how}."
+    if more > _MOST_TRIPS_SAID:
+        return f"More than {_MOST_TRIPS_SAID} more trips, {how}, would be needed to settle it."
+    return f"About {_plural(_rounded(more), 'more trip')}, {how}, would settle it."
 
 
 def chance_text(p: float) -> str:
@@ -129,6 +147,19 @@ def record_rows(record: Record) -> list[tuple[str, ...]]:
             str(trip.judged),
         )
         for trip in record.trips
+    ]
+
+
+def reliable_rows(record: Record) -> list[tuple[str, ...]]:
+    """Return trips of like forecasts together: what was forecast on average and what came."""
+    return [
+        (
+            f"{group.forecast:.0%}",
+            f"{group.came.mean:.0%} ({group.came.low:.0%} to {group.came.high:.0%})",
+            str(group.trips),
+            str(group.crabs),
+        )
+        for group in record.reliability
     ]
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from planner.phrasing import day_text, light_text
@@ -26,7 +26,12 @@ _NONE_BEFORE = "No trip was logged here before that day."
 
 
 class LikeItPanel(Card):
-    """A short list of logged trips under the day they are compared with."""
+    """A short list of logged trips under the day they are compared with.
+
+    found: the day, and the trips like it that are listed now.
+    """
+
+    found = Signal(object, object)
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__("Past trips like it")
@@ -84,6 +89,7 @@ class LikeItPanel(Card):
         lines = [] if trips else [quiet(nothing)]
         for trip in trips:
             lines += _lines(trip)
+        self.found.emit(self.state.day, trips)
         refill(self._list, lines)
         self._list.addStretch(1)
 

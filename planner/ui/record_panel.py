@@ -12,9 +12,11 @@ from planner.ui import theme
 from planner.ui.charts import Chart
 from planner.ui.evidence_rows import (
     RECORD_COLUMNS,
+    RELIABLE_COLUMNS,
     SCORE_COLUMNS,
     record_rows,
     record_text,
+    reliable_rows,
     score_rows,
 )
 from planner.ui.parts import Card, heading, quiet
@@ -45,7 +47,8 @@ class RecordChart(Chart):
         came = np.array([100 * trip.light / trip.judged for trip in trips])
         forecast = np.array([100 * trip.forecast.mean for trip in trips])
         bars = np.array([[100 * t.forecast.low, 100 * t.forecast.high] for t in trips])
-        top = float(max([20.0, *came, *bars.ravel()])) * 1.04
+        highs = [100 * group.came.high for group in record.reliability]
+        top = float(max([20.0, *came, *bars.ravel(), *highs])) * 1.04
         self.plot(
             [0, top], [0, top], pen=pg.mkPen(colours.quiet, width=1, style=Qt.PenStyle.DashLine)
         )
@@ -61,9 +64,28 @@ class RecordChart(Chart):
             )
             marks.setZValue(theme.Z_MARK)
             self.addItem(marks)
+        self._draw_groups(record)
         self.setXRange(0, top, padding=0.02)
         self.setYRange(0, top, padding=0.04)
-        self.setAccessibleDescription(f"{len(trips)} past trips; the table lists them")
+        groups = len(record.reliability)
+        self.setAccessibleDescription(
+            f"{len(trips)} past trips{f', in {groups} groups' if groups else ''}; "
+            "the tables list them"
+        )
+
+    def _draw_groups(self, record: Record) -> None:
+        """Draw trips of like forecasts together, with what came and its interval upwards."""
+        if not record.reliability:
+            return
+        colours = theme.current()
+        x = np.array([100 * group.forecast for group in record.reliability])
+        y = np.array([100 * group.came.mean for group in record.reliability])
+        ends = np.array([[100 * g.came.low, 100 * g.came.high] for g in record.reliability])
+        pen = pg.mkPen(colours.text, width=2)
+        self.plot(np.repeat(x, 2), ends.ravel(), connect="pairs", pen=pen)
+        marks = pg.ScatterPlotItem(x, y, size=11, symbol="s", pen=pen, brush=colours.panel)
+        marks.setZValue(theme.Z_MARK + 1)
+        self.addItem(marks)
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
@@ -82,6 +104,7 @@ class RecordPanel(QWidget):
         scores = rows_table(self.scores, "Scores of the forecasts", wide=0)
         scores.setMaximumHeight(_SCORES_PX)
         self.rows = RowsModel(RECORD_COLUMNS, numbers=(1, 2, 3))
+        self.groups = RowsModel(RELIABLE_COLUMNS, numbers=(0, 1, 2, 3))
         self.chart = RecordChart()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, SPACE, 0, 0)
@@ -93,14 +116,22 @@ class RecordPanel(QWidget):
                 "forecast from earlier trips only."
             )
         )
-        table = rows_table(self.rows, "Past forecasts", wide=0)
+        tables = QWidget()
+        both = QVBoxLayout(tables)
+        both.setContentsMargins(0, 0, 0, 0)
+        groups = rows_table(self.groups, "Trips of like forecasts together", wide=1)
+        groups.setMaximumHeight(_SCORES_PX + 40)
+        both.addWidget(groups)
+        both.addWidget(rows_table(self.rows, "Past forecasts", wide=0), 1)
         column.addWidget(
             Card(
                 "Forecast against outcome",
-                ChartWithTable(self.chart, table),
+                ChartWithTable(self.chart, tables),
                 quiet(
-                    "On the dashed line forecast and outcome are equal. Lines: 80% interval of "
-                    "the forecast. Larger marks: more crabs judged."
+                    "On the dashed line forecast and outcome are equal. Discs: trips, larger with "
+                    "more crabs judged, and the forecast's 80% interval. Squares: trips of like "
+                    "forecasts together, and the 80% interval of what came; forecasts can be "
+                    "relied on where those reach the dashed line."
                 ),
             ),
             1,
@@ -111,4 +142,5 @@ class RecordPanel(QWidget):
         self.sentence.setText(record_text(record))
         self.scores.show(score_rows(record))
         self.rows.show(record_rows(record))
+        self.groups.show(reliable_rows(record))
         self.chart.show_record(record)

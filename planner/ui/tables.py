@@ -102,7 +102,7 @@ def rows_table(model: RowsModel, name: str, wide: int | None = None) -> QTableVi
 class ChartWithTable(QWidget):
     """A chart, and at the press of a button the same facts as a table."""
 
-    def __init__(self, chart: QWidget, table: QTableView) -> None:
+    def __init__(self, chart: QWidget, table: QWidget) -> None:
         super().__init__()
         self.chart, self.table = chart, table
         self.button = QPushButton("As a table")

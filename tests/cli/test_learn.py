@@ -18,9 +18,12 @@ NOTHING = np.empty(0)
 CURVE = Curve(NOTHING, Band(NOTHING, NOTHING, NOTHING))
 RECORD = Record(
     (PastForecast("t2", date(2026, 6, 1), Interval(0.2, 0.1, 0.3), 20, 5),),
+    (),
     *(0.15, 0.16, 0.17, 0.45, 0.46, 0.48),
 )
-MOON = Effect("moon", Interval(0.08, 0.02, 0.14), np.array([0.02, 0.05, 0.11, 0.14]), 34, 611, 41)
+MOON = Effect(
+    "moon", Interval(0.08, 0.02, 0.14), np.array([0.02, 0.05, 0.11, 0.14]), 34, 611, 0.1, 7.32
+)
 MADE = Evidence((MOON,), CURVE, CURVE, RECORD, 34, 611)
 
 
@@ -73,7 +76,7 @@ def test_words(run, learned):
     out = run(LEARN).out
     assert "Moon: your log cannot tell yet" in out
     assert "34 trips and 611 judged crabs" in out
-    assert "About 40 more trips would settle it" in out
+    assert "About 40 more trips, spread over the whole moon, would settle it" in out
     assert "the season alone" in out
 
 

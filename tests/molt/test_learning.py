@@ -11,10 +11,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from planner.assets import demo_log, demo_place
+from planner.estimates import Interval
 from planner.logbook import Haul, Log, book_zone, read_log
 from planner.molt import days_to_fill, evidence, forecast, last_trip_text
+from planner.molt.evidence_types import PastForecast
 from planner.molt.learning import learn
-from planner.molt.record import scores_of
+from planner.molt.record import reliability_of, scores_of
 from planner.molt.temperature import Reading, usual_water
 from planner.phrasing import Style
 from planner.sites import load_site
@@ -210,7 +212,7 @@ def test_many_full_trips_settle_the_moon(site):
     found = evidence(site, trips(site, [0] * 30))
     moon = next(effect for effect in found.effects if effect.cause == "moon")
     assert moon.p_matters(0.1) < 0.1
-    assert moon.trips_to_settle == 0
+    assert moon.trips_to_settle(0.10) == 0
 
 
 def test_scores_by_hand():
@@ -265,3 +267,26 @@ def test_a_warm_spell_fades():
     assert spell[0] == 0
     assert spell[1] > spell[2] > spell[3] >= 0
     assert spell[1] > 1
+
+
+def test_trips_of_like_forecasts_are_put_together_with_an_honest_interval():
+    """The reliability picture: nothing lost, ordered, and wider where crabs of a trip are alike."""
+    rng = np.random.default_rng(3)
+    past = [
+        PastForecast(f"t{i}", date(2026, 1, 1), Interval(p, p / 2, p), 30, int(rng.binomial(30, p)))
+        for i, p in enumerate(rng.uniform(0.02, 0.6, 23))
+    ]
+    groups = reliability_of(past, 25.0)
+    assert len(groups) == 5
+    assert sum(group.trips for group in groups) == 23
+    assert sum(group.crabs for group in groups) == 690
+    forecasts = [group.forecast for group in groups]
+    assert forecasts == sorted(forecasts)
+    # As rightly forecast as these are, at least three of five 80% intervals hold the forecast.
+    assert sum(g.came.low <= g.forecast <= g.came.high for g in groups) >= 3
+    apart = reliability_of(past, 1e9)
+    assert all(
+        a.came.high - a.came.low < g.came.high - g.came.low
+        for a, g in zip(apart, groups, strict=True)
+    )
+    assert reliability_of(past[:7], 25.0) == ()

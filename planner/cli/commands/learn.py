@@ -93,7 +93,7 @@ def _evidence(found: Evidence | None, worth: float) -> dict[str, Any]:
             "n": len(record.trips) if record else 0,
             **{name: number(getattr(record, name, None)) for name in _SCORES},
         },
-        "to_settle": {"moon_trips": moon.trips_to_settle if moon is not None else None},
+        "to_settle": {"moon_trips": moon.trips_to_settle(worth) if moon is not None else None},
     }
 
 

@@ -26,7 +26,7 @@ from planner.phrasing import (
 
 if TYPE_CHECKING:
     from planner.logbook import TripOutcome
-    from planner.trips import Outlook, Plan
+    from planner.trips import Outlook, Plan, SimilarTrip
 
 # Days are drawn at their distance from this one, so that pixels stay within what floats hold.
 _ORIGIN: Final = date(2000, 1, 1).toordinal()
@@ -83,6 +83,11 @@ def trip_marks(outcomes: Sequence[TripOutcome], zone: ZoneInfo) -> list[TripMark
             )
         )
     return marks
+
+
+def alike_marks(trips: Sequence[SimilarTrip]) -> list[tuple[float, Catch]]:
+    """Return share of full crabs and kind of catch of the judged ones among similar trips."""
+    return [(1 - trip.light.mean, _catch(trip.light)) for trip in trips if trip.light is not None]
 
 
 def _catch(light: Interval | None) -> Catch:

@@ -52,6 +52,7 @@ class Legend(QWidget):
         self.setAccessibleName(
             "Legend: pale is light, middle is filling, deep blue is full; hatched is unsure; "
             "logged trips are open circles when light, half filled when mixed, filled when full; "
+            "small ones at the chosen day are past trips like it; "
             "free days are underlined, closed days crossed; the dashed line is the ramp's limit"
         )
 
@@ -107,6 +108,7 @@ class Legend(QWidget):
             ("light", " light (1 in 4 or more)"),
         ):
             yield _Entry("", 10, partial(_draw_catch, catch), words)
+        yield _Entry("", 14, _draw_alike, " past trips like the chosen day")
         yield _Entry("", 18, _draw_free, " free day")
         yield _Entry("", 10, _draw_closed, " closed")
         yield _Entry("", 18, _draw_ramp, " ramp limit")
@@ -135,6 +137,11 @@ def _draw_unsure(painter: QPainter, box: QRectF) -> None:
 
 def _draw_catch(catch: str, painter: QPainter, box: QRectF) -> None:
     draw_mark(painter, box.center(), 4.5, catch)
+
+
+def _draw_alike(painter: QPainter, box: QRectF) -> None:
+    for x, catch in ((3.0, "full"), (11.0, "light")):
+        draw_mark(painter, QPointF(box.left() + x, box.center().y()), 3.0, catch)
 
 
 def _draw_free(painter: QPainter, box: QRectF) -> None:

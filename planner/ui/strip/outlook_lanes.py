@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 from typing import TYPE_CHECKING, Any, Final
 
 import numpy as np
@@ -12,11 +13,12 @@ from PySide6.QtGui import QBrush, QColor, QImage, QPainter, QPainterPath, QPen, 
 from planner.clock import from_utc64
 from planner.ui import theme
 from planner.ui.strip.canvas import Canvas, Lane
-from planner.ui.strip.days import TripMark, place_of
+from planner.ui.strip.days import Catch, TripMark, place_of
 
 if TYPE_CHECKING:
     from planner.trips import Outlook
 
+_ALIKE_SIZE: Final = 3.0  # trips of other days, smaller than those of their own
 _NUMBERS_FROM_PX: Final = 16  # narrower columns have no room for two digits
 _DISCS_FROM_PX: Final = 15
 _HATCH: Final = Qt.BrushStyle.BDiagPattern
@@ -192,10 +194,16 @@ class CatchLane(OutlookLane):
     def __init__(self, top: float, height: float) -> None:
         super().__init__(top, height)
         self.marks: Sequence[TripMark] = ()
+        self._alike: tuple[int, Sequence[tuple[float, Catch]]] = (0, ())
 
     def show_marks(self, marks: Sequence[TripMark]) -> None:
         """Show other trips."""
         self.marks = marks
+        self.update()
+
+    def show_alike(self, day: date, marks: Sequence[tuple[float, Catch]]) -> None:
+        """Show share of full crabs and kind of catch of past trips like a day, at that day."""
+        self._alike = (place_of(day), marks)
         self.update()
 
     def draw(self, canvas: Canvas) -> None:
@@ -223,6 +231,15 @@ class CatchLane(OutlookLane):
                     QPointF(x, y(mark.full_share.low)), QPointF(x, y(mark.full_share.high))
                 )
             draw_mark(painter, QPointF(x, y(mark.full_share.mean)), size, mark.catch)
+        self._draw_alike(canvas, y)
+
+    def _draw_alike(self, canvas: Canvas, y: Any) -> None:
+        """Draw them small and side by side, nearest first, so that none covers another."""
+        place, marks = self._alike
+        step = max(canvas.width / (len(marks) + 1), 2 * _ALIKE_SIZE)
+        left = canvas.x(place + 0.5) - step * (len(marks) - 1) / 2
+        for i, (share, catch) in enumerate(marks):
+            draw_mark(canvas.painter, QPointF(left + i * step, y(share)), _ALIKE_SIZE, catch)
 
     def _scale(self, canvas: Canvas, y: Any) -> None:
         painter = canvas.painter

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 from planner.ui import theme
 from planner.ui.strip.calendar_lanes import CursorLane, DateLane, GroundLane, PlansLane, packed
 from planner.ui.strip.canvas import text_scale
-from planner.ui.strip.days import TripMark, day_at, place_of
+from planner.ui.strip.days import Catch, TripMark, day_at, place_of
 from planner.ui.strip.outlook_lanes import CatchLane, DaysLane, FullnessLane, MoonLane, WaterLane
 
 if TYPE_CHECKING:
@@ -117,6 +117,10 @@ class StripView(QWidget):
     def show_trips(self, marks: Sequence[TripMark]) -> None:
         """Show other logged trips."""
         self._catch.show_marks(marks)
+
+    def show_alike(self, day: date, marks: Sequence[tuple[float, Catch]]) -> None:
+        """Show how past trips like a day turned out, at that day."""
+        self._catch.show_alike(day, marks)
 
     def show_plans(self, plans: Sequence[Plan], chosen: int | None, zone: Any) -> None:
         """Show other plans; those that overlap go in rows of their own."""
