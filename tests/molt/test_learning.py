@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
@@ -107,6 +108,28 @@ def test_a_light_trip_speaks_of_next_week_and_fades(site):
     width = found.light_share.high - found.light_share.low
     relative = width / found.light_share.mean
     assert relative[40:].mean() > relative[2:6].mean()
+
+
+def test_the_interval_widens_with_the_distance_from_the_last_evidence(site):
+    """What a trip tells of its days is forgotten: the interval returns towards that without it.
+
+    Against the prior on the same days, for their season and water set a width of their own; on
+    log odds, since a share near zero has little room.
+    """
+    log = trips(site, [1, 8, 6, 0, 1, 9, 7, 1, 0, 6, 8, 5])
+    last = log.outcomes()[-1].when.date()
+    days = last + timedelta(days=1), last + timedelta(days=40)
+
+    def widths(known):
+        band = forecast(site, *days, known).light_share
+        odds = [np.log(each / (1 - each)) for each in (band.low, band.high)]
+        return odds[1] - odds[0]
+
+    told = widths(log) / widths(None)
+    weeks = [told[day - 1] for day in (1, 4, 10, 20, 40)]
+    assert all(later > earlier - 0.02 for earlier, later in itertools.pairwise(weeks))
+    assert weeks[0] < weeks[-1] - 0.05, weeks
+    assert weeks[-1] < 1
 
 
 def test_basis_count_and_sums(site, demo):
