@@ -130,11 +130,16 @@ class Logbook:
                 raise damaged(self.path) from error
 
     def save_trip(
-        self, name: str, hauls: Sequence[Haul], details: Trip | None = None, change: str = ""
+        self,
+        name: str,
+        hauls: Sequence[Haul],
+        details: Trip | None = None,
+        change: str = "",
+        place: str | None = None,
     ) -> Change:
         """Replace the hauls of a trip; no hauls and no details remove it.
 
-        details: crew, weather and the like of the trip at the place it names; None leaves
+        place: only the trip there, None the trips of that name at every place. details: crew, weather and the like of the trip at the place it names; None leaves
         them as they are. change: what undo calls it, such as "keepers of trap A3". Hauls and
         trips that are gone afterwards are in the bin. LogError names every impossible haul by
         its number.
@@ -144,12 +149,12 @@ class Logbook:
         with self._changing(change, [name]) as recorder:
             writer = Writer(self._connection, recorder)
             kept = {haul.place for haul in hauls} | ({details.place} if details else set())
-            for place, trip_id in writer.trips_named(name).items():
-                if place not in kept:
+            for where, trip_id in writer.trips_named(name).items():
+                if where not in kept and place in (None, where):
                     writer.remove_trip(name, trip_id)
-            for place in sorted(kept):
-                rows = [haul for haul in hauls if haul.place == place]
-                writer.replace_hauls(name, writer.trip_id(name, place), rows)
+            for where in sorted(kept):
+                rows = [haul for haul in hauls if haul.place == where]
+                writer.replace_hauls(name, writer.trip_id(name, where), rows)
             if details is not None:
                 writer.set_details(details)
             return _change(recorder, change, [name])

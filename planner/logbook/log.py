@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import asdict, astuple, dataclass
 from datetime import UTC, date, datetime
 from functools import cached_property
@@ -79,7 +79,7 @@ class Log:
         return log
 
     @cached_property
-    def by_trip(self) -> Mapping[TripKey, LoggedTrip]:
+    def by_trip(self) -> dict[TripKey, LoggedTrip]:
         """The trips with their hauls, by name and place, in the order of entry."""
         hauls: dict[TripKey, list[Haul]] = defaultdict(list)
         for haul in self.hauls:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
@@ -16,7 +17,7 @@ from PySide6.QtCore import (
 )
 from PySide6.QtGui import QColor
 
-from planner.logbook import Haul
+from planner.logbook import Crab, Haul
 from planner.ui import theme
 from planner.ui.haul_cells import COLUMNS, Clock, Column, heading, shown, written
 from planner.ui.haul_rows import Refused, nudged, typed
@@ -143,6 +144,11 @@ class HaulModel(QAbstractTableModel):
             self.refused.emit(str(refusal))
             return False
         return self._take(tuple(hauls), below)
+
+    def set_crabs(self, row: int, crabs: tuple[Crab, ...]) -> None:
+        """Give a haul its single crabs."""
+        made = replace(self.hauls[row], crabs=crabs)
+        self.hauls = (*self.hauls[:row], made, *self.hauls[row + 1 :])
 
     def _take(self, hauls: tuple[Haul, ...], cells: Sequence[tuple[int, int]]) -> bool:
         if not self.editable or not cells:

@@ -4,29 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import QEvent, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QAbstractItemDelegate,
     QAbstractItemView,
-    QCompleter,
-    QLineEdit,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
     QTableView,
     QWidget,
 )
 
 from planner.ui.haul_cells import COLUMNS
 from planner.ui.haul_model import HaulModel
+from planner.ui.typing_table import ENTER, CellEditor
 
 KEYS_IN_WORDS = (
     "Tab: next cell. Enter: next trap. Digits: type. + and −: five minutes. Delete: not "
-    "recorded. Ctrl+D: as the trap above. Ctrl+Tab: leave the table."
+    "recorded. Ctrl+D: as the trap above. Ctrl+Enter: add a trap. Ctrl+K: single crabs. "
+    "Ctrl+Tab: leave the table."
 )
 _MORE = (Qt.Key.Key_Plus, Qt.Key.Key_Equal)  # the same key, with and without shift
 _LESS = (Qt.Key.Key_Minus, Qt.Key.Key_Underscore)
-_ENTER = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 _AWAY = (Qt.Key.Key_Delete, Qt.Key.Key_Backspace)
 _KNOWN_WORDS = ("spot", "design", "bait", "other")
 
@@ -39,11 +36,11 @@ class HaulTable(QTableView):
 
     def __init__(self, model: HaulModel, words: Callable[[str], Sequence[str]]) -> None:
         super().__init__()
-        self.hauls = model
+        self.hauls, self._words = model, words
         self._was_refused = False
         model.refused.connect(self._stay)
         self.setModel(model)
-        self.setItemDelegate(_CellEditor(words, self))
+        self.setItemDelegate(CellEditor(self._known_words, self))
         self.setAccessibleName("Hauls of the trip, one row a trap")
         self.setAccessibleDescription(KEYS_IN_WORDS)
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
@@ -63,6 +60,12 @@ class HaulTable(QTableView):
         current = self.currentIndex()
         return cells or ([(current.row(), current.column())] if current.isValid() else [])
 
+    def first_open_column(self) -> int:
+        """Return where typing goes on in the first row: at the first count not recorded."""
+        first = self.hauls.hauls[0]
+        counts = (at for at, column in enumerate(COLUMNS) if column.kind == "count")
+        return next((at for at in counts if getattr(first, COLUMNS[at].field) is None), 0)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key = event.key()
         current = self.currentIndex()
@@ -72,7 +75,7 @@ class HaulTable(QTableView):
             self.hauls.nudge(self.chosen_cells(), 1 if key in _MORE else -1)
         elif key in _AWAY:
             self.hauls.type_into(self.chosen_cells(), "")
-        elif key in _ENTER:
+        elif key in ENTER and not control:
             self._go_down()
         elif control and key == Qt.Key.Key_D:
             self.hauls.copy_down(self.chosen_cells())
@@ -100,6 +103,10 @@ class HaulTable(QTableView):
         elif hint == hints.SubmitModelCache:
             self._go_down()
 
+    def _known_words(self, column: int) -> Sequence[str]:
+        field = COLUMNS[column].field
+        return self._words(field) if field in _KNOWN_WORDS else ()
+
     def _stay(self, _sentence: str) -> None:
         self._was_refused = self.state() == QAbstractItemView.State.EditingState
 
@@ -112,37 +119,3 @@ class HaulTable(QTableView):
         if row == self.hauls.rowCount():
             row, column = 0, (column + 1) % len(COLUMNS)
         self.setCurrentIndex(self.hauls.index(row, column))
-
-
-class _CellEditor(QStyledItemDelegate):
-    """A line to type in, completed from what the log already says."""
-
-    def __init__(self, words: Callable[[str], Sequence[str]], parent: QWidget) -> None:
-        super().__init__(parent)
-        self._words = words
-
-    def createEditor(
-        self,
-        parent: QWidget,
-        _option: QStyleOptionViewItem,
-        index: QModelIndex | QPersistentModelIndex,
-    ) -> QWidget:
-        column = COLUMNS[index.column()]
-        line = QLineEdit(parent)
-        line.setFrame(False)
-        line.setAccessibleName(column.heading)
-        if column.field in _KNOWN_WORDS:
-            completer = QCompleter(list(self._words(column.field)), line)
-            completer.setCompletionMode(QCompleter.CompletionMode.InlineCompletion)
-            completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-            line.setCompleter(completer)
-        return line
-
-    def eventFilter(self, editor: QObject, event: QEvent) -> bool:
-        """Take Enter at once: Qt would let it through to the table and close the editor later."""
-        entered = isinstance(event, QKeyEvent) and event.key() in _ENTER
-        if entered and event.type() == QEvent.Type.KeyPress and isinstance(editor, QWidget):
-            self.commitData.emit(editor)
-            self.closeEditor.emit(editor, self.EndEditHint.SubmitModelCache)
-            return True
-        return super().eventFilter(editor, event)

@@ -52,6 +52,8 @@ class Menus:
         self._add(file, "&Open place file…", self._window.open_place_file, Keys.Open)
         self._add(file, "Show the &demo place", lambda: self.bench.open(demo_source()))
         file.addSeparator()
+        self._add(file, "&Backups of the log…", self._window.show_backups)
+        file.addSeparator()
         self._add(file, "&Quit", self._window.close, Keys.Quit)
 
     def _fill_view(self, views: Sequence[tuple[Any, str]]) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from planner.phrasing import TIDE_CAUTION, clock_text, day_clock_text, soak_text, zone_text
 from planner.ui.parts import Card, body, caution, quiet, refill
@@ -45,7 +45,14 @@ class PlanPanel(Card):
         self.load.setToolTip("Open the checklist and the trip sheet for the chosen plan")
         self.load.clicked.connect(lambda: self.state.change(view="load"))
         self.column.addWidget(scroll, 1)
-        self.column.addWidget(self.load, alignment=Qt.AlignmentFlag.AlignLeft)
+        self.log = QPushButton("Log this trip")
+        self.log.setToolTip("Open the trip's rows in Log hauls, with the plan's times and traps")
+        self.log.clicked.connect(self._log_trip)
+        steps = QHBoxLayout()
+        steps.addWidget(self.load)
+        steps.addWidget(self.log)
+        steps.addStretch(1)
+        self.column.addLayout(steps)
         bench.plans_changed.connect(self.refresh)
         bench.site_changed.connect(self.refresh)
         self.state.listen(self._state_changed)
@@ -58,7 +65,9 @@ class PlanPanel(Card):
     def refresh(self) -> None:
         """Show the chosen plan."""
         plan, site, style = self.bench.plan, self.bench.site, self.state.style
+        book = self.bench.book
         self.load.setEnabled(plan is not None)
+        self.log.setEnabled(plan is not None and book is not None and not book.read_only)
         self.chart.setVisible(plan is not None)
         if plan is None or site is None:
             self.bench.desk.stop("soak water")
@@ -85,6 +94,10 @@ class PlanPanel(Card):
         self.bench.desk.start(
             "soak water", "", work, lambda water: self.chart.show_soak(site, plan, water, style)
         )
+
+    def _log_trip(self) -> None:
+        self.bench.plan_to_log = self.bench.plan
+        self.state.change(view="hauls")
 
     def _say(self, reasons: list[str], asides: list[str], warnings: list[str]) -> None:
         words = [*map(caution, warnings), *map(body, reasons), *map(quiet, asides)]

@@ -52,7 +52,7 @@ def open_log(source: Source, opened: Logbook | None) -> tuple[Logbook | None, Lo
     opened: the book that is open, kept when it is the same file. The demo's copy of its log is
     made on the first asking. Raises PlannerError when a log cannot be read.
     """
-    from planner.logbook import Log, Logbook, book_zone, default_logbook, read_log
+    from planner.logbook import Log, book_zone, default_logbook, read_log
 
     if source.log is not None:
         return None, read_log(source.log, book_zone)
@@ -64,14 +64,27 @@ def open_log(source: Source, opened: Logbook | None) -> tuple[Logbook | None, Lo
     if opened is not None and opened.path == path:
         return opened, read_whole(opened)
     fresh = source.demo and not path.exists()
-    book = Logbook.open(path)
+    book = _open_whole(path)
     if fresh:
         book.import_table(demo_log(), book_zone)
     return book, read_whole(book)
 
 
 def read_whole(book: Logbook) -> Log:
-    """Return the log of a book with its fingerprint worked out: a long log takes seconds."""
+    """Return the log of a book with what views ask first worked out: a long log takes seconds."""
     log = book.read()
-    _ = log.fingerprint
+    _ = log.fingerprint, log.outcomes()
     return log
+
+
+def _open_whole(path: Path) -> Logbook:
+    """Open a logbook for writing; of a damaged one, what can be read, with a remark."""
+    from planner.logbook import Logbook, LogbookDamaged, rescue
+
+    try:
+        return Logbook.open(path)
+    except LogbookDamaged:
+        found = rescue(path)
+        book = Logbook.open(path)
+        book.remark = found.sentence
+        return book

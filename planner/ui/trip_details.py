@@ -1,4 +1,4 @@
-"""What belongs to a trip as a whole: crew, weather, water, notes."""
+"""What belongs to a trip as a whole: crew, water, kitchen count, weather, notes."""
 
 from __future__ import annotations
 
@@ -7,19 +7,20 @@ from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from planner.logbook import Trip
-from planner.logbook.columns import CellError, read_measure
+from planner.logbook.columns import CellError, read_count, read_measure
+from planner.logbook.rules import trip_problems
 from planner.phrasing import Style
 from planner.ui.theme import SPACE
 from planner.units import celsius_to
 
-_NAMES: Final = ("crew", "water", "weather", "notes")
+_NAMES: Final = ("crew", "water", "kitchen count", "kitchen count", "weather", "notes")
 
 
 class TripDetails(QWidget):
-    """A line of fields; each is saved when it is left.
+    """Two lines of fields; each is saved when it is left.
 
     changed: emitted with the trip and what changed. refused: with a sentence.
     """
@@ -31,14 +32,22 @@ class TripDetails(QWidget):
         super().__init__()
         self._trip: Trip | None = None
         self._style = Style()
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(SPACE // 2)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(SPACE // 2)
+        first, second = QHBoxLayout(), QHBoxLayout()
+        for row in (first, second):
+            row.setSpacing(SPACE // 2)
+            column.addLayout(row)
         self._water_label = QLabel("Water")
-        self.crew = self._field(row, QLabel("Crew"), "", 1)
-        self.water = self._field(row, self._water_label, "", 1)
-        self.weather = self._field(row, QLabel("Weather"), "in your words", 3)
-        self.notes = self._field(row, QLabel("Notes"), "", 4)
+        self.crew = self._field(first, QLabel("Crew"), "", 1)
+        self.water = self._field(first, self._water_label, "", 1)
+        self.picked = self._field(first, QLabel("Kitchen: picked"), "", 1)
+        self.light = self._field(first, QLabel("of those light"), "", 1)
+        self.picked.setToolTip("Crabs of the whole catch that were picked or cracked open")
+        self.light.setToolTip("How many of the picked were light")
+        self.weather = self._field(second, QLabel("Weather"), "in your words", 3)
+        self.notes = self._field(second, QLabel("Notes"), "", 4)
 
     def _field(self, row: QHBoxLayout, label: QLabel, hint: str, share: int) -> QLineEdit:
         line = QLineEdit()
@@ -62,10 +71,11 @@ class TripDetails(QWidget):
 
     def _texts(self, trip: Trip) -> list[tuple[QLineEdit, str]]:
         water = "" if trip.water_c is None else _shown(trip.water_c, self._style)
-        crew = "" if trip.crew is None else str(trip.crew)
         return [
-            (self.crew, crew),
+            (self.crew, _count(trip.crew)),
             (self.water, water),
+            (self.picked, _count(trip.kitchen_picked)),
+            (self.light, _count(trip.kitchen_light)),
             (self.weather, trip.weather),
             (self.notes, trip.notes),
         ]
@@ -85,21 +95,30 @@ class TripDetails(QWidget):
                 water_c=self._trip.water_c
                 if new[self.water] == was[self.water]
                 else _water_c(new[self.water], self._style),
+                kitchen_picked=_read(new[self.picked]),
+                kitchen_light=_read(new[self.light]),
                 weather=new[self.weather],
                 notes=new[self.notes],
             )
+            for problem in trip_problems(trip):
+                if problem.where == "kitchen_light":
+                    raise CellError(problem.what, problem.remedy)
         except CellError as error:
             self.refused.emit(f"Not saved. The entry {error.what}; {error.remedy}.")
             return
-        names = {
-            self.crew: "crew",
-            self.water: "water",
-            self.weather: "weather",
-            self.notes: "notes",
-        }
-        what = " and ".join(names[line] for line in was if new[line] != was[line])
+        names = dict(zip(was, _NAMES, strict=True))
+        changed = dict.fromkeys(names[line] for line in was if new[line] != was[line])
+        what = " and ".join(changed)
         self._trip = trip
         self.changed.emit(trip, what)
+
+
+def _count(number: int | None) -> str:
+    return "" if number is None else str(number)
+
+
+def _read(text: str) -> int | None:
+    return read_count(text) if text else None
 
 
 def _shown(water_c: float, style: Style) -> str:

@@ -35,6 +35,7 @@ from planner.ui.workbench import Workbench
 
 if TYPE_CHECKING:
     from planner.sites.book import PlaceEntry
+    from planner.ui.kitchen_ask import KitchenAsk
 
 # name, label, the question it answers, module and class; a view is built when first shown.
 VIEWS: Final[tuple[tuple[ViewName, str, str, str, str], ...]] = (
@@ -80,6 +81,8 @@ class MainWindow(QMainWindow):
         right.setSpacing(0)
         right.addWidget(self.banner)
         right.addWidget(self.message_bar)
+        self._column = right
+        self.kitchen: KitchenAsk | None = None
         right.addWidget(self._stack, 1)
         self.status = StatusLine(self.bench)
         right.addWidget(self.status)
@@ -171,7 +174,17 @@ class MainWindow(QMainWindow):
         self.setWindowTitle(f"{site.name} - Fullshell")
         self.banner.setVisible(self.bench.source.demo)
         self._fill_places()
+        self._ask_kitchen()
         self.status.where.setText(f"{site.name} · {site.zone.key} · {TIDE_CAUTION}")
+
+    def _ask_kitchen(self) -> None:
+        """Ask how the last trip's crabs were; made late, to keep the log out of the first paint."""
+        from planner.ui.kitchen_ask import KitchenAsk
+
+        if self.kitchen is None:
+            self.kitchen = KitchenAsk(self.bench)
+            self._column.insertWidget(2, self.kitchen)
+        self.kitchen.ask()
 
     # -- places ------------------------------------------------------------------------------
 
@@ -238,7 +251,17 @@ class MainWindow(QMainWindow):
             "float plan ashore.",
         )
 
+    def show_backups(self) -> None:
+        """Show the backups of the log, and the way back to one."""
+        from planner.ui.backups_dialog import BackupsDialog
+
+        BackupsDialog(self.bench, self).open()
+
     def closeEvent(self, event: QCloseEvent) -> None:
+        hauls = self._views.get("hauls")
+        if hauls is not None and not hauls.may_close():  # type: ignore[attr-defined]
+            event.ignore()
+            return
         self.bench.close()
         super().closeEvent(event)
 

@@ -72,6 +72,12 @@ class Desk(QObject):
         """Wait for every job to end of itself; their results are dropped."""
         self._pool.waitForDone()
 
+    def settle(self) -> None:
+        """Wait for every job to end of itself, and hand over the results."""
+        self._pool.waitForDone()
+        for job in tuple(self._running.values()):
+            self._finish(job)
+
     @property
     def idle(self) -> bool:
         """Whether nothing is running."""

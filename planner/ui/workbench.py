@@ -55,6 +55,8 @@ class Workbench(QObject):
         self.search: Search | None = None
         self.wishes: Wishes | None = None
         self.book: Logbook | None = None
+        # A plan whose trip the log is to begin as soon as it is shown.
+        self.plan_to_log: Plan | None = None
         self.undo_name: str | None = None
         self.redo_name: str | None = None
         self.desk = Desk(self)
@@ -117,6 +119,9 @@ class Workbench(QObject):
         self._tell_log()
         if book is not None and book.notice is not None:
             self.notice.emit(str(book.notice))
+        elif book is not None and book.remark:
+            self.notice.emit(book.remark)
+            book.remark = ""
         if self._looking_at is site and self._first_look is not None:
             self._show_first_look(self._first_look)
 

@@ -21,18 +21,15 @@ from planner.trips import Plan
 from planner.ui.haul_cells import COLUMNS, NOT_RECORDED, Clock, shown, with_text, written
 from planner.ui.haul_rows import (
     Refused,
-    doubts,
-    light_words,
     meant_day,
-    missing,
     nudged,
     row_after,
-    totals,
     trip_like_last,
     trip_of_plan,
     trips_newest_first,
     typed,
 )
+from planner.ui.haul_words import doubts, light_words, missing, totals
 
 ZONE = ZoneInfo("America/New_York")
 CLOCK = Clock(ZONE, Style())

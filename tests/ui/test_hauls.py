@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible
-from PySide6.QtWidgets import QApplication, QFileDialog, QLineEdit, QWidget
+from PySide6.QtWidgets import QApplication, QFileDialog, QLineEdit, QMessageBox, QWidget
 from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_log, demo_place
@@ -71,7 +71,9 @@ def view(qtbot: QtBot, bench: Workbench) -> HaulsView:
 
 
 def settled(qtbot: QtBot, view: HaulsView) -> None:
-    qtbot.waitUntil(lambda: view._saving == 0 and view.bench.clerk.idle and view.bench.desk.idle)
+    qtbot.waitUntil(
+        lambda: view.saver.under_way == 0 and view.bench.clerk.idle and view.bench.desk.idle
+    )
 
 
 def in_book(view: HaulsView, trip: str = "22 Nov 2026") -> list[Haul]:
@@ -81,8 +83,8 @@ def in_book(view: HaulsView, trip: str = "22 Nov 2026") -> list[Haul]:
 
 
 def choose(view: HaulsView, row: int, field: str) -> None:
-    view.table.setFocus()
-    view.table.setCurrentIndex(view.model.index(row, AT[field]))
+    view.entry.table.setFocus()
+    view.entry.table.setCurrentIndex(view.entry.model.index(row, AT[field]))
 
 
 def keys(qtbot: QtBot, text: str, *then: Qt.Key) -> None:
@@ -100,8 +102,8 @@ def test_a_trip_is_typed_with_tab_enter_and_digits(qtbot: QtBot, view: HaulsView
     choose(view, 0, "keepers")
     for count in ("6", "12", "0"):
         keys(qtbot, count, Qt.Key.Key_Return)
-    assert view.table.currentIndex().column() == AT["shorts"]
-    assert view.table.currentIndex().row() == 0
+    assert view.entry.table.currentIndex().column() == AT["shorts"]
+    assert view.entry.table.currentIndex().row() == 0
     for count in ("2", "3", "1", "6", "2"):
         keys(qtbot, count, Qt.Key.Key_Tab)
     settled(qtbot, view)
@@ -109,8 +111,10 @@ def test_a_trip_is_typed_with_tab_enter_and_digits(qtbot: QtBot, view: HaulsView
     assert [haul.keepers for haul in (first, second, third)] == [6, 12, 0]
     counts = (first.shorts, first.females, first.sponge, first.judged, first.light)
     assert counts == (2, 3, 1, 6, 2)
-    assert "18 keepers, 2 shorts, 3 females (1 sponge), 6 judged, 2 light" in view.totals.text()
-    assert "judged of A2" in view.missing.text()
+    assert (
+        "18 keepers, 2 shorts, 3 females (1 sponge), 6 judged, 2 light" in view.entry.totals.text()
+    )
+    assert "judged of A2" in view.entry.missing.text()
 
 
 def test_each_cell_is_one_change_with_a_name(qtbot: QtBot, view: HaulsView) -> None:
@@ -124,10 +128,10 @@ def test_each_cell_is_one_change_with_a_name(qtbot: QtBot, view: HaulsView) -> N
     for expected in ((7, None), (None, None)):
         with qtbot.waitSignal(view.bench.log_changed):
             view.bench.undo()
-        assert (view.model.hauls[1].keepers, view.model.hauls[1].shorts) == expected
+        assert (view.entry.model.hauls[1].keepers, view.entry.model.hauls[1].shorts) == expected
     with qtbot.waitSignal(view.bench.log_changed):
         view.bench.redo()
-    assert view.model.hauls[1].keepers == 7
+    assert view.entry.model.hauls[1].keepers == 7
 
 
 def test_times_are_nudged_by_keys(qtbot: QtBot, view: HaulsView) -> None:
@@ -136,9 +140,10 @@ def test_times_are_nudged_by_keys(qtbot: QtBot, view: HaulsView) -> None:
     keys(qtbot, "+=+-")
     settled(qtbot, view)
     assert in_book(view)[0].hauled_at == NOW + timedelta(minutes=10)
-    view.table.selectColumn(AT["set_at"])
-    view.table.selectionModel().setCurrentIndex(
-        view.model.index(0, AT["set_at"]), view.table.selectionModel().SelectionFlag.NoUpdate
+    view.entry.table.selectColumn(AT["set_at"])
+    view.entry.table.selectionModel().setCurrentIndex(
+        view.entry.model.index(0, AT["set_at"]),
+        view.entry.table.selectionModel().SelectionFlag.NoUpdate,
     )
     keys(qtbot, "-")
     settled(qtbot, view)
@@ -152,7 +157,7 @@ def test_a_plus_in_a_count_is_no_nudge(qtbot: QtBot, view: HaulsView) -> None:
     keys(qtbot, "+", Qt.Key.Key_Return)
     settled(qtbot, view)
     assert in_book(view)[0].keepers is None
-    assert view.refusal.isVisible()
+    assert view.entry.refusal.isVisible()
 
 
 def test_delete_means_not_recorded(qtbot: QtBot, view: HaulsView) -> None:
@@ -161,7 +166,7 @@ def test_delete_means_not_recorded(qtbot: QtBot, view: HaulsView) -> None:
     keys(qtbot, "0", Qt.Key.Key_Return)
     settled(qtbot, view)
     assert in_book(view)[0].keepers == 0
-    index = view.model.index(0, AT["keepers"])
+    index = view.entry.model.index(0, AT["keepers"])
     assert index.data() == "0"
     choose(view, 0, "keepers")
     keys(qtbot, "", Qt.Key.Key_Delete)
@@ -176,7 +181,7 @@ def test_ctrl_d_takes_the_cell_above(qtbot: QtBot, view: HaulsView) -> None:
     choose(view, 0, "bait")
     keys(qtbot, "menhaden", Qt.Key.Key_Return)
     choose(view, 1, "bait")
-    qtbot.keyClick(view.table, Qt.Key.Key_D, Qt.KeyboardModifier.ControlModifier)
+    qtbot.keyClick(view.entry.table, Qt.Key.Key_D, Qt.KeyboardModifier.ControlModifier)
     settled(qtbot, view)
     assert [haul.bait for haul in in_book(view)] == ["menhaden", "menhaden", "mullet"]
 
@@ -198,15 +203,15 @@ def test_more_light_than_judged_is_refused_beside_the_table(qtbot: QtBot, view: 
     choose(view, 0, "light")
     keys(qtbot, "6", Qt.Key.Key_Return)
     settled(qtbot, view)
-    assert "more than were judged (5)" in view.refusal.text()
-    assert view.refusal.isVisible()
+    assert "more than were judged (5)" in view.entry.refusal.text()
+    assert view.entry.refusal.isVisible()
     assert in_book(view)[0].light is None
-    at = view.table.currentIndex()
+    at = view.entry.table.currentIndex()
     assert (at.row(), at.column()) == (0, AT["light"])
     keys(qtbot, "4", Qt.Key.Key_Return)
-    assert view.table.currentIndex().row() == 1
+    assert view.entry.table.currentIndex().row() == 1
     settled(qtbot, view)
-    assert not view.refusal.isVisible()
+    assert not view.entry.refusal.isVisible()
     assert in_book(view)[0].light == 4
 
 
@@ -216,7 +221,7 @@ def test_the_improbable_is_asked_about(qtbot: QtBot, view: HaulsView) -> None:
     keys(qtbot, "60", Qt.Key.Key_Return)
     settled(qtbot, view)
     assert in_book(view)[0].keepers == 60
-    assert "60 keepers in one trap" in view.doubts.text()
+    assert "60 keepers in one trap" in view.entry.doubts.text()
 
 
 def test_typing_faster_than_saving_loses_nothing(qtbot: QtBot, view: HaulsView) -> None:
@@ -225,26 +230,51 @@ def test_typing_faster_than_saving_loses_nothing(qtbot: QtBot, view: HaulsView) 
         choose(view, 0, field)
         for count in ("1", "2", "3"):
             keys(qtbot, count, Qt.Key.Key_Return)
-            assert view.model.hauls[int(count) - 1].__getattribute__(field) == int(count)
+            assert view.entry.model.hauls[int(count) - 1].__getattribute__(field) == int(count)
     settled(qtbot, view)
     for at, haul in enumerate(in_book(view), start=1):
         assert (haul.keepers, haul.shorts, haul.females) == (at, at, at)
 
 
-def test_a_save_that_fails_shows_what_the_log_holds(
+def test_what_cannot_be_saved_stays_and_is_tried_again(
     qtbot: QtBot, view: HaulsView, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    """Protects from believing in an entry that is not there: the cell goes back and says why."""
+    """Protects entries from a full disk: a sentence, everything stays on screen, another trip may
+    be looked at meanwhile, and all of it is saved when there is room."""
 
     def full(*_: object, **__: object) -> None:
         raise LogbookError("The disk is full; make room.")
 
-    monkeypatch.setattr(view.bench.book, "save_trip", full)
-    choose(view, 0, "keepers")
-    keys(qtbot, "6", Qt.Key.Key_Return)
+    other = Haul("20 Nov 2026", "Sedge Hollow", trap="Z")
+    with qtbot.waitSignal(view.bench.log_changed):
+        view.bench.change_log(lambda book: book.add_hauls([other], "import of x"))
     settled(qtbot, view)
-    assert view.model.hauls[0].keepers is None
-    assert "disk is full" in view.refusal.text()
+    with monkeypatch.context() as patch:
+        patch.setattr(view.bench.book, "save_trip", full)
+        choose(view, 0, "keepers")
+        keys(qtbot, "6", Qt.Key.Key_Return)
+        keys(qtbot, "7", Qt.Key.Key_Return)
+        view.entry.details.crew.setFocus()
+        keys(qtbot, "2", Qt.Key.Key_Return)
+        settled(qtbot, view)
+        assert "disk is full" in view.entry.refusal.text()
+        assert view.entry.again.isVisible()
+        view.choose(("20 Nov 2026", "Sedge Hollow"))
+        view.choose(("22 Nov 2026", "Sedge Hollow"))
+        assert [haul.keepers for haul in view.entry.model.hauls] == [6, 7, None]
+        assert view.entry.details.crew.text() == "2"
+        asked: list[object] = []
+        cancel = QMessageBox.StandardButton.Cancel
+        patch.setattr(QMessageBox, "warning", lambda *_: asked.append(1) or cancel)
+        assert not view.may_close()
+        assert asked
+    assert view.entry.again.isVisible()
+    view.entry.again.click()
+    settled(qtbot, view)
+    assert [haul.keepers for haul in in_book(view)] == [6, 7, None]
+    assert view.bench.log.by_trip["22 Nov 2026", "Sedge Hollow"].trip.crew == 2
+    assert not view.entry.refusal.isVisible()
+    assert view.may_close()
 
 
 def with_plan(bench: Workbench) -> None:
@@ -270,8 +300,8 @@ def test_a_new_trip_starts_from_the_chosen_plan(qtbot: QtBot, view: HaulsView) -
     assert len(rows) == view.bench.site.habits.traps
     assert {"A1", "A2", "B1"} <= {row.trap for row in rows}
     assert rows[0].set_at == datetime(2026, 11, 27, 19, 0, tzinfo=UTC)
-    assert "lie ahead" in view.doubts.text()
-    assert view.trips.currentIndex().data() == "29 Nov 2026"
+    assert "lie ahead" in view.entry.doubts.text()
+    assert view.trips.table.currentIndex().data() == "29 Nov 2026"
     assert view.bench.undo_name == "Undo start of trip 29 Nov 2026"
 
 
@@ -294,12 +324,12 @@ def test_a_new_trip_today_has_the_last_traps(qtbot: QtBot, view: HaulsView) -> N
 def test_rows_are_added_and_removed(qtbot: QtBot, view: HaulsView) -> None:
     """Protects the trap that was forgotten, and the one that was not aboard."""
     choose(view, 0, "trap")
-    view.add_trap.click()
+    view.entry.add_trap.click()
     keys(qtbot, "A9", Qt.Key.Key_Return)
     settled(qtbot, view)
     assert [haul.trap for haul in in_book(view)] == ["A1", "A9", "A2", "B1"]
     choose(view, 2, "trap")
-    view.remove_trap.click()
+    view.entry.remove_trap.click()
     settled(qtbot, view)
     assert [haul.trap for haul in in_book(view)] == ["A1", "A9", "B1"]
 
@@ -314,7 +344,7 @@ def test_a_trip_is_deleted_at_once_and_undone(qtbot: QtBot, view: HaulsView) -> 
     with qtbot.waitSignal(view.bench.log_changed):
         view.bench.undo()
     assert len(in_book(view)) == 3
-    assert view.table.isVisible()
+    assert view.entry.table.isVisible()
 
 
 def test_trips_of_one_name_at_two_places_keep_apart(qtbot: QtBot, view: HaulsView) -> None:
@@ -323,7 +353,7 @@ def test_trips_of_one_name_at_two_places_keep_apart(qtbot: QtBot, view: HaulsVie
     with qtbot.waitSignal(view.bench.log_changed):
         view.bench.change_log(lambda book: book.add_hauls([other], "import of x"))
     settled(qtbot, view)
-    view._choose(("22 Nov 2026", "Sedge Hollow"))
+    view.choose(("22 Nov 2026", "Sedge Hollow"))
     choose(view, 0, "keepers")
     keys(qtbot, "5", Qt.Key.Key_Return)
     settled(qtbot, view)
@@ -336,17 +366,28 @@ def test_trips_of_one_name_at_two_places_keep_apart(qtbot: QtBot, view: HaulsVie
 def test_details_of_the_trip_are_saved(qtbot: QtBot, view: HaulsView) -> None:
     """Protects crew, water and weather; a wrong reading is refused with a sentence."""
     view.bench.state.change(style=Style("ft", "F", True))
-    view.details.crew.setFocus()
+    view.entry.details.crew.setFocus()
     keys(qtbot, "2", Qt.Key.Key_Tab)
     keys(qtbot, "68", Qt.Key.Key_Tab)
+    keys(qtbot, "9", Qt.Key.Key_Tab)
+    keys(qtbot, "4", Qt.Key.Key_Tab)
     keys(qtbot, "fog", Qt.Key.Key_Return)
     settled(qtbot, view)
     (trip,) = view.bench.log.trips
     assert (trip.crew, trip.water_c, trip.weather) == (2, 20.0, "fog")
-    view.details.water.setFocus()
-    view.details.water.setText("mild")
+    assert (trip.kitchen_picked, trip.kitchen_light) == (9, 4)
+    assert "in the kitchen 9 picked, 4 light" in view.entry.totals.text()
+    assert "judged" not in view.entry.missing.text()
+    view.entry.details.light.setFocus()
+    view.entry.details.light.setText("10")
     keys(qtbot, "", Qt.Key.Key_Return)
-    assert "Not saved" in view.refusal.text()
+    assert "more than were picked (9)" in view.entry.refusal.text()
+    settled(qtbot, view)
+    assert view.bench.log.trips[0].kitchen_light == 4
+    view.entry.details.water.setFocus()
+    view.entry.details.water.setText("mild")
+    keys(qtbot, "", Qt.Key.Key_Return)
+    assert "Not saved" in view.entry.refusal.text()
     assert len(in_book(view)) == 3
 
 
@@ -364,7 +405,7 @@ def test_a_log_for_reading_only_says_so(qtbot: QtBot, bench: Workbench) -> None:
         choose(view, 0, "keepers")
         keys(qtbot, "6", Qt.Key.Key_Return)
         keys(qtbot, "", Qt.Key.Key_Delete)
-        assert view.model.hauls[0].keepers is None
+        assert view.entry.model.hauls[0].keepers is None
         assert not view.delete.isEnabled()
         assert not view.like_last.isEnabled()
         assert view.files.export.isEnabled()

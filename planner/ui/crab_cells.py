@@ -1,0 +1,82 @@
+"""One cell of the table of single crabs: its heading, what it shows, what typing means; no Qt."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Any, Final
+
+from planner.logbook import Crab
+from planner.logbook.columns import CellError
+from planner.logbook.entries import ABDOMENS, GRADES, PEELER_SIGNS, SEXES, SHELLS, WIDTHS_BY
+from planner.logbook.rules import crab_problems
+
+
+@dataclass(frozen=True)
+class CrabColumn:
+    """A column: the field of a crab, its heading, its words; without words a number or text."""
+
+    field: str
+    heading: str
+    words: tuple[str, ...] = ()
+    is_number: bool = False
+
+
+CRAB_COLUMNS: Final = (
+    CrabColumn("sex", "Sex", SEXES),
+    CrabColumn("width_mm", "Width (mm)", is_number=True),
+    CrabColumn("width_by", "Measured", WIDTHS_BY),
+    CrabColumn("weight_g", "Weight (g)", is_number=True),
+    CrabColumn("shell", "Shell", SHELLS),
+    CrabColumn("peeler_sign", "Peeler sign", PEELER_SIGNS),
+    CrabColumn("abdomen", "Abdomen", ABDOMENS),
+    CrabColumn("grade", "Fullness", GRADES),
+    CrabColumn("meat_g", "Picked meat (g)", is_number=True),
+    CrabColumn("notes", "Notes"),
+)
+
+
+def crab_text(crab: Crab, column: CrabColumn) -> str:
+    """Return the text that a person would type for the cell; "" for not recorded."""
+    value = getattr(crab, column.field)
+    if value is None:
+        return ""
+    return f"{value:g}" if column.is_number else str(value)
+
+
+def crab_with(crab: Crab, column: CrabColumn, text: str) -> Crab:
+    """Return the crab with a cell as typed; "" means not recorded, a word may be cut short.
+
+    CellError when the cell cannot hold it.
+    """
+    text = text.strip()
+    made = replace(crab, **{column.field: _value(column, text)})
+    for problem in crab_problems(made, lambda name: name):
+        if problem.where in (column.field, "meat_g"):
+            raise CellError(problem.what, problem.remedy)
+    return made
+
+
+def crab_as_above(above: Crab | None) -> Crab:
+    """Return a new crab: measured as the one above, nothing of its own recorded."""
+    return Crab() if above is None else Crab(width_by=above.width_by)
+
+
+def says_something(crab: Crab) -> bool:
+    """Tell whether anything of the crab itself is recorded."""
+    return replace(crab, width_by="") != Crab()
+
+
+def _value(column: CrabColumn, text: str) -> Any:
+    if column.is_number:
+        if not text:
+            return None
+        try:
+            return float(text.replace(",", "."))
+        except ValueError:
+            raise CellError("is not a number", "write digits, such as 142") from None
+    if not column.words or not text:
+        return text
+    fits = [word for word in column.words if word.startswith(text.casefold())]
+    if len(fits) != 1:
+        raise CellError("is not one of the words", f"write {', '.join(column.words)}")
+    return fits[0]

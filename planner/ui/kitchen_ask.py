@@ -1,0 +1,112 @@
+"""Asking once how the last trip's crabs turned out in the kitchen, where fullness is seen."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+from typing import Final
+
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit
+
+from planner.logbook import Log, Trip
+from planner.logbook.columns import CellError, read_count
+from planner.logbook.rules import trip_problems
+from planner.ui.parts import body, button
+from planner.ui.theme import SPACE
+from planner.ui.workbench import Workbench
+
+# Longer ago nobody knows any more how a pot of crabs was.
+_REMEMBERED: Final = timedelta(days=14)
+
+
+def kitchens_to_ask(log: Log, now: datetime) -> list[Trip]:
+    """Return the trips with crabs to pick, no kitchen count, never asked for; newest first."""
+    found = []
+    for outcome in reversed(log.outcomes()):
+        if outcome.when is None or not timedelta(0) <= now - outcome.when <= _REMEMBERED:
+            continue
+        trip = log.by_trip[outcome.trip, outcome.place].trip
+        if outcome.keepers and trip.kitchen_picked is None and not trip.kitchen_asked:
+            found.append(trip)
+    return found
+
+
+class KitchenAsk(QFrame):
+    """A strip over the view: answer, or send it away for good. It never asks for a trip again."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self.setObjectName("banner")
+        self.bench = bench
+        self._waiting: Sequence[Trip] = ()
+        self._asked_of: object = None
+        self.words = body()
+        self.picked, self.light = self._field("Crabs picked"), self._field("Light ones of those")
+        self.save = button("Save", self._save)
+        self.later = button("Not counted", self._next, "You can fill it in later, in Log hauls")
+        row = QHBoxLayout(self)
+        row.setContentsMargins(SPACE * 2, SPACE // 2, SPACE * 2, SPACE // 2)
+        row.addWidget(self.words, 1)
+        for text, field in (("picked", self.picked), ("light", self.light)):
+            row.addWidget(QLabel(text))
+            row.addWidget(field)
+        row.addWidget(self.save)
+        row.addWidget(self.later)
+        for line in (self.picked, self.light):
+            line.returnPressed.connect(self._save)
+        self.hide()
+
+    def _field(self, name: str) -> QLineEdit:
+        line = QLineEdit()
+        line.setAccessibleName(name)
+        line.setFixedWidth(56)
+        return line
+
+    def ask(self) -> None:
+        """Ask for what the open log lacks, once for each log that is opened."""
+        book = self.bench.book
+        if book is self._asked_of:
+            return
+        self._asked_of, self._waiting = book, ()
+        if book is None or book.read_only:
+            self._show()
+            return
+        self._waiting = kitchens_to_ask(self.bench.log, datetime.now(UTC))[:3]
+        self._show()
+        asked = [(trip.name, trip.place) for trip in self._waiting]
+        if asked:
+            self.bench.change_log(lambda book: book.kitchen_asked(asked))
+
+    def _show(self) -> None:
+        self.setVisible(bool(self._waiting))
+        if self._waiting:
+            self.words.setText(
+                f"How were the crabs of trip {self._waiting[0].name} in the kitchen? The count "
+                "teaches the forecast; leave it out when nobody counted."
+            )
+            for line in (self.picked, self.light):
+                line.clear()
+
+    def _next(self) -> None:
+        self._waiting = self._waiting[1:]
+        self._show()
+
+    def _save(self) -> None:
+        trip = self._waiting[0]
+        try:
+            picked, light = (read_count(line.text().strip()) for line in (self.picked, self.light))
+        except CellError as error:
+            self.words.setText(f"⚠ Not saved. The count {error.what}; {error.remedy}.")
+            return
+        logged = self.bench.log.by_trip.get((trip.name, trip.place))
+        told = replace(trip if logged is None else logged.trip, kitchen_picked=picked,
+                       kitchen_light=light)  # fmt: skip
+        problem = next(iter(trip_problems(told)), None)
+        if problem is not None:
+            self.words.setText(f"⚠ Not saved. Light {problem.what}.")
+            return
+        self.bench.change_log(
+            lambda book: book.save_details(told, f"kitchen count of trip {trip.name}")
+        )
+        self._next()

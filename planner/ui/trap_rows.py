@@ -1,0 +1,76 @@
+"""What is known of each trap: its hauls, its history, and both as lines; no Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import UTC, datetime
+from typing import Final
+
+from planner.logbook import Haul, Log, Trap
+from planner.ui.haul_cells import NOT_RECORDED
+from planner.ui.haul_words import light_words
+
+_OLDEST: Final = datetime.min.replace(tzinfo=UTC)
+
+
+def trap_labels(log: Log) -> list[str]:
+    """Return the labels of all traps, of hauls and of histories, as a person sorts them."""
+    labels = {haul.trap for haul in log.hauls if haul.trap} | {trap.label for trap in log.traps}
+    return sorted(labels, key=_natural)
+
+
+def trap_named(log: Log, label: str) -> Trap:
+    """Return what is kept of a trap; its design as last hauled where nothing is."""
+    for trap in log.traps:
+        if trap.label == label:
+            return trap
+    design = next((haul.design for haul in hauls_of_trap(log, label) if haul.design), "")
+    return Trap(label, design)
+
+
+def hauls_of_trap(log: Log, label: str) -> list[Haul]:
+    """Return a trap's hauls, newest first; those without a time first, as they wait for it."""
+    hauls = [haul for haul in log.hauls if haul.trap == label]
+    undated = [haul for haul in hauls if haul.hauled_at is None]
+    dated = [haul for haul in hauls if haul.hauled_at is not None]
+    return undated + sorted(dated, key=lambda h: h.hauled_at or _OLDEST, reverse=True)
+
+
+def sums_of_trap(hauls: Sequence[Haul]) -> str:
+    """Return what a trap gave in all, and how often."""
+    counted = [haul.keepers for haul in hauls if haul.keepers is not None]
+    told = [haul for haul in hauls if haul.judged is not None and haul.light is not None]
+    judged, light = sum(h.judged or 0 for h in told), sum(h.light or 0 for h in told)
+    parts = [f"{len(hauls)} {'haul' if len(hauls) == 1 else 'hauls'}"]
+    if counted:
+        parts.append(f"{sum(counted)} keepers, {sum(counted) / len(counted):.1f} a haul")
+    if judged:
+        parts.append(f"{judged} judged, light {light_words(judged, light)}")
+    return "; ".join(parts)
+
+
+def haul_line(haul: Haul) -> tuple[str, ...]:
+    """Return a trap's haul as a row: trip, place, spot, bait, keepers, light of judged."""
+    keepers = NOT_RECORDED if haul.keepers is None else str(haul.keepers)
+    light = NOT_RECORDED
+    if haul.judged is not None and haul.light is not None:
+        light = f"{haul.light} of {haul.judged}"
+    return (haul.trip, haul.place, haul.spot, haul.bait, keepers, light)
+
+
+def event_lines(trap: Trap) -> list[tuple[str, str, str]]:
+    """Return a trap's history as rows, in the order of its days."""
+    events = sorted(trap.events, key=lambda event: event.on)
+    return [(f"{event.on.day} {event.on:%b %Y}", event.kind, event.notes) for event in events]
+
+
+def _natural(label: str) -> tuple[tuple[int, int | str], ...]:
+    """Return a key by which A2 comes before A10."""
+    parts: list[tuple[int, int | str]] = []
+    word = ""
+    for letter in f"{label.casefold()}\0":
+        if word and (letter == "\0" or letter.isdecimal() != word[-1].isdecimal()):
+            parts.append((0, int(word)) if word.isdecimal() else (1, word))
+            word = ""
+        word += letter
+    return tuple(parts)
