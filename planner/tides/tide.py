@@ -27,8 +27,10 @@ Times = NDArray[np.datetime64] | Sequence[datetime]
 
 FIRST_YEAR: Final = 1900
 LAST_YEAR: Final = 2100
-_FIRST_MS: Final = new_year_ms(FIRST_YEAR)
-_LAST_MS: Final = new_year_ms(LAST_YEAR + 1)
+# A day wider at both ends, so that the first and the last local day of every zone are whole.
+_DAY_MS: Final = 86_400_000
+_FIRST_MS: Final = new_year_ms(FIRST_YEAR) - _DAY_MS
+_LAST_MS: Final = new_year_ms(LAST_YEAR + 1) + _DAY_MS
 
 
 @dataclass(frozen=True)
