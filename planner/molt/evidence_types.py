@@ -45,14 +45,16 @@ class Effect:
     def trips_to_settle(self, difference: float) -> int | None:
         """Return how many more trips like those logged would settle a difference (a share).
 
-        Enough are those that bring the 80% interval of the swing to half the difference to
-        either side. 0 when it is settled, None when nothing can be said.
+        Enough are those that bring the 80% interval of the swing to one side of the difference
+        if the estimate stays, or else to half the difference to either side. 0 when it is
+        settled, None when nothing can be said.
         """
         if self.settled(difference):
             return 0
         if not self.per_trip:
             return None
-        missing = (2 / difference) ** 2 - 1 / self.half_width**2
+        wanted = max(abs(self.swing.mean - difference), difference / 2)
+        missing = 1 / wanted**2 - 1 / self.half_width**2
         return max(math.ceil(missing / self.per_trip), 1)
 
 
