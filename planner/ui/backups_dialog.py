@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QDialog, QFileDialog, QHBoxLayout, QVBoxLayout, QW
 
 from planner.logbook import Backup, Change
 from planner.logbook.backups import backup_folder
-from planner.ui.parts import button, quiet
+from planner.ui.parts import button, enter_presses_nothing, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.workbench import Workbench
 
@@ -37,6 +37,7 @@ class BackupsDialog(QDialog):
         column.addWidget(self.words)
         column.addWidget(self.table, 1)
         column.addLayout(row)
+        enter_presses_nothing(self)
         self.refresh()
 
     def refresh(self) -> None:

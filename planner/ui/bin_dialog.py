@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QMessageBox, QVBoxLayout, QWidget
 
 from planner.logbook import Binned
-from planner.ui.parts import button, quiet
+from planner.ui.parts import button, enter_presses_nothing, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.workbench import Workbench
 
@@ -34,6 +34,9 @@ class BinDialog(QDialog):
         column.addWidget(self.words)
         column.addWidget(self.table, 1)
         column.addLayout(row)
+        for each in (self.back, self.empty):
+            each.setEnabled(False)
+        enter_presses_nothing(self)
         bench.log_changed.connect(self.refresh)
         self.refresh()
 

@@ -24,7 +24,7 @@ from planner.ui.crab_cells import (
     crab_with,
     says_something,
 )
-from planner.ui.parts import caution, quiet
+from planner.ui.parts import caution, enter_presses_nothing, quiet
 from planner.ui.typing_table import TypingTable
 
 Index = QModelIndex | QPersistentModelIndex
@@ -61,6 +61,7 @@ class CrabsDialog(QDialog):
         column.addWidget(self.table, 1)
         column.addWidget(self.refusal)
         column.addWidget(close)
+        enter_presses_nothing(self)
         self.table.setCurrentIndex(self.model.index(self.model.rowCount() - 1, 0))
         self.table.remove_row.connect(self.model.remove)
         self.table.setFocus()

@@ -135,6 +135,13 @@ class Halves(QWidget):
         self._box.setDirection(side if self.width() >= room else under)
 
 
+def enter_presses_nothing(dialog: QWidget) -> None:
+    """Keep Enter in a field or table of a dialog from pressing whichever button comes first."""
+    for each in dialog.findChildren(QPushButton):
+        each.setAutoDefault(False)
+        each.setDefault(False)
+
+
 class Card(QFrame):
     """A panel with a heading and a column of widgets."""
 

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 
 from planner.logbook import Trap, TrapEvent
 from planner.logbook.entries import TRAP_EVENTS
-from planner.ui.parts import body, button, heading, quiet
+from planner.ui.parts import body, button, enter_presses_nothing, heading, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.trap_rows import (
@@ -45,6 +45,7 @@ class TrapsWindow(QDialog):
         self.resize(900, 620)
         self.bench = bench
         self._trap: Trap | None = None
+        self._wanted = ""  # a new trap, chosen as soon as the log has it
         self.list = QListWidget()
         self.list.setAccessibleName("Traps by label")
         self.list.currentTextChanged.connect(lambda _: self._show())
@@ -58,6 +59,7 @@ class TrapsWindow(QDialog):
         row = QHBoxLayout(self)
         row.addLayout(left, 1)
         row.addLayout(self._right(), 3)
+        enter_presses_nothing(self)
         bench.log_changed.connect(self.refresh)
         self.refresh()
 
@@ -111,7 +113,8 @@ class TrapsWindow(QDialog):
         """Show the traps of the log as it is."""
         labels = trap_labels(self.bench.log)
         if labels != [self.list.item(at).text() for at in range(self.list.count())]:
-            chosen = self._trap.label if self._trap else ""
+            chosen = self._wanted or (self._trap.label if self._trap else "")
+            self._wanted = ""
             self.list.blockSignals(True)
             self.list.clear()
             self.list.addItems(labels)
@@ -177,7 +180,9 @@ class TrapsWindow(QDialog):
         self.new.clear()
         if not label:
             return
-        if label not in trap_labels(self.bench.log):
-            self._save(Trap(label), "new trap")
+        labels = trap_labels(self.bench.log)
+        if label in labels:
+            self.list.setCurrentRow(labels.index(label))
         else:
-            self.list.setCurrentRow(trap_labels(self.bench.log).index(label))
+            self._wanted = label
+            self.bench.change_log(lambda book: book.save_trap(Trap(label)))

@@ -2,98 +2,33 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
+from log_desk import (
+    AT,
+    NOW,
+    choose,
+    in_book,
+    keys,
+    made_bench,  # noqa: F401
+    made_view,
+    settled,
+    view_of_bench,  # noqa: F401
+    with_plan,
+)
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QApplication, QFileDialog, QLineEdit, QMessageBox, QWidget
 from pytestqt.qtbot import QtBot
 
-from planner.assets import demo_log, demo_place
-from planner.estimates import Interval
+from planner.assets import demo_log
 from planner.logbook import Haul, Logbook, LogbookError, book_zone, read_log
 from planner.phrasing import Style
-from planner.sites import load_site
-from planner.trips import Plan, PlanSet
-from planner.ui.haul_cells import COLUMNS
 from planner.ui.hauls import HaulsView
 from planner.ui.import_problems import ImportProblems
-from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench
-
-TODAY = date(2026, 11, 25)
-AT = {column.field: at for at, column in enumerate(COLUMNS)}
-NOW = datetime(2026, 11, 22, 12, 0, tzinfo=UTC)
-TRIP = [
-    Haul(
-        "22 Nov 2026", "Sedge Hollow", trap=label, spot="oyster bar", design=design, bait="mullet",
-        set_at=NOW - timedelta(hours=18), hauled_at=NOW + timedelta(minutes=5 * at), depth_m=1.9,
-    )
-    for at, (label, design) in enumerate([("A1", "bare"), ("A2", "bare"), ("B1", "coated")])
-]  # fmt: skip
-
-
-@pytest.fixture
-def bench(qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
-    """Give a workbench with the demo place and a logbook of one trip; nothing is forecast."""
-    monkeypatch.setattr(Workbench, "_refresh", lambda self, plans=True: None)
-    bench = Workbench(ViewState(today=TODAY, day=TODAY))
-    bench.site = load_site(demo_place())
-    bench.book = Logbook.open(tmp_path / "hauls.logbook")
-    bench.book.save_trip("22 Nov 2026", TRIP)
-    reread(qtbot, bench)
-    yield bench
-    bench.close()
-
-
-def reread(qtbot: QtBot, bench: Workbench) -> None:
-    with qtbot.waitSignal(bench.log_changed):
-        bench.change_log(lambda book: None)
-
-
-def made_view(qtbot: QtBot, bench: Workbench) -> HaulsView:
-    view = HaulsView(bench)
-    qtbot.addWidget(view)
-    view.resize(1100, 700)
-    view.show()
-    qtbot.waitExposed(view)
-    view.activateWindow()
-    qtbot.waitUntil(lambda: view.isActiveWindow() and bench.clerk.idle)
-    return view
-
-
-@pytest.fixture
-def view(qtbot: QtBot, bench: Workbench) -> HaulsView:
-    return made_view(qtbot, bench)
-
-
-def settled(qtbot: QtBot, view: HaulsView) -> None:
-    qtbot.waitUntil(
-        lambda: view.saver.under_way == 0 and view.bench.clerk.idle and view.bench.desk.idle
-    )
-
-
-def in_book(view: HaulsView, trip: str = "22 Nov 2026") -> list[Haul]:
-    """Return the hauls as another reader of the file finds them."""
-    with Logbook.open(view.bench.book.path, read_only=True) as book:
-        return [haul for haul in book.read().hauls if haul.trip == trip]
-
-
-def choose(view: HaulsView, row: int, field: str) -> None:
-    view.entry.table.setFocus()
-    view.entry.table.setCurrentIndex(view.entry.model.index(row, AT[field]))
-
-
-def keys(qtbot: QtBot, text: str, *then: Qt.Key) -> None:
-    """Press keys where the focus is, as a hand does."""
-    for key in (*text, *then):
-        focused = QApplication.focusWidget()
-        assert focused is not None
-        press = qtbot.keyClicks if isinstance(key, str) else qtbot.keyClick
-        press(focused, key)
 
 
 def test_a_trip_is_typed_with_tab_enter_and_digits(qtbot: QtBot, view: HaulsView) -> None:
@@ -275,17 +210,6 @@ def test_what_cannot_be_saved_stays_and_is_tried_again(
     assert view.bench.log.by_trip["22 Nov 2026", "Sedge Hollow"].trip.crew == 2
     assert not view.entry.refusal.isVisible()
     assert view.may_close()
-
-
-def with_plan(bench: Workbench) -> None:
-    begin = datetime(2026, 11, 27, 19, 0, tzinfo=UTC)
-    plan = Plan(
-        1, begin, begin, begin + timedelta(hours=42), 42.0, Interval(14, 9, 20),
-        Interval(0.1, 0.05, 0.2), None, None, None, (), (),
-    )  # fmt: skip
-    bench.plans = PlanSet((plan,), {})
-    bench.state.change(plan=1)
-    bench.plans_changed.emit()
 
 
 def test_a_new_trip_starts_from_the_chosen_plan(qtbot: QtBot, view: HaulsView) -> None:

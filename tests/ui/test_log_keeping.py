@@ -1,0 +1,242 @@
+"""What stands around the log: kitchen, single crabs, traps, bin, backups, a damaged file."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
+from typing import Any
+
+import pytest
+from log_desk import (
+    PATIENCE_MS,
+    TRIP,
+    choose,
+    in_book,
+    keys,
+    made_bench,  # noqa: F401
+    settled,
+    view_of_bench,  # noqa: F401
+)
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QMessageBox
+from pytestqt.qtbot import QtBot
+
+from planner.assets import demo_place, user_folder
+from planner.logbook import Crab, Haul, Log, Logbook, Trip, default_logbook
+from planner.sites.book import user_places
+from planner.ui.backups_dialog import BackupsDialog
+from planner.ui.bin_dialog import BinDialog
+from planner.ui.crabs_dialog import CrabsDialog
+from planner.ui.hauls import HaulsView
+from planner.ui.kitchen_ask import KitchenAsk, kitchens_to_ask
+from planner.ui.sources import Source, open_log
+from planner.ui.traps_window import TrapsWindow
+from planner.ui.workbench import Workbench
+
+ENTER = Qt.Key.Key_Return
+NOW = datetime(2026, 11, 25, 12, tzinfo=UTC)
+
+
+def _waited(qtbot: QtBot, what: Any) -> None:
+    qtbot.waitUntil(what, timeout=PATIENCE_MS)
+
+
+def test_which_kitchens_are_asked_for() -> None:
+    """Only a recent trip that kept crabs, has no count and was not asked for."""
+    hauls = (
+        Haul("now", "x", hauled_at=NOW - timedelta(days=1), keepers=4),
+        Haul("empty", "x", hauled_at=NOW - timedelta(days=1), keepers=0),
+        Haul("old", "x", hauled_at=NOW - timedelta(days=40), keepers=4),
+        Haul("ahead", "x", hauled_at=NOW + timedelta(days=1), keepers=4),
+        Haul("told", "x", hauled_at=NOW - timedelta(days=2), keepers=4),
+        Haul("asked", "x", hauled_at=NOW - timedelta(days=2), keepers=4),
+    )
+    trips = (
+        Trip("told", "x", kitchen_picked=4, kitchen_light=1),
+        Trip("asked", "x", kitchen_asked=True),
+    )
+    assert [trip.name for trip in kitchens_to_ask(Log(hauls, trips), NOW)] == ["now"]
+
+
+def test_the_kitchen_is_asked_for_once_and_answered(qtbot: QtBot, bench: Workbench) -> None:
+    """Protects the one moment when fullness is seen: a strip at the next start, answered by two
+    numbers, that never comes back for the same trip."""
+    recent = [
+        replace(haul, keepers=4, set_at=None, hauled_at=datetime.now(UTC) - timedelta(days=1))
+        for haul in TRIP
+    ]
+    with qtbot.waitSignal(bench.log_changed, timeout=PATIENCE_MS):
+        bench.change_log(lambda book: book.save_trip("22 Nov 2026", recent))
+    strip = KitchenAsk(bench)
+    qtbot.addWidget(strip)
+    strip.ask()
+    strip.show()
+    assert "22 Nov 2026" in strip.words.text()
+    _waited(qtbot, lambda: bench.clerk.idle)
+    strip.picked.setFocus()
+    qtbot.keyClicks(strip.picked, "5")
+    qtbot.keyClicks(strip.light, "6")
+    qtbot.keyClick(strip.light, ENTER)
+    assert "more than were picked (5)" in strip.words.text()
+    strip.light.clear()
+    qtbot.keyClicks(strip.light, "2")
+    qtbot.keyClick(strip.light, ENTER)
+    assert not strip.isVisible()
+    _waited(qtbot, lambda: bench.clerk.idle)
+    (outcome,) = bench.log.outcomes()
+    assert (outcome.judged, outcome.light, outcome.in_kitchen) == (5, 2, True)
+    assert bench.undo_name == "Undo kitchen count of trip 22 Nov 2026"
+    again = KitchenAsk(bench)
+    qtbot.addWidget(again)
+    again.ask()
+    assert not again.isVisible()
+
+
+def test_single_crabs_are_typed_in(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects the crabs of a haul: words cut short, refusals beside the table, each cell saved,
+    and a trap added above does not take them."""
+    choose(view, 1, "trap")
+    qtbot.keyClick(view.entry.table, Qt.Key.Key_K, Qt.KeyboardModifier.ControlModifier)
+    _waited(qtbot, lambda: view.entry.findChild(CrabsDialog) is not None)
+    dialog = view.entry.findChild(CrabsDialog)
+    assert isinstance(dialog, CrabsDialog)
+    qtbot.waitExposed(dialog)
+    dialog.activateWindow()
+    _waited(qtbot, dialog.isActiveWindow)
+    dialog.table.setFocus()
+    for text in ("male", "142", "point", "171", "pap", "none", "wh", "lig", "21"):
+        keys(qtbot, text, ENTER)
+    assert dialog.model.rowCount() == 2
+    dialog.table.setCurrentIndex(dialog.model.index(1, 1))
+    keys(qtbot, "9999", ENTER)
+    assert "outside" in dialog.refusal.text()
+    settled(qtbot, view)
+    crab = Crab(
+        "male", 142.0, "point to point", 171.0, "papershell", "none", "white", "light", 21.0
+    )
+    assert in_book(view)[1].crabs == (crab,)
+    assert view.bench.undo_name == "Undo picked meat of crab 1 of trap A2, 22 Nov 2026"
+    qtbot.keyClick(dialog, Qt.Key.Key_Escape)
+    choose(view, 0, "trap")
+    view.entry.remove_trap.click()
+    settled(qtbot, view)
+    assert [(haul.trap, len(haul.crabs)) for haul in in_book(view)] == [("A2", 1), ("B1", 0)]
+
+
+def test_a_trap_has_a_history(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects a trap's identity: its hauls, what befell it, saved at once and undone by name."""
+    view.traps.click()
+    window = view.findChild(TrapsWindow)
+    assert isinstance(window, TrapsWindow)
+    assert [window.list.item(at).text() for at in range(window.list.count())] == ["A1", "A2", "B1"]
+    assert window.design.text() == "bare"
+    assert "1 haul" in window.sums.text()
+    window.kind.setCurrentText("lost")
+    window.event_notes.setText("buoy cut")
+    window.add.click()
+    _waited(qtbot, lambda: bool(view.bench.log.traps))
+    (trap,) = view.bench.log.traps
+    assert (trap.label, trap.design) == ("A1", "bare")
+    assert (trap.events[0].kind, trap.events[0].on) == ("lost", date(2026, 11, 25))
+    assert view.bench.undo_name == "Undo history of trap A1"
+    assert window.events.model().index(0, 1).data() == "lost"
+    window.new.setText("Z10")
+    qtbot.keyClick(window.new, ENTER)
+    _waited(qtbot, lambda: window.list.count() == 4)
+    with qtbot.waitSignal(view.bench.log_changed, timeout=PATIENCE_MS):
+        view.bench.undo()
+    assert window.list.count() == 3
+    window.close()
+
+
+def test_the_bin_gives_back_and_is_emptied_by_the_user(
+    qtbot: QtBot, view: HaulsView, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Protects what was deleted: listed, put back whole, and let go of only when asked twice."""
+    view.delete.click()
+    settled(qtbot, view)
+    view.bin.click()
+    dialog = view.findChild(BinDialog)
+    assert isinstance(dialog, BinDialog)
+    _waited(qtbot, dialog.back.isEnabled)
+    assert dialog.table.model().index(0, 0).data() == "trip 22 Nov 2026"
+    dialog.back.click()
+    _waited(qtbot, lambda: not dialog.back.isEnabled())
+    settled(qtbot, view)
+    assert len(in_book(view)) == 3
+    view.choose(("22 Nov 2026", "Sedge Hollow"))
+    view.delete.click()
+    _waited(qtbot, lambda: dialog.empty.isEnabled())
+    answer = QMessageBox.StandardButton
+    monkeypatch.setattr(QMessageBox, "question", lambda *_: answer.No)
+    dialog.empty.click()
+    settled(qtbot, view)
+    assert len(view.bench.book.binned()) == 1
+    monkeypatch.setattr(QMessageBox, "question", lambda *_: answer.Yes)
+    dialog.empty.click()
+    _waited(qtbot, lambda: not dialog.empty.isEnabled())
+    assert view.bench.book.binned() == ()
+    assert view.bench.undo_name == "Undo emptying of the bin"
+    dialog.close()
+
+
+def test_the_window_goes_back_to_a_backup(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects restoring: chosen from a list, shown in every view, and itself to be taken back."""
+    path = view.bench.book.path
+    view.bench.book.close()
+    view.bench.book = Logbook.open(path)  # takes the day's backup
+    view.delete.click()
+    settled(qtbot, view)
+    dialog = BackupsDialog(view.bench, view)
+    _waited(qtbot, lambda: dialog.table.model().rowCount() == 1)
+    assert dialog.table.model().index(0, 1).data() == "day of use"
+    with qtbot.waitSignal(view.bench.notice, timeout=PATIENCE_MS):
+        dialog.back.click()
+    settled(qtbot, view)
+    assert len(in_book(view)) == 3
+    assert [haul.trap for haul in view.bench.log.hauls] == ["A1", "A2", "B1"]
+    assert view.bench.book.backups()[0].why == "before restoring"
+
+
+def test_a_damaged_log_opens_with_what_can_be_read() -> None:
+    """Protects the start after a disk fault: the window opens, says what happened, and the
+    damaged file is kept as it was."""
+    path = default_logbook()
+    path.parent.mkdir(parents=True, exist_ok=True)
+    with Logbook.open(path) as book:
+        for day in range(30):
+            book.save_trip(f"{day}", [Haul(f"{day}", "x", trap="A", notes="n" * 200)] * 5)
+    raw = bytearray(path.read_bytes())
+    raw[-5 * 4096 : -4 * 4096] = b"\xa5" * 4096
+    path.write_bytes(raw)
+    book, log = open_log(Source(str(demo_place())), None)
+    assert book is not None
+    with book:
+        assert not book.read_only
+        assert log.hauls
+        assert "set aside" in book.remark
+    (aside,) = path.parent.glob("*-damaged-*.logbook")
+    assert aside.read_bytes() == bytes(raw)
+
+
+def test_a_start_tells_of_the_rescue_and_closing_is_clean(
+    empty_bench: Workbench, qtbot: QtBot, settle: Any
+) -> None:
+    """Protects the sentence: what happened to the log reaches the message line of the window."""
+    place = user_places() / "otter-bight.toml"
+    place.parent.mkdir(parents=True, exist_ok=True)
+    text = demo_place().read_text(encoding="utf-8").replace('"Sedge Hollow"', '"Otter Bight"')
+    place.write_text(text, encoding="utf-8")
+    path = default_logbook()
+    with Logbook.open(path) as book:
+        book.save_trip("a", [Haul("a", "Otter Bight", trap="A1")])
+    path.write_bytes(path.read_bytes()[:-4096])
+    said: list[str] = []
+    empty_bench.notice.connect(said.append)
+    empty_bench.open(Source(str(place)))
+    settle(empty_bench)
+    assert any("damaged" in each for each in said)
+    empty_bench.close()
+    assert not path.with_name(f"{path.name}.open").exists()
+    assert Path(user_folder()) in path.parents
