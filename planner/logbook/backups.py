@@ -124,6 +124,8 @@ def keep_up(connection: sqlite3.Connection, logbook: Path, now: datetime) -> Non
     for backup in daily:
         if backup.at in gone:
             backup.path.unlink(missing_ok=True)
+    for part in backup_folder(logbook).glob(f"{logbook.stem}-*.part"):
+        part.unlink(missing_ok=True)  # of a backup that a crash cut off
 
 
 def is_whole(connection: sqlite3.Connection, thorough: bool = False) -> bool:
