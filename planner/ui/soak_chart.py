@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -20,6 +20,9 @@ if TYPE_CHECKING:
     from planner.sites import Site
     from planner.trips import Plan
     from planner.trips.soak_water import SoakWater
+
+_EDGE_SHARE = 0.35  # of the width, that words beside a mark may need
+_WORDS_SHARE = 0.22  # of the height of the curve, above and below it
 
 
 class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
@@ -43,18 +46,30 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         seconds = water.times.astype("datetime64[s]").astype(np.int64).astype(float)
         levels = np.array([metres_to(float(level), style.length) for level in water.levels_m])
         self._nights(water, seconds)
-        self._outing(plan.set_at, timedelta(minutes=site.habits.set_minutes), "set")
-        self._outing(plan.haul_at, timedelta(minutes=site.habits.haul_minutes), "haul")
-        self.plot(seconds, levels, pen=pg.mkPen(colours.water, width=2))
-        if site.lowest_ramp_level_m is not None:
-            ramp = metres_to(site.lowest_ramp_level_m, style.length)
-            pen = pg.mkPen(colours.caution, style=Qt.PenStyle.DashLine)
-            options = {"color": colours.caution, "position": 0.02, "anchors": [(0, 1), (0, 1)]}
-            line = pg.InfiniteLine(ramp, angle=0, pen=pen, label="ramp limit", labelOpts=options)
-            self.addItem(line)
-        if plan.lowest_cover_at is not None:
-            self._least_cover(plan, seconds, levels)
+        ramp = site.lowest_ramp_level_m
+        drawn = [levels.min(), levels.max()]
+        if ramp is not None:
+            drawn.append(metres_to(ramp, style.length))
+        bottom, top = min(drawn), max(drawn)
+        # The words stand above and below all that is drawn, so that none lies on the curve.
+        room = (top - bottom or 1.0) * _WORDS_SHARE
         self.setXRange(seconds[0], seconds[-1], padding=0)
+        self.setYRange(bottom - room, top + room, padding=0)
+        self._outing(plan.set_at, timedelta(minutes=site.habits.set_minutes))
+        self._outing(plan.haul_at, timedelta(minutes=site.habits.haul_minutes))
+        for name, at in (("set", plan.set_at), ("haul", plan.haul_at)):
+            self._word(name, at.timestamp(), top + room, 0, colours.accent, right=name == "haul")
+        self.plot(seconds, levels, pen=pg.mkPen(colours.water, width=2))
+        least_at = None if plan.lowest_cover_at is None else plan.lowest_cover_at.timestamp()
+        if least_at is not None:
+            self._least_cover(least_at, float(np.interp(least_at, seconds, levels)), bottom - room)
+        if ramp is not None:
+            pen = pg.mkPen(colours.caution, style=Qt.PenStyle.DashLine)
+            self.addItem(pg.InfiniteLine(metres_to(ramp, style.length), angle=0, pen=pen))
+            # In the half of the chart where the least cover is not.
+            left = least_at is not None and self._across(least_at) > 0.5
+            edge = seconds[0] if left else seconds[-1]
+            self._word("- - ramp limit", edge, bottom - room, 1, colours.caution, right=not left)
         self.setAccessibleDescription(_in_words(site, plan, water, style))
 
     def _nights(self, water: SoakWater, seconds: np.ndarray) -> None:
@@ -69,17 +84,14 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
                 )
                 self._behind(night)
 
-    def _outing(self, start: object, length: timedelta, name: str) -> None:
-        begin = start.timestamp()  # type: ignore[attr-defined]
+    def _outing(self, start: datetime, length: timedelta) -> None:
+        begin = start.timestamp()
         ink = theme.current().accent
         region = pg.LinearRegionItem(
             (begin, begin + length.total_seconds()), movable=False, brush=theme.colour(ink, 60)
         )
         self._behind(region)
-        line = pg.InfiniteLine(begin, angle=90, pen=pg.mkPen(ink, width=2), label=name)
-        line.label.setColor(ink)
-        line.label.setPosition(0.92)
-        self.addItem(line)
+        self.addItem(pg.InfiniteLine(begin, angle=90, pen=pg.mkPen(ink, width=2)))
 
     def _behind(self, region: pg.LinearRegionItem) -> None:
         region.setZValue(theme.Z_BAND)
@@ -87,19 +99,30 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
             line.setPen(pg.mkPen(None))
         self.addItem(region)
 
-    def _least_cover(self, plan: Plan, seconds: np.ndarray, levels: np.ndarray) -> None:
-        assert plan.lowest_cover_at is not None
-        at = plan.lowest_cover_at.timestamp()
-        level = float(np.interp(at, seconds, levels))
+    def _least_cover(self, at: float, level: float, foot: float) -> None:
         ink = theme.current().text
+        self.plot([at, at], [level, foot], pen=pg.mkPen(ink, style=Qt.PenStyle.DotLine))
         self.plot([at], [level], pen=None, symbol="d", symbolSize=9, symbolBrush=ink)
-        # Grows towards the middle of the chart, so that it is never cut at an edge; above the
-        # curve, which is lowest there.
-        right = at > (seconds[0] + seconds[-1]) / 2
-        words = "least cover"
-        label = pg.TextItem(words, color=ink, anchor=(1 if right else 0, 1))
-        label.setPos(at, level)
-        self.addItem(label)
+        # Away from the name of the ramp limit, unless the chart's edge would cut the words.
+        across = self._across(at)
+        right = across > 1 - _EDGE_SHARE or _EDGE_SHARE < across <= 0.5
+        self._word("least cover", at, foot, 1, ink, right=right)
+
+    def _across(self, at: float) -> float:
+        """Return where an instant lies from the left (0) to the right edge (1)."""
+        first, last = self.getViewBox().viewRange()[0]
+        return float((at - first) / (last - first))
+
+    def _word(
+        self, text: str, at: float, level: float, below: int, ink: str, *, right: bool
+    ) -> None:
+        """Write a word under (0) or over (1) a level, ending at an instant or beginning there."""
+        # Its ground keeps the word readable on night, outing and grid alike.
+        ground = theme.colour(theme.current().panel, 230)
+        word = pg.TextItem(text, color=ink, anchor=(int(right), below), fill=ground)
+        word.setPos(at, level)
+        word.setZValue(theme.Z_CHOSEN)
+        self.addItem(word)
 
 
 def _in_words(site: Site, plan: Plan, water: SoakWater, style: Style) -> str:

@@ -23,6 +23,7 @@ _MONTH_ROOM_PX: Final = 44
 _NUMBER_PX: Final = 16  # room for the number of a day
 _LEAST_ROWS: Final = 3  # so that a lone bracket is not as high as the lane
 _NUMBERED_ROW_PX: Final = 10  # lower rows have no room for a number
+_HEAD_ROOM: Final = 4  # of the lane's height: a number is higher than the line it stands on
 _APART_D: Final = 0.1  # brackets in a row are told apart
 _REACH_D: Final = 0.05  # how far beside a bracket a click still means it
 
@@ -165,7 +166,7 @@ class PlansLane(Lane):
 
     def bracket_at(self, x: float, y: float) -> Bracket | None:
         """Return the bracket at a place of the strip and a height of it, None between them."""
-        row = int((y - self.top) / self.height * self.rows)
+        row = int((y - self.top - _HEAD_ROOM) / (self.height - 2 * _HEAD_ROOM) * self.rows)
         near = (
             bracket
             for bracket in self.brackets
@@ -175,13 +176,14 @@ class PlansLane(Lane):
 
     def draw(self, canvas: Canvas) -> None:
         colours, painter = theme.current(), canvas.painter
-        row_height = canvas.height / self.rows
+        head = _HEAD_ROOM * canvas.height / self.height
+        row_height = (canvas.height - 2 * head) / self.rows
         for bracket in sorted(self.brackets, key=lambda b: b.rank == self.chosen):
             if bracket.end < canvas.first or bracket.begin > canvas.last + 1:
                 continue
             chosen = bracket.rank == self.chosen
             left, right = canvas.x(bracket.begin), canvas.x(bracket.end)
-            middle = (bracket.row + 0.5) * row_height
+            middle = head + (bracket.row + 0.5) * row_height
             ink = QColor(colours.accent if chosen else colours.text)
             painter.setPen(QPen(ink, 3 if chosen else 1.6, c=Qt.PenCapStyle.FlatCap))
             reach = row_height / 2 - 2

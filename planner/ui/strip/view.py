@@ -29,7 +29,7 @@ _LANES: Final = (
     ("Fullness", "expected, 0 to 100", 36),
     ("Full crabs", "forecast and logged", 66),
     ("Free days", "", 18),
-    ("Plans", "set to haul", 44),
+    ("Plans", "set to haul", 52),
 )
 _HEIGHT: Final = sum(height for _, _, height in _LANES)
 _FIRST_VIEW_DAYS: Final = (-12, 32)
