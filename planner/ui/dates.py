@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QPushButton,
     QSplitter,
     QStackedWidget,
+    QTabWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -42,8 +43,12 @@ if TYPE_CHECKING:
     from planner.trips import Plan
 
 _BESIDE_EM = 120  # with less room the three panels lie under each other
-_PANEL_LINES = 18
-_PANEL_SHARES = (51, 28, 21)  # of 100 of the width
+_THREE_EM = 200  # and with less than this, past trips are a tab of the chosen plan's panel
+_PANEL_LINES = 15
+_PANEL_SHARES = (44, 32, 24)  # of 100 of the width
+# The strip grows from its least with every line of text that the window is higher.
+_LEAST_LINES, _LINES_A_SCALE = 45, 55
+_LEAST_GROWTH, _MOST_GROWTH = 0.8, 1.7
 _SPANS = (("2 weeks", 14), ("6 weeks", 44), ("Season", 185), ("Year", 366))
 
 
@@ -106,22 +111,32 @@ class DatesView(QWidget):
         column = QVBoxLayout(card)
         column.setContentsMargins(1, 1, 1, SPACE // 2)
         column.setSpacing(2)
-        self.table.setFixedHeight(self.strip.height())
         self._stack = QStackedWidget()
         self._stack.addWidget(self.strip)
         self._stack.addWidget(self.table)
         self._stack.setCurrentIndex(int(self.state.as_table))
-        self._stack.setFixedHeight(self.strip.height())
+        self._grow_strip()
         column.addWidget(self._stack)
         column.addWidget(Legend())
         line = QHBoxLayout()
         line.setContentsMargins(SPACE, 0, SPACE, 2)
-        # Three lines are kept free, so that the plans do not jump as the mouse moves.
-        self.day_line.setMinimumHeight(3 * self.day_line.fontMetrics().lineSpacing() + 2)
+        # Two lines are kept free, so that the plans do not jump as the mouse moves.
+        self.day_line.setMinimumHeight(2 * self.day_line.fontMetrics().lineSpacing() + 2)
         self.day_line.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         line.addWidget(self.day_line)
         column.addLayout(line)
         return card
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._grow_strip()
+
+    def _grow_strip(self) -> None:
+        lines = self.height() / self.fontMetrics().lineSpacing()
+        growth = _LEAST_GROWTH + (lines - _LEAST_LINES) / _LINES_A_SCALE
+        self.strip.grow(min(max(growth, _LEAST_GROWTH), _MOST_GROWTH))
+        self.table.setFixedHeight(self.strip.height())
+        self._stack.setFixedHeight(self.strip.height())
 
     def _span_buttons(self) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -272,29 +287,50 @@ class DatesView(QWidget):
 
 
 class _Panels(QSplitter):
-    """Three panels that scroll inside themselves: beside each other where there is room."""
+    """Panels beside each other where there is room: three, or two of which one has tabs."""
 
-    def __init__(self, *panels: QWidget) -> None:
+    def __init__(self, plans: QWidget, plan: QWidget, like_it: QWidget) -> None:
         super().__init__(Qt.Orientation.Horizontal)
         self.setChildrenCollapsible(False)
         self._beside: bool | None = None  # not known before there is a width
+        self._three: bool | None = None
         self._high = _PANEL_LINES * self.fontMetrics().lineSpacing()
-        for panel, share in zip(panels, _PANEL_SHARES, strict=True):
+        self._like_it = like_it
+        self._tabs = QTabWidget()
+        self._tabs.setDocumentMode(True)
+        self._tabs.addTab(plan, "Chosen plan")
+        for panel in (plans, self._tabs):
             panel.setMinimumHeight(self._high)
             self.addWidget(panel)
-            self.setStretchFactor(self.count() - 1, share)
-        self.setMinimumHeight(self._high)
+        like_it.setMinimumHeight(self._high - self._tabs.tabBar().sizeHint().height())
+        self._part(three=False)
 
     def sizeHint(self) -> QSize:
         # Their words wrap and scroll; they must not claim the height.
         return QSize(600, self.minimumHeight())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        beside = self.width() >= _BESIDE_EM * self.fontMetrics().averageCharWidth()
+        letters = self.width() / self.fontMetrics().averageCharWidth()
+        self._part(three=letters >= _THREE_EM)
+        beside = letters >= _BESIDE_EM
         if beside != self._beside:
             self._beside = beside
             gaps = (self.count() - 1) * self.handleWidth()
             self.setMinimumHeight(self._high if beside else self.count() * self._high + gaps)
             self.setOrientation(Qt.Orientation.Horizontal if beside else Qt.Orientation.Vertical)
-            self.setSizes([self.width() * share // 100 for share in _PANEL_SHARES])
         super().resizeEvent(event)
+
+    def _part(self, *, three: bool) -> None:
+        """Give past trips a panel of their own, or a tab."""
+        if three == self._three:
+            return
+        self._three = three
+        if three:
+            self.addWidget(self._like_it)
+            self._like_it.show()
+        else:
+            self._tabs.addTab(self._like_it, "Past trips like it")
+        self._tabs.tabBar().setVisible(not three)
+        for at in range(self.count()):
+            self.setStretchFactor(at, _PANEL_SHARES[at])
+        self.setSizes([self.width() * share // 100 for share in _PANEL_SHARES[: self.count()]])

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QLabel
 
 from planner.phrasing import day_text, light_text
 from planner.ui.parts import Card, body, heading, quiet, refill
 from planner.ui.strip.days import outcome_text
 from planner.ui.theme import SPACE
+from planner.ui.whole_lines import WholeLines
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 
@@ -36,16 +37,9 @@ class LikeItPanel(Card):
     def __init__(self, bench: Workbench) -> None:
         super().__init__("Past trips like it")
         self.bench, self.state = bench, bench.state
-        self._inside = QWidget()
-        self._list = QVBoxLayout(self._inside)
-        self._list.setContentsMargins(0, 0, SPACE, 0)
+        scroll = WholeLines("Past trips like the chosen day")
+        self._list = scroll.words
         self._list.setSpacing(2)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QScrollArea.Shape.NoFrame)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(self._inside)
-        scroll.setAccessibleName("Past trips like the chosen day")
         self.column.addWidget(scroll, 1)
         self.state.listen(self._state_changed)
         bench.site_changed.connect(self.refresh)

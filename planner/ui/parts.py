@@ -86,7 +86,7 @@ def refill(column: QVBoxLayout, widgets: Sequence[QWidget]) -> None:
         column.addWidget(widget)
 
 
-class _Page(QWidget):
+class Page(QWidget):
     """The inside of a scrolling column, as high as its words need at the width they get."""
 
     def minimumSizeHint(self) -> QSize:
@@ -96,7 +96,7 @@ class _Page(QWidget):
 
 def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
     """Return a column that scrolls down, never sideways."""
-    inside = _Page()
+    inside = Page()
     inside.setLayout(layout)
     scroll = QScrollArea()
     scroll.setWidgetResizable(True)

@@ -4,18 +4,22 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPushButton
 
 from planner.phrasing import TIDE_CAUTION, clock_text, day_clock_text, soak_text, zone_text
 from planner.ui.parts import Card, body, caution, quiet, refill
 from planner.ui.soak_chart import SoakChart
 from planner.ui.theme import SPACE
+from planner.ui.whole_lines import WholeLines
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 
 if TYPE_CHECKING:
     from planner.trips.soak_water import SoakWater
+
+_STACKED_LINES = 26
+_BESIDE_EM = 50
 
 
 class PlanPanel(Card):
@@ -26,25 +30,17 @@ class PlanPanel(Card):
         self.bench, self.state = bench, bench.state
         self.when = body()
         self.chart = SoakChart()
-        self._words = QVBoxLayout()
-        self._words.setContentsMargins(0, 0, SPACE, 0)
-        self._words.setSpacing(SPACE // 2)
-        inside = QWidget()
-        inside_column = QVBoxLayout(inside)
-        inside_column.setContentsMargins(0, 0, 0, 0)
-        inside_column.addWidget(self.when)
-        inside_column.addWidget(self.chart)
-        inside_column.addLayout(self._words, 1)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QScrollArea.Shape.NoFrame)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(inside)
-        scroll.setAccessibleName("Why this plan, and what to mind")
+        scroll = WholeLines("Why this plan, and what to mind")
+        self._words = scroll.words
+        self._halves = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._halves.setSpacing(SPACE)
+        self._halves.addWidget(self.chart, 4)
+        self._halves.addWidget(scroll, 3)
+        self.column.addWidget(self.when)
+        self.column.addLayout(self._halves, 1)
         self.load = QPushButton("Load up for this plan")
         self.load.setToolTip("Open the checklist and the trip sheet for the chosen plan")
         self.load.clicked.connect(lambda: self.state.change(view="load"))
-        self.column.addWidget(scroll, 1)
         self.log = QPushButton("Log this trip")
         self.log.setToolTip("Open the trip's rows in Log hauls, with the plan's times and traps")
         self.log.clicked.connect(self._log_trip)
@@ -57,6 +53,15 @@ class PlanPanel(Card):
         bench.site_changed.connect(self.refresh)
         self.state.listen(self._state_changed)
         self.refresh()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        # A low panel has no room for the words under the chart, a narrow one none beside it.
+        lines = self.height() / self.fontMetrics().lineSpacing()
+        letters = self.width() / self.fontMetrics().averageCharWidth()
+        low = lines < _STACKED_LINES and letters > _BESIDE_EM
+        side, under = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
+        self._halves.setDirection(side if low else under)
 
     def _state_changed(self, changed: frozenset[str]) -> None:
         if changed & {"plan", "style", "theme"}:

@@ -14,10 +14,11 @@ from PySide6.QtCore import (
     QPersistentModelIndex,
     Qt,
 )
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QHeaderView, QLabel, QTableView
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTableView
 
 from planner.phrasing import Style, day_clock_text, height_text, short_one_in
 from planner.ui.parts import Card, quiet
+from planner.ui.whole_rows import WholeRows, WideTable
 from planner.ui.workbench import Workbench
 
 if TYPE_CHECKING:
@@ -122,7 +123,7 @@ class PlansPanel(Card):
         super().__init__("Ranked plans, the next 12 weeks")
         self.bench, self.state = bench, bench.state
         self.model = PlansModel(self)
-        self.table = QTableView()
+        self.table = WideTable()
         self.table.setModel(self.model)
         self.table.setAccessibleName("Ranked plans")
         self.table.verticalHeader().hide()
@@ -132,14 +133,13 @@ class PlansPanel(Card):
         self.table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
         self.table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
         self.table.setTabKeyNavigation(False)
-        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.table.setMinimumHeight(70)
         self.table.verticalHeader().setDefaultSectionSize(self.fontMetrics().height() + 8)
         self.table.selectionModel().currentRowChanged.connect(self._row_chosen)
         self.left_out = quiet()
         self.column.addLayout(self._wishes())
-        self.column.addWidget(self.table, 1)
+        self.column.addWidget(WholeRows(self.table), 1000)
         self.column.addWidget(self.left_out)
+        self.column.addStretch(1)
         bench.plans_changed.connect(self.show_plans)
         bench.site_changed.connect(self.show_plans)
         self.state.listen(self._state_changed)
@@ -178,6 +178,7 @@ class PlansPanel(Card):
         from planner.trips import LIMIT_WORDS
 
         self.model.show(found.plans, site.zone, self.state.style)
+        self.table.fill_width()
         self._mark_chosen()
         left = [f"{LIMIT_WORDS[k]} {_roughly(n)}" for k, n in found.rejected.items() if n]
         words = f"Left out, in pairs of quarter hours: {', '.join(left)}." if left else ""

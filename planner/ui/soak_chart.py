@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QColor, QFont
 
 from planner.clock import from_utc64, to_utc64
 from planner.phrasing import Style, clock_text, height_text
@@ -21,7 +21,8 @@ if TYPE_CHECKING:
     from planner.trips import Plan
     from planner.trips.soak_water import SoakWater
 
-_EDGE_SHARE = 0.35  # of the width, that words beside a mark may need
+_LEAST_HEIGHT = 120
+_EDGE_SHARE = 0.46  # of the width, that words beside a mark may need
 _WORDS_SHARE = 0.22  # of the height of the curve, above and below it
 
 
@@ -33,8 +34,12 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         super().__init__(axisItems={"bottom": self._axis})
         themed_plot(self)
         self.setMouseEnabled(x=False, y=False)
-        self.setFixedHeight(190)
+        self.setMinimumHeight(_LEAST_HEIGHT)
         self.setAccessibleName("Water through the soak")
+
+    def sizeHint(self) -> QSize:
+        # A plot would ask for more than a small window has; it grows with the room there is.
+        return QSize(180, _LEAST_HEIGHT)
 
     def show_soak(self, site: Site, plan: Plan, water: SoakWater, style: Style) -> None:
         """Show another plan."""
@@ -69,7 +74,7 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
             # In the half of the chart where the least cover is not.
             left = least_at is not None and self._across(least_at) > 0.5
             edge = seconds[0] if left else seconds[-1]
-            self._word("- - ramp limit", edge, bottom - room, 1, colours.caution, right=not left)
+            self._word("- - ramp", edge, bottom - room, 1, colours.caution, right=not left)
         self.setAccessibleDescription(_in_words(site, plan, water, style))
 
     def _nights(self, water: SoakWater, seconds: np.ndarray) -> None:
@@ -120,6 +125,9 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         # Its ground keeps the word readable on night, outing and grid alike.
         ground = theme.colour(theme.current().panel, 230)
         word = pg.TextItem(text, color=ink, anchor=(int(right), below), fill=ground)
+        font = QFont(self.font())
+        font.setPointSizeF(font.pointSizeF() - 1.5)
+        word.setFont(font)
         word.setPos(at, level)
         word.setZValue(theme.Z_CHOSEN)
         self.addItem(word)

@@ -231,6 +231,7 @@ def _style_sheet(theme: Theme, text_pt: float) -> str:
 
 _SHEET: Final = """
 QFrame#card {{ background: {panel}; border: 1px solid {line}; border-radius: 6px; }}
+QFrame#cover {{ background: {panel}; border: 0; }}
 QFrame#banner {{ background: {caution_ground}; border: 0; }}
 QFrame#banner QLabel {{ color: {text}; }}
 QFrame#rail {{ background: {raised}; border: 0; border-right: 1px solid {line}; }}
@@ -260,6 +261,7 @@ QHeaderView::section {{
     background: {raised}; color: {text}; border: 0; border-right: 1px solid {line};
     border-bottom: 1px solid {line}; padding: 4px 6px;
 }}
-QScrollArea, QScrollArea > QWidget > QWidget {{ background: transparent; }}
+QScrollArea, QScrollArea > QWidget#qt_scrollarea_viewport,
+QScrollArea > QWidget#qt_scrollarea_viewport > QWidget {{ background: transparent; }}
 QToolTip {{ background: {panel}; color: {text}; border: 1px solid {line}; }}
 """

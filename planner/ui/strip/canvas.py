@@ -12,12 +12,19 @@ from PySide6.QtWidgets import QApplication
 
 from planner.ui import theme
 
+_TEXT_GROWS: Final = 0.6  # as much as the lanes do: wide days are not always to be had
 _EVER: Final = 40_000  # days either side of the origin: wider than any outlook
 
 
 def text_scale() -> float:
     """Return how large the window's text is against the 10 points that sizes are made for."""
     return max(0.8, QFont(QApplication.font()).pointSizeF() / 10)
+
+
+def grown_text(lane_scale: float) -> float:
+    """Return how large the strip's text is where its lanes are drawn at a scale."""
+    usual = text_scale()
+    return usual * (1 + _TEXT_GROWS * (lane_scale / usual - 1))
 
 
 @dataclass
@@ -46,7 +53,8 @@ class Canvas:
     def font(self, points: float = 0.0, bold: bool = False) -> None:
         """Use the window's font, larger or smaller by some points."""
         font = QFont(QApplication.font())
-        font.setPointSizeF(max(6.5, font.pointSizeF() + points))
+        usual = font.pointSizeF() * self.scale / text_scale()
+        font.setPointSizeF(max(6.5, usual + points))
         font.setBold(bold)
         self.painter.setFont(font)
 
@@ -74,7 +82,8 @@ class Lane(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph has no types
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         height = self.height * scale.m22()
         painter.setClipRect(QRectF(first * scale.m11(), 0, (last - first) * scale.m11(), height))
-        self.draw(Canvas(painter, scale.m11(), height, int(first) - 1, int(last) + 1))
+        text = grown_text(scale.m22())
+        self.draw(Canvas(painter, scale.m11(), height, int(first) - 1, int(last) + 1, text))
         painter.restore()
 
     def draw(self, canvas: Canvas) -> None:

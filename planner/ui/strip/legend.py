@@ -22,7 +22,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from planner.ui import theme
 from planner.ui.strip.outlook_lanes import draw_mark
 
-_GAP: Final = 18  # between entries
+_GAP: Final = 13  # between entries
 _EDGE: Final = 8
 
 
@@ -105,10 +105,10 @@ class Legend(QWidget):
         for catch, words in (
             ("full", " logged full"),
             ("mixed", " mixed"),
-            ("light", " light (1 in 4 or more)"),
+            ("light", " light (1 in 4 up)"),
         ):
             yield _Entry("", 10, partial(_draw_catch, catch), words)
-        yield _Entry("", 14, _draw_alike, " past trips like the chosen day")
+        yield _Entry("", 14, _draw_alike, " trips like this day")
         yield _Entry("", 18, _draw_free, " free day")
         yield _Entry("", 10, _draw_closed, " closed")
         yield _Entry("", 18, _draw_ramp, " ramp limit")

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from planner.ui import theme
 from planner.ui.strip.calendar_lanes import CursorLane, DateLane, GroundLane, PlansLane, packed
-from planner.ui.strip.canvas import text_scale
+from planner.ui.strip.canvas import grown_text, text_scale
 from planner.ui.strip.days import Catch, TripMark, day_at, place_of
 from planner.ui.strip.outlook_lanes import CatchLane, DaysLane, FullnessLane, MoonLane, WaterLane
 
@@ -74,15 +74,16 @@ class StripView(QWidget):
             maxXRange=_MOST_DAYS,
         )
         self._add_lanes()
-        self.setFixedHeight(round(_HEIGHT * text_scale()))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName("Days: fullness, water, trips and plans")
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
-        row.addWidget(_Gutter())
+        self._gutter = _Gutter()
+        row.addWidget(self._gutter)
         row.addWidget(self._plot, 1)
+        self.grow(1.0)
         self._box.sigXRangeChanged.connect(self._range_changed)
         self._plot.scene().sigMouseClicked.connect(self._clicked)
         self._plot.scene().sigMouseMoved.connect(self._pointed)
@@ -148,6 +149,12 @@ class StripView(QWidget):
         days = min(max((last - first) * factor, _LEAST_DAYS), _MOST_DAYS)
         self._box.setXRange(centre - share * days, centre + (1 - share) * days, padding=0)
 
+    def grow(self, factor: float) -> None:
+        """Draw the lanes higher than they need be, or lower, and the words larger with them."""
+        scale = factor * text_scale()
+        self.setFixedHeight(round(_HEIGHT * scale))
+        self._gutter.grow(scale)
+
     def refresh(self) -> None:
         """Draw everything again, after a change of theme."""
         self._fullness.show_outlook(self._fullness.outlook)
@@ -207,15 +214,22 @@ class _Gutter(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self._scale = text_scale()
-        self._small = QFont(self.font())
-        self._small.setPointSizeF(max(6.5, self.font().pointSizeF() - 2))
+        self.grow(text_scale())
+
+    def grow(self, scale: float) -> None:
+        """Take up another scale of the lanes."""
+        self._scale = scale
+        points = self.font().pointSizeF() * grown_text(scale) / text_scale()
+        self._large, self._small = QFont(self.font()), QFont(self.font())
+        self._large.setPointSizeF(points)
+        self._small.setPointSizeF(max(6.5, points - 2))
         widest = max(
             QFontMetricsF(font).horizontalAdvance(text)
             for name, second, _ in _LANES
-            for font, text in ((self.font(), name), (self._small, second))
+            for font, text in ((self._large, name), (self._small, second))
         )
-        self.setFixedSize(round(widest) + 16, round(_HEIGHT * self._scale))
+        self.setFixedSize(round(widest) + 16, round(_HEIGHT * scale))
+        self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
@@ -226,7 +240,7 @@ class _Gutter(QWidget):
             height = lane_height * self._scale
             box = QRectF(8, top, self.width() - 8, height)
             lines = 14 * self._scale if second else 0
-            painter.setFont(self.font())
+            painter.setFont(self._large)
             painter.setPen(QColor(colours.text))
             painter.drawText(box.adjusted(0, 0, 0, -lines), flags, name)
             painter.setFont(self._small)

@@ -1,0 +1,73 @@
+"""A table whose columns take the width there is, and that never shows half a row."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QHeaderView, QTableView, QWidget
+
+_LEAST_ROWS = 3
+_PAD_PX = 4  # beside the text of a cell
+
+
+class WideTable(QTableView):
+    """Gives every column what its words need, and shares what is left among all but the first.
+
+    Call `fill_width` when the rows have changed.
+    """
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        self.horizontalHeader().setHighlightSections(False)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.fill_width()
+
+    def fill_width(self) -> None:
+        """Share the width out again."""
+        header, count = self.horizontalHeader(), self.model().columnCount()
+        needed = [
+            max(self.sizeHintForColumn(at) + _PAD_PX, header.sectionSizeHint(at))
+            for at in range(count)
+        ]
+        spare = max(self.viewport().width() - sum(needed), 0)
+        for at, width in enumerate(needed):
+            share = spare // max(count - 1, 1) if at else 0
+            self.setColumnWidth(at, width + share)
+
+
+class WholeRows(QWidget):
+    """Holds a table at a height that ends with a row."""
+
+    def __init__(self, table: QTableView) -> None:
+        super().__init__()
+        self._table = table
+        table.setParent(self)
+        table.model().modelReset.connect(self.fit)
+        self.setMinimumHeight(self._height(_LEAST_ROWS))
+
+    def sizeHint(self) -> QSize:
+        return QSize(self._table.sizeHint().width(), self._height(self._table.model().rowCount()))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.fit()
+
+    def fit(self) -> None:
+        """Give the table as many rows as it has, or as there is room for."""
+        each = self._table.verticalHeader().defaultSectionSize()
+        room = max((self.height() - self._height(0)) // each, 1)
+        rows = min(room, max(self._table.model().rowCount(), _LEAST_ROWS))
+        height = self._height(rows)
+        # An empty height the layout may give to what stands below.
+        self.setMaximumHeight(self._height(max(self._table.model().rowCount(), _LEAST_ROWS)))
+        self._table.setGeometry(0, 0, self.width(), height)
+
+    def _height(self, rows: int) -> int:
+        frame = 2 * self._table.frameWidth()
+        head = self._table.horizontalHeader().sizeHint().height()
+        bar = self._table.horizontalScrollBar()
+        under = bar.sizeHint().height() if bar.maximum() > 0 else 0
+        return rows * self._table.verticalHeader().defaultSectionSize() + head + frame + under
