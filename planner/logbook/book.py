@@ -139,10 +139,10 @@ class Logbook:
     ) -> Change:
         """Replace the hauls of a trip; no hauls and no details remove it.
 
-        place: only the trip there, None the trips of that name at every place. details: crew, weather and the like of the trip at the place it names; None leaves
-        them as they are. change: what undo calls it, such as "keepers of trap A3". Hauls and
-        trips that are gone afterwards are in the bin. LogError names every impossible haul by
-        its number.
+        place: only the trip there, None the trips of that name at every place. details: crew,
+        weather and the like of the trip at the place it names; None leaves them as they are.
+        change: what undo calls it, such as "keepers of trap A3". Hauls and trips that are gone
+        afterwards are in the bin. LogError names every impossible haul by its number.
         """
         _require_possible(name, hauls, details)
         change = change or f"entry of trip {name}"

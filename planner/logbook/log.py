@@ -3,21 +3,24 @@
 from __future__ import annotations
 
 import hashlib
-import json
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import asdict, astuple, dataclass
-from datetime import UTC, date, datetime
+from datetime import UTC, datetime
 from functools import cached_property
 from itertools import chain
+from operator import attrgetter
 from typing import Self
 
-from planner.logbook.columns import COLUMNS, MEASURES
+from planner.logbook.columns import COLUMNS, MEASURES, TIMES
 from planner.logbook.entries import Haul, Trap, Trip, TripOutcome
 
 HaulKey = tuple[object, ...]
 TripKey = tuple[str, str]  # name and place
 
+_VALUES = attrgetter(*COLUMNS)
+_MEASURES_AT = tuple(map(COLUMNS.index, MEASURES))
+_TIMES_AT = tuple(map(COLUMNS.index, TIMES))
 _LAST = datetime.max.replace(tzinfo=UTC)
 
 
@@ -26,12 +29,12 @@ def haul_key(haul: Haul) -> HaulKey:
 
     An empty extra column says nothing; single crabs are no part of a haul table.
     """
-    values = vars(haul)
-    # One form of each number: 1 is 1.0, and minus zero is zero, as files have them.
-    measures = {name: None if values[name] is None else values[name] + 0.0 for name in MEASURES}
+    values = list(_VALUES(haul))
+    for at in _MEASURES_AT:
+        # One form of each number: 1 is 1.0, and minus zero is zero, as files have them.
+        values[at] = None if values[at] is None else values[at] + 0.0
     extra = sorted((name, text) for name, text in haul.extra.items() if text)
-    known = {**values, **measures}
-    return (*(known[name] for name in COLUMNS), tuple(extra))
+    return (*values, tuple(extra))
 
 
 @dataclass(frozen=True)
@@ -112,7 +115,10 @@ class Log:
 
 
 def _haul_hash(haul: Haul) -> int:
-    return _hash((haul_key(haul), sorted(map(astuple, haul.crabs), key=repr)))
+    values = list(haul_key(haul))
+    for at in _TIMES_AT:  # an instant is the same whatever offset it carries
+        values[at] = None if values[at] is None else values[at].timestamp()  # type: ignore[attr-defined]
+    return _hash((values, sorted(map(astuple, haul.crabs), key=repr)))
 
 
 def _trap_hash(trap: Trap) -> int:
@@ -120,16 +126,8 @@ def _trap_hash(trap: Trap) -> int:
 
 
 def _hash(value: object) -> int:
-    return int.from_bytes(hashlib.sha256(json.dumps(value, default=_plain).encode()).digest())
-
-
-def _plain(value: object) -> str:
-    """Return an instant as text, the same whatever offset it carries."""
-    if isinstance(value, datetime):
-        return value.astimezone(UTC).isoformat()
-    if isinstance(value, date):
-        return value.isoformat()
-    raise TypeError(f"{value!r} does not belong in a log")
+    """Return a hash of plain values by how Python writes them."""
+    return int.from_bytes(hashlib.sha256(repr(value).encode()).digest())
 
 
 def _says(trip: Trip) -> bool:

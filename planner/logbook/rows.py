@@ -18,7 +18,8 @@ Values = dict[str, object]
 # Columns of the haul table that the trip carries, not the haul.
 _OF_TRIP: Final = ("trip", "place")
 _OF_HAUL: Final = tuple(name for name in COLUMNS if name not in _OF_TRIP)
-_SHARED: Final = frozenset(LABELS)
+_TIMES_AT: Final = tuple(map(_OF_HAUL.index, TIMES))
+_LABELS_AT: Final = tuple(_OF_HAUL.index(name) for name in LABELS if name not in _OF_TRIP)
 _OF_CRAB: Final = tuple(field.name for field in fields(Crab))
 TRIP_DETAILS: Final = ("crew", "weather", "water_c", "notes", "kitchen_picked", "kitchen_light")
 _NO_EXTRA: Final[Mapping[str, str]] = {}  # one for all, as nearly every haul has none
@@ -35,14 +36,16 @@ def haul_values(haul: Haul) -> Values:
 
 def haul_of(row: sqlite3.Row, trip: str, place: str, crabs: tuple[Crab, ...] = ()) -> Haul:
     """Return the haul of a row; ValueError or TypeError for values the book never wrote."""
-    values: dict[str, Any] = {name: row[name] for name in _OF_HAUL}
-    for name in TIMES:
-        written = values[name]
-        values[name] = None if written is None else datetime.fromisoformat(written)
-    for name in _SHARED & values.keys():
-        values[name] = intern(values[name])  # a long log repeats its labels
+    values: list[Any] = [row[name] for name in _OF_HAUL]
+    for at in _TIMES_AT:
+        written = values[at]
+        values[at] = None if written is None else datetime.fromisoformat(written)
+    for at in _LABELS_AT:
+        values[at] = intern(values[at])  # a long log repeats its labels
     extra = _NO_EXTRA if row["extra"] == "{}" else json.loads(row["extra"])
-    return Haul(trip=trip, place=place, **values, extra=extra, crabs=crabs, row=row["id"])
+    # In the order of the haul's fields, which is that of the haul table.
+    fields = (trip, place, *values, extra, crabs, row["id"])
+    return Haul(*fields)
 
 
 def crab_values(crab: Crab) -> Values:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -11,6 +12,9 @@ from planner.assets import demo_log, demo_place, user_folder
 if TYPE_CHECKING:
     from planner.logbook import Log, Logbook
     from planner.sites import Site
+
+
+_LONG = 10_000  # hauls
 
 
 @dataclass(frozen=True)
@@ -67,13 +71,25 @@ def open_log(source: Source, opened: Logbook | None) -> tuple[Logbook | None, Lo
     book = _open_whole(path)
     if fresh:
         book.import_table(demo_log(), book_zone)
-    return book, read_whole(book)
+    log = read_whole(book)
+    if len(log.hauls) > _LONG:
+        # Or every search for cycles would walk through the log, which holds none, and the
+        # window would stand still for as long.
+        gc.freeze()
+    return book, log
 
 
 def read_whole(book: Logbook) -> Log:
-    """Return the log of a book with what views ask first worked out: a long log takes seconds."""
+    """Return the log of a book with what views ask first worked out: a long log takes a while."""
     log = book.read()
-    _ = log.fingerprint, log.outcomes()
+    log.outcomes()
+    return log
+
+
+def read_hashed(book: Logbook) -> Log:
+    """Return the log of a book with its hash worked out too, where nobody waits for it."""
+    log = read_whole(book)
+    _ = log.fingerprint
     return log
 
 

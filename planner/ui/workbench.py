@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Final
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from planner.errors import PlannerError
-from planner.ui.sources import Source, demo_source, open_log, read_place, read_whole
+from planner.ui.sources import Source, demo_source, open_log, read_hashed, read_place
 from planner.ui.state import ViewState
 from planner.ui.work import Checkpoint, Desk
 
@@ -117,6 +117,9 @@ class Workbench(QObject):
         self.state.change(plan=None)
         self.site_changed.emit()
         self._tell_log()
+        if log is not None:
+            # The hash of a long log takes a second; after the views, and before any change.
+            self.clerk.start("hash", "", lambda _: log.fingerprint, lambda _: None)
         if book is not None and book.notice is not None:
             self.notice.emit(str(book.notice))
         elif book is not None and book.remark:
@@ -297,7 +300,7 @@ class Workbench(QObject):
             book = self.book
             if book is None:
                 raise LogbookError("This log is open for reading only; open the place itself.")
-            return book, change(book), read_whole(book)
+            return book, change(book), read_hashed(book)
 
         def done(result: tuple[Logbook, Change | None, Log]) -> None:
             book, made, log = result
