@@ -162,7 +162,7 @@ def _judged(hauls: Sequence[Haul], trip: Trip) -> tuple[int | None, int | None, 
     are never added; of equal ones the kitchen's, where the meat is seen. The larger one also is
     the safer: light crabs freed on deck never reach the kitchen.
     """
-    pairs = [pair for pair in map(_haul_judged, hauls) if pair is not None]
+    pairs = [pair for pair in map(haul_judged, hauls) if pair is not None]
     judged = sum(pair[0] for pair in pairs)
     picked, light = trip.kitchen_picked, trip.kitchen_light
     if picked and light is not None and picked >= judged:
@@ -170,7 +170,7 @@ def _judged(hauls: Sequence[Haul], trip: Trip) -> tuple[int | None, int | None, 
     return (judged, sum(pair[1] for pair in pairs), False) if pairs else (None, None, False)
 
 
-def _haul_judged(haul: Haul) -> tuple[int, int] | None:
+def haul_judged(haul: Haul) -> tuple[int, int] | None:
     """Return crabs judged and those of them light; of crabs graded singly where only they were.
 
     A haul judged without saying how many were light says nothing of the share.

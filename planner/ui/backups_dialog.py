@@ -27,6 +27,7 @@ class BackupsDialog(QDialog):
         self._rows = RowsModel(("Made (UTC)", "Why", "Size"), numbers=(2,), parent=self)
         self.table = rows_table(self._rows, "Backups of the log, newest first", wide=1)
         self.words = quiet()
+        self.words.setMinimumWidth(500)
         self.back = button("Go back to this one", self._go_back)
         self.other = button("Another file…", self._choose_file, "A backup that you keep elsewhere")
         self.close_ = button("Close", self.reject)

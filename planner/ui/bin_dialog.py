@@ -24,6 +24,7 @@ class BinDialog(QDialog):
         self._rows = RowsModel(("What", "Hauls", "Deleted"), numbers=(1,), parent=self)
         self.table = rows_table(self._rows, "Deleted trips and hauls, newest first", wide=0)
         self.words = quiet()
+        self.words.setMinimumWidth(500)
         self.back = button("Put back", self._put_back, "Back into the log, with all it held")
         self.empty = button("Empty the bin…", self._empty)
         self.close_ = button("Close", self.reject)

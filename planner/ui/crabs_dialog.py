@@ -50,14 +50,14 @@ class CrabsDialog(QDialog):
         self.model.changed.connect(self._tell)
         close = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         close.rejected.connect(self.reject)
-        column = QVBoxLayout(self)
-        column.addWidget(
-            quiet(
-                "Whatever you looked at; the rest stays empty. Words may be cut short: pap for "
-                "papershell. An empty row at the end takes the next crab; Ctrl+Delete takes one "
-                "out. Where the trap has no judged count, the crabs graded here are it."
-            )
+        words = quiet(
+            "Whatever you looked at; the rest stays empty. Words may be cut short: pap for "
+            "papershell. An empty row at the end takes the next crab; Ctrl+Delete takes one "
+            "out. Where the trap has no judged count, the crabs graded here are it."
         )
+        words.setMinimumWidth(600)
+        column = QVBoxLayout(self)
+        column.addWidget(words)
         column.addWidget(self.table, 1)
         column.addWidget(self.refusal)
         column.addWidget(close)

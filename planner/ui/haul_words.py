@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from typing import Final
 
 from planner.logbook import Haul, Trip, TripOutcome
+from planner.logbook.log import haul_judged
 from planner.phrasing import one_in
 from planner.ui.haul_cells import COLUMNS, NOT_RECORDED, Column
 
@@ -33,8 +34,8 @@ def totals(hauls: Sequence[Haul], trip: Trip | None = None) -> str:
     if sums["females"] is not None:
         sponge = f" ({sums['sponge']} sponge)" if sums["sponge"] else ""
         parts.append(f"{sums['females']} females{sponge}")
-    told = [haul for haul in hauls if haul.judged is not None and haul.light is not None]
-    judged, lights = _sum(told, "judged"), _sum(told, "light")
+    told = [pair for pair in map(haul_judged, hauls) if pair is not None]
+    judged, lights = sum(pair[0] for pair in told), sum(pair[1] for pair in told)
     if judged:
         share = f": {light_words(judged, lights)}" if lights else ""
         parts.append(f"{judged} judged, {lights} light{share}")
@@ -70,8 +71,9 @@ def missing(hauls: Sequence[Haul], trip: Trip | None = None) -> str:
 
 
 def _needless(haul: Haul, column: Column) -> bool:
-    """Tell whether an empty cell lacks nothing: there was no crab to judge."""
-    return column.field in ("judged", "light") and haul.keepers == 0
+    """Tell whether an empty cell lacks nothing: no crab to judge, or each judged by itself."""
+    judged = haul.judged is None and haul_judged(haul) is not None
+    return column.field in ("judged", "light") and (haul.keepers == 0 or judged)
 
 
 def _named(traps: list[str], of: int) -> str:

@@ -8,8 +8,8 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QMessageBox,
+    QSizePolicy,
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
@@ -21,6 +21,7 @@ from planner.logbook import Haul, TripKey, TripOutcome, book_zone
 from planner.phrasing import day_text
 from planner.trips import Plan
 from planner.ui.bin_dialog import BinDialog
+from planner.ui.flow import Flow
 from planner.ui.haul_rows import trip_begun_for, trip_like_last, trip_of_plan, trips_newest_first
 from planner.ui.haul_saving import HaulSaver
 from planner.ui.log_files import LogFiles
@@ -70,11 +71,10 @@ class HaulsView(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACE * 2, SPACE, SPACE * 2, SPACE)
         column.setSpacing(SPACE)
-        bar = QHBoxLayout()
-        bar.addWidget(title("Log hauls"), 1)
-        for each in (self.from_plan, self.like_last, self.traps, self.bin):
-            bar.addWidget(each)
-        column.addLayout(bar)
+        top = title("Log hauls ")
+        top.setWordWrap(False)
+        top.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        column.addLayout(Flow(top, self.from_plan, self.like_last, self.traps, self.bin))
         column.addWidget(self.locked)
         nothing = Empty(
             "No trip is logged yet. Every trip will be a row here, with what each trap gave: "

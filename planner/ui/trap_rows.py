@@ -7,6 +7,7 @@ from datetime import UTC, datetime
 from typing import Final
 
 from planner.logbook import Haul, Log, Trap
+from planner.logbook.log import haul_judged
 from planner.ui.haul_cells import NOT_RECORDED
 from planner.ui.haul_words import light_words
 
@@ -39,8 +40,8 @@ def hauls_of_trap(log: Log, label: str) -> list[Haul]:
 def sums_of_trap(hauls: Sequence[Haul]) -> str:
     """Return what a trap gave in all, and how often."""
     counted = [haul.keepers for haul in hauls if haul.keepers is not None]
-    told = [haul for haul in hauls if haul.judged is not None and haul.light is not None]
-    judged, light = sum(h.judged or 0 for h in told), sum(h.light or 0 for h in told)
+    told = [pair for pair in map(haul_judged, hauls) if pair is not None]
+    judged, light = sum(pair[0] for pair in told), sum(pair[1] for pair in told)
     parts = [f"{len(hauls)} {'haul' if len(hauls) == 1 else 'hauls'}"]
     if counted:
         parts.append(f"{sum(counted)} keepers, {sum(counted) / len(counted):.1f} a haul")
@@ -52,9 +53,8 @@ def sums_of_trap(hauls: Sequence[Haul]) -> str:
 def haul_line(haul: Haul) -> tuple[str, ...]:
     """Return a trap's haul as a row: trip, place, spot, bait, keepers, light of judged."""
     keepers = NOT_RECORDED if haul.keepers is None else str(haul.keepers)
-    light = NOT_RECORDED
-    if haul.judged is not None and haul.light is not None:
-        light = f"{haul.light} of {haul.judged}"
+    judged = haul_judged(haul)
+    light = NOT_RECORDED if judged is None else f"{judged[1]} of {judged[0]}"
     return (haul.trip, haul.place, haul.spot, haul.bait, keepers, light)
 
 

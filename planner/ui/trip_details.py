@@ -13,9 +13,11 @@ from planner.logbook import Trip
 from planner.logbook.columns import CellError, read_count, read_measure
 from planner.logbook.rules import trip_problems
 from planner.phrasing import Style
+from planner.ui.flow import Flow
 from planner.ui.theme import SPACE
 from planner.units import celsius_to
 
+_NUMBER_EM: Final = 7  # letters
 _NAMES: Final = ("crew", "water", "kitchen count", "kitchen count", "weather", "notes")
 
 
@@ -32,31 +34,46 @@ class TripDetails(QWidget):
         super().__init__()
         self._trip: Trip | None = None
         self._style = Style()
+        self._labels: dict[QLineEdit, QLabel] = {}
+        numbers, words = Flow(), QHBoxLayout()
+        words.setSpacing(SPACE // 2)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(SPACE // 2)
-        first, second = QHBoxLayout(), QHBoxLayout()
-        for row in (first, second):
-            row.setSpacing(SPACE // 2)
-            column.addLayout(row)
+        column.addLayout(numbers)
+        column.addLayout(words)
         self._water_label = QLabel("Water")
-        self.crew = self._field(first, QLabel("Crew"), "", 1)
-        self.water = self._field(first, self._water_label, "", 1)
-        self.picked = self._field(first, QLabel("Kitchen: picked"), "", 1)
-        self.light = self._field(first, QLabel("of those light"), "", 1)
+        self.crew = self._number(numbers, QLabel("Crew"))
+        self.water = self._number(numbers, self._water_label)
+        self.picked = self._number(numbers, QLabel("Kitchen: picked"))
+        self.light = self._number(numbers, QLabel("light"))
+        self.light.setAccessibleName("Light ones of those picked in the kitchen")
         self.picked.setToolTip("Crabs of the whole catch that were picked or cracked open")
         self.light.setToolTip("How many of the picked were light")
-        self.weather = self._field(second, QLabel("Weather"), "in your words", 3)
-        self.notes = self._field(second, QLabel("Notes"), "", 4)
+        self.weather, self.notes = self._field(QLabel("Weather")), self._field(QLabel("Notes"))
+        self.weather.setPlaceholderText("in your words")
+        for line, share in ((self.weather, 3), (self.notes, 4)):
+            words.addWidget(self._labels[line])
+            words.addWidget(line, share)
 
-    def _field(self, row: QHBoxLayout, label: QLabel, hint: str, share: int) -> QLineEdit:
+    def _number(self, row: Flow, label: QLabel) -> QLineEdit:
+        """Return a short field that stays beside its label wherever the line breaks."""
+        line = self._field(label)
+        line.setFixedWidth(_NUMBER_EM * line.fontMetrics().averageCharWidth())
+        pair = QWidget()
+        inside = QHBoxLayout(pair)
+        inside.setContentsMargins(0, 0, SPACE // 2, 0)
+        inside.addWidget(label)
+        inside.addWidget(line)
+        row.addWidget(pair)
+        return line
+
+    def _field(self, label: QLabel) -> QLineEdit:
         line = QLineEdit()
-        line.setPlaceholderText(hint)
         line.setMinimumWidth(48)
         label.setBuddy(line)
+        self._labels[line] = label
         line.editingFinished.connect(self._left)
-        row.addWidget(label)
-        row.addWidget(line, share)
         return line
 
     def show_trip(self, trip: Trip, style: Style, editable: bool) -> None:

@@ -14,13 +14,14 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from planner.logbook import Crab, Haul, Trip, TripKey
 from planner.ui.crabs_dialog import CrabsDialog
 from planner.ui.deck_button import DeckButton
+from planner.ui.flow import Flow
 from planner.ui.haul_cells import Clock
 from planner.ui.haul_model import HaulModel
 from planner.ui.haul_rows import hauls_of, row_after, zone_for
 from planner.ui.haul_saving import HaulSaver
 from planner.ui.haul_table import KEYS_IN_WORDS, HaulTable
 from planner.ui.haul_words import doubts, missing, totals
-from planner.ui.parts import body, button, caution, heading, quiet
+from planner.ui.parts import body, button, caution, heading, quiet, scrolled
 from planner.ui.theme import SPACE
 from planner.ui.trip_details import TripDetails
 from planner.ui.workbench import Workbench
@@ -74,14 +75,11 @@ class TripEntry(QWidget):
         self.keys = quiet(KEYS_IN_WORDS)
         for keys, act in (("Ctrl+Return", self._add_row), ("Ctrl+K", self.show_crabs)):
             QShortcut(QKeySequence(keys), self, act)
-        self.bar = QHBoxLayout()
-        for each in (self.on_deck, self.crabs, self.add_trap, self.remove_trap):
-            self.bar.addWidget(each)
-        self.bar.addStretch(1)
+        self.bar = Flow(self.on_deck, self.crabs, self.add_trap, self.remove_trap)
         refused = QHBoxLayout()
         refused.addWidget(self.refusal, 1)
         refused.addWidget(self.again)
-        column = QVBoxLayout(self)
+        column = QVBoxLayout()
         column.setContentsMargins(SPACE, 0, 0, 0)
         column.setSpacing(SPACE // 2)
         column.addWidget(self.line)
@@ -91,6 +89,9 @@ class TripEntry(QWidget):
         column.addLayout(refused)
         for label in (self.totals, self.missing, self.doubts, self.keys):
             column.addWidget(label)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, "The trip"))
 
     # -- showing -----------------------------------------------------------------------------
 

@@ -30,7 +30,7 @@ from planner.ui.theme import SPACE
 
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
-_COLUMNS = ("Trip", "Keepers", "Judged", "Light", "Place")
+_COLUMNS = ("Trip", "Kept", "Judged", "Light", "Place")
 _NUMBERS = (1, 2)
 
 
