@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
+    QHBoxLayout,
     QMessageBox,
     QSizePolicy,
     QSplitter,
@@ -58,6 +59,12 @@ class HaulsView(QWidget):
         self.trips = TripList()
         self.locked = caution()
         self.locked.hide()
+        self.unlock = button(
+            "Try again",
+            lambda: self.bench.open(self.bench.source),
+            "Open the log for writing, if the other window is closed by now",
+        )
+        self.unlock.hide()
         self.from_plan = button("", self._start_from_plan)
         self.like_last = button("New trip today", self._start_like_last)
         self.like_last.setToolTip("A trip hauled today, with the traps and spots of the last one")
@@ -75,7 +82,10 @@ class HaulsView(QWidget):
         top.setWordWrap(False)
         top.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         column.addLayout(Flow(top, self.from_plan, self.like_last, self.traps, self.bin))
-        column.addWidget(self.locked)
+        locked = QHBoxLayout()
+        locked.addWidget(self.locked, 1)
+        locked.addWidget(self.unlock)
+        column.addLayout(locked)
         nothing = Empty(
             "No trip is logged yet. Every trip will be a row here, with what each trap gave: "
             "forecasts, plans and trap comparisons learn from it. Begin with a new trip above, "
@@ -111,7 +121,7 @@ class HaulsView(QWidget):
     def refresh(self) -> None:
         """Show the log as it is; the trips are added up elsewhere, as a long log takes a while."""
         log = self.bench.log
-        self._stack.setCurrentIndex(1 if log.by_trip else 0)
+        self._stack.setCurrentIndex(1 if log.hauls else 0)
         self._show_trip(self.chosen)
         # On the clerk's thread, where they do not wait for a forecast.
         self.bench.clerk.start("trips", "", lambda _: trips_newest_first(log), self._show_trips)
@@ -136,6 +146,7 @@ class HaulsView(QWidget):
             f"⚠ {reason}This log is open for reading only, so nothing can be entered here."
         )
         self.locked.setVisible(not may and self.bench.clerk.idle)
+        self.unlock.setVisible(self.locked.isVisibleTo(self) and book is not None)
         self.from_plan.setVisible(plan is not None)
         if plan is not None and site is not None:
             day = day_text(plan.haul_at.astimezone(site.zone).date())

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import UTC, datetime, timedelta
+from datetime import date, timedelta
 from typing import Final
 
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit
@@ -20,11 +20,12 @@ from planner.ui.workbench import Workbench
 _REMEMBERED: Final = timedelta(days=14)
 
 
-def kitchens_to_ask(log: Log, now: datetime) -> list[Trip]:
+def kitchens_to_ask(log: Log, today: date) -> list[Trip]:
     """Return the trips with crabs to pick, no kitchen count, never asked for; newest first."""
     found = []
     for outcome in reversed(log.outcomes()):
-        if outcome.when is None or not timedelta(0) <= now - outcome.when <= _REMEMBERED:
+        ago = None if outcome.when is None else today - outcome.when.date()
+        if ago is None or not timedelta(0) <= ago <= _REMEMBERED:
             continue
         trip = log.by_trip[outcome.trip, outcome.place].trip
         if outcome.keepers and trip.kitchen_picked is None and not trip.kitchen_asked:
@@ -69,10 +70,10 @@ class KitchenAsk(QFrame):
         if book is self._asked_of:
             return
         self._asked_of, self._waiting = book, ()
-        if book is None or book.read_only:
+        if book is None or book.read_only or self.bench.source.demo:
             self._show()
             return
-        self._waiting = kitchens_to_ask(self.bench.log, datetime.now(UTC))[:3]
+        self._waiting = kitchens_to_ask(self.bench.log, self.bench.state.today)[:3]
         self._show()
         asked = [(trip.name, trip.place) for trip in self._waiting]
         if asked:

@@ -65,7 +65,8 @@ def open_log(source: Source, opened: Logbook | None) -> tuple[Logbook | None, Lo
     # The demo's entries stay apart from the user's own.
     path = user_folder() / "demo.logbook" if source.demo else default_logbook()
     path.parent.mkdir(parents=True, exist_ok=True)
-    if opened is not None and opened.path == path:
+    # One for reading only is opened again: the other window may be closed by now.
+    if opened is not None and opened.path == path and not opened.read_only:
         return opened, read_whole(opened)
     fresh = source.demo and not path.exists()
     book = _open_whole(path)

@@ -56,18 +56,18 @@ def test_which_kitchens_are_asked_for() -> None:
         Trip("told", "x", kitchen_picked=4, kitchen_light=1),
         Trip("asked", "x", kitchen_asked=True),
     )
-    assert [trip.name for trip in kitchens_to_ask(Log(hauls, trips), NOW)] == ["now"]
+    assert [trip.name for trip in kitchens_to_ask(Log(hauls, trips), NOW.date())] == ["now"]
 
 
 def test_the_kitchen_is_asked_for_once_and_answered(qtbot: QtBot, bench: Workbench) -> None:
     """Protects the one moment when fullness is seen: a strip at the next start, answered by two
     numbers, that never comes back for the same trip."""
     recent = [
-        replace(haul, keepers=4, set_at=None, hauled_at=datetime.now(UTC) - timedelta(days=1))
-        for haul in TRIP
+        replace(haul, keepers=4, set_at=None, hauled_at=NOW - timedelta(days=1)) for haul in TRIP
     ]
     with qtbot.waitSignal(bench.log_changed, timeout=PATIENCE_MS):
         bench.change_log(lambda book: book.save_trip("22 Nov 2026", recent))
+    bench.source = Source(str(demo_place()))
     strip = KitchenAsk(bench)
     qtbot.addWidget(strip)
     strip.ask()
@@ -240,3 +240,29 @@ def test_a_start_tells_of_the_rescue_and_closing_is_clean(
     empty_bench.close()
     assert not path.with_name(f"{path.name}.open").exists()
     assert Path(user_folder()) in path.parents
+
+
+def test_the_second_window_may_write_once_the_first_is_closed(
+    empty_bench: Workbench, qtbot: QtBot, settle: Any
+) -> None:
+    """Protects the way on: told that another window writes, then one press and it writes here."""
+    place = user_places() / "otter-bight.toml"
+    place.parent.mkdir(parents=True, exist_ok=True)
+    text = demo_place().read_text(encoding="utf-8").replace('"Sedge Hollow"', '"Otter Bight"')
+    place.write_text(text, encoding="utf-8")
+    first = Logbook.open(default_logbook())
+    first.save_trip("a", [Haul("a", "Otter Bight", trap="A1")])
+    empty_bench.open(Source(str(place)))
+    settle(empty_bench)
+    view = HaulsView(empty_bench)
+    qtbot.addWidget(view)
+    view.show()
+    settle(empty_bench)
+    assert "another window" in view.locked.text()
+    assert not view.entry.add_trap.isEnabled()
+    first.close()
+    view.unlock.click()
+    settle(empty_bench)
+    assert not view.locked.isVisible()
+    assert not view.unlock.isVisible()
+    assert view.entry.add_trap.isEnabled()
