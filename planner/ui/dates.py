@@ -23,8 +23,10 @@ from PySide6.QtWidgets import (
 from planner.phrasing import count_text, day_clock_text
 from planner.ui.last_trip import LastTripLine
 from planner.ui.like_it import LikeItPanel
-from planner.ui.parts import body, quiet, scrolled, title
+from planner.ui.parts import body, button, quiet, scrolled, title
+from planner.ui.plan_moves import PlanMoves
 from planner.ui.plan_panel import PlanPanel
+from planner.ui.plan_words import move_hint, own_text
 from planner.ui.plans_panel import PlansPanel
 from planner.ui.strip import StripView
 from planner.ui.strip.days import (
@@ -65,6 +67,10 @@ class DatesView(QWidget):
         self.strip = StripView(self.state.today)
         self.day_line = body()
         self.day_line.setAccessibleName("The chosen day in words")
+        self.moves = PlanMoves(bench)
+        self.move_line = quiet()
+        self.move_line.setAccessibleName("Moving a plan")
+        self.take_back = button("Undo move", self.moves.undo, "Have the plan before back  (Ctrl+Z)")
         self.plans = PlansPanel(bench)
         self.plan = PlanPanel(bench)
         self.like_it = LikeItPanel(bench)
@@ -78,6 +84,12 @@ class DatesView(QWidget):
             days.day_chosen.connect(lambda day: self.state.change(day=day))
         self.strip.plan_chosen.connect(lambda rank: self.state.change(plan=rank))
         self.strip.day_pointed.connect(self._point)
+        self.strip.plan_held.connect(self.moves.hold)
+        self.strip.plan_moved.connect(self.moves.drag)
+        self.strip.plan_stepped.connect(self.moves.step)
+        self.strip.plan_kept.connect(self.moves.keep)
+        self.strip.plan_undone.connect(self.moves.undo)
+        self.moves.changed.connect(self._say_move)
         self.strip.range_changed.connect(lambda *_: self._range_timer.start())
         self.like_it.found.connect(
             lambda day, trips: self.strip.show_alike(day, alike_marks(trips))
@@ -125,6 +137,11 @@ class DatesView(QWidget):
         self.day_line.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         line.addWidget(self.day_line)
         column.addLayout(line)
+        foot = QHBoxLayout()
+        foot.setContentsMargins(SPACE, 0, SPACE, 2)
+        foot.addWidget(self.move_line, 1)
+        foot.addWidget(self.take_back)
+        column.addLayout(foot)
         return card
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -197,7 +214,8 @@ class DatesView(QWidget):
     def _show_plans(self) -> None:
         site = self.bench.site
         if site is not None:
-            self.strip.show_plans(self._plans(), self.state.plan, site.zone)
+            self.strip.show_plans(self._plans(), self.state.plan, site.zone, self.bench.own_plan)
+        self._say_move()
         self._say_headline()
         self._say_basis()
         self._say_day()
@@ -244,11 +262,24 @@ class DatesView(QWidget):
             self.day_line.setText("")
             return
         day = self._pointed or self.state.day
-        text = day_sentences(outlook, day, self._marks, self._plans(), self.state.style)
+        own = () if self.bench.own_plan is None else (self.bench.own_plan,)
+        plans = (*own, *self._plans())
+        text = day_sentences(outlook, day, self._marks, plans, self.state.style)
         if self._pointed is None and outlook.days[0] <= day <= outlook.days[-1]:
             text += f" {why_text(outlook, day)}"
         self.day_line.setText(text)
         self.strip.setAccessibleDescription(text)
+
+    def _say_move(self) -> None:
+        moves, plan, site = self.moves, self.bench.plan, self.bench.site
+        self.strip.moving = moves.part is not None
+        self.strip.can_undo = moves.can_undo
+        self.take_back.setVisible(moves.can_undo)
+        text = "" if plan is None else move_hint(moves.part)
+        if plan is not None and site is not None and plan is self.bench.own_plan:
+            best = self._plans()[0] if self._plans() else None
+            text = f"{own_text(plan, best, site.zone, self.state.style)} {text}"
+        self.move_line.setText(text)
 
     def _fill_table(self) -> None:
         if self.state.as_table:

@@ -149,8 +149,7 @@ class LoadView(QWidget):
 
     def chosen(self) -> Plan | None:
         """Return the chosen plan, None when there is none."""
-        plans = self.bench.plans.plans if self.bench.plans else ()
-        return next((plan for plan in plans if plan.rank == self.state.plan), None)
+        return self.bench.plan
 
     def refresh(self) -> None:
         """Work out what the chosen plan needs, and show it."""

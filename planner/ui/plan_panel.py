@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPushButton
 from planner.phrasing import TIDE_CAUTION, clock_text, day_clock_text, soak_text, zone_text
 from planner.ui.parts import Card, body, caution, quiet, refill
 from planner.ui.soak_chart import SoakChart
+from planner.ui.strip.days import plan_name
 from planner.ui.theme import SPACE
 from planner.ui.whole_lines import WholeLines
 from planner.ui.work import Checkpoint
@@ -81,7 +82,7 @@ class PlanPanel(Card):
             self._say([], ["Pick a plan to see its water, its light and its reasons."], [])
             return
         zone = site.zone
-        self.heading.setText(f"Chosen: plan {plan.rank}")
+        self.heading.setText(f"Chosen: {plan_name(plan.rank)}")
         begin = day_clock_text(plan.set_at, zone, style)
         if plan.latest_set_at > plan.set_at:
             begin += f" (any time to {clock_text(plan.latest_set_at, zone, style)})"

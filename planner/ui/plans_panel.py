@@ -102,7 +102,7 @@ class PlansModel(QAbstractTableModel):
         full = plan.full_keepers
         match column:
             case 0:
-                return str(plan.rank)
+                return str(plan.rank) if plan.rank else "own"
             case 1:
                 return day_clock_text(plan.set_at, self._zone, self._style)
             case 2:
@@ -136,6 +136,7 @@ class PlansPanel(Card):
         self.table.verticalHeader().setDefaultSectionSize(self.fontMetrics().height() + 8)
         self.table.selectionModel().currentRowChanged.connect(self._row_chosen)
         self.left_out = quiet()
+        self._own: Plan | None = None
         self.column.addLayout(self._wishes())
         self.column.addWidget(WholeRows(self.table), 1000)
         self.column.addWidget(self.left_out)
@@ -177,7 +178,9 @@ class PlansPanel(Card):
             return
         from planner.trips import LIMIT_WORDS
 
-        self.model.show(found.plans, site.zone, self.state.style)
+        self._own = self.bench.own_plan
+        own = () if self._own is None else (self._own,)
+        self.model.show((*own, *found.plans), site.zone, self.state.style)
         self.table.fill_width()
         self._mark_chosen()
         left = [f"{LIMIT_WORDS[k]} {_roughly(n)}" for k, n in found.rejected.items() if n]
@@ -203,7 +206,7 @@ class PlansPanel(Card):
             self.state.change(plan=plan.rank, day=day)
 
     def _state_changed(self, changed: frozenset[str]) -> None:
-        if "plan" in changed:
-            self._mark_chosen()
-        if "style" in changed:
+        if "style" in changed or self.bench.own_plan is not self._own:
             self.show_plans()
+        elif "plan" in changed:
+            self._mark_chosen()

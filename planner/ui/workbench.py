@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 
 PLAN_DAYS: Final = 84  # twelve weeks ahead: as far as a trapper picks dates
 PLANS_SHOWN: Final = 12
+OWN: Final = 0  # the rank of the user's own plan; ranked ones begin with 1
 _PAST_DAYS: Final = 180
 _AHEAD_DAYS: Final = 185
 _MOST_DAYS_EACH_WAY: Final = 3653
@@ -52,6 +53,8 @@ class Workbench(QObject):
         self._log: Log | None = None
         self.outlook: Outlook | None = None
         self.plans: PlanSet | None = None
+        # The user's own set and haul, drawn by hand; chosen when the rank in the state is OWN.
+        self.own_plan: Plan | None = None
         self.search: Search | None = None
         self.wishes: Wishes | None = None
         self.book: Logbook | None = None
@@ -110,6 +113,7 @@ class Workbench(QObject):
             self.desk.stop(job)
         self.source, self.site = source, site
         self.outlook, self.plans, self.search = None, None, None
+        self.own_plan = None
         self.first, self.last = self._year_around_today()
         if self.book is not None and self.book is not book:
             self.book.close()
@@ -254,6 +258,8 @@ class Workbench(QObject):
             return search.plans(PLANS_SHOWN, wishes or Wishes(), style, today)
 
         def done(plans: PlanSet) -> None:
+            own = self.own_plan
+            self.own_plan = self._near(own.set_at, own.haul_at) if own is not None else None
             chosen = self._chosen_among(plans.plans)
             self.plans = plans
             self.state.change(plan=chosen)
@@ -264,8 +270,30 @@ class Workbench(QObject):
     @property
     def plan(self) -> Plan | None:
         """The chosen plan, None when there is none."""
+        if self.state.plan == OWN:
+            return self.own_plan
         plans = self.plans.plans if self.plans else ()
         return next((plan for plan in plans if plan.rank == self.state.plan), None)
+
+    def draw_plan(self, set_at: datetime, haul_at: datetime) -> None:
+        """Choose the allowed plan nearest to a set and haul drawn by hand, as the user's own."""
+        near = self._near(set_at, haul_at)
+        if near is not None:
+            self.choose_own(near, OWN)
+
+    def choose_own(self, own: Plan | None, rank: int | None) -> None:
+        """Have these own times, or none, and choose a plan by its rank."""
+        self.own_plan = own
+        self.state.plan = rank
+        self.state.tell("plan")
+
+    def _near(self, set_at: datetime, haul_at: datetime) -> Plan | None:
+        # Two milliseconds: soon enough to follow a mouse.
+        if self.search is None:
+            return None
+        return self.search.plan_near(
+            set_at, haul_at, self.wishes, self.state.style, self.state.today
+        )
 
     def _chosen_among(self, plans: Sequence[Plan]) -> int | None:
         """Return the rank of what was chosen, by its days; else of the soonest as good as any."""
@@ -275,6 +303,8 @@ class Workbench(QObject):
             zone = self.site.zone if self.site else UTC
             return plan.set_at.astimezone(zone).date(), plan.haul_at.astimezone(zone).date()
 
+        if self.state.plan == OWN and self.own_plan is not None:
+            return OWN
         if not plans:
             return None
         before = self.plan

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING, Final, Literal
 from zoneinfo import ZoneInfo
 
@@ -50,6 +50,21 @@ def place_of_instant(instant: datetime, zone: ZoneInfo) -> float:
     """Return where an instant falls on the strip: its local day and the share of it gone."""
     local = instant.astimezone(zone)
     return place_of(local.date()) + (local.hour + local.minute / 60) / 24
+
+
+def instant_at(x: float, zone: ZoneInfo) -> datetime:
+    """Return the instant at a position of the strip, to the minute; UTC.
+
+    An hour that the clock skips is taken as if it had not yet been put forward.
+    """
+    minutes = timedelta(minutes=round((x % 1) * 24 * 60))
+    midnight = datetime.combine(day_at(x), time())
+    return (midnight + minutes).replace(tzinfo=zone).astimezone(UTC)
+
+
+def plan_name(rank: int) -> str:
+    """Return what a plan is called: by its rank, or as the user's own."""
+    return f"plan {rank}" if rank else "your own plan"
 
 
 @dataclass(frozen=True)
@@ -167,7 +182,8 @@ def day_sentences(
     for plan in plans:
         if plan.set_at.astimezone(zone).date() <= day <= plan.haul_at.astimezone(zone).date():
             sentences.append(
-                f"Plan {plan.rank}: set {day_clock_text(plan.set_at, zone, style)}, haul "
+                f"{plan_name(plan.rank).capitalize()}: "
+                f"set {day_clock_text(plan.set_at, zone, style)}, haul "
                 f"{day_clock_text(plan.haul_at, zone, style)}, "
                 f"{count_text(plan.full_keepers)} full keepers."
             )

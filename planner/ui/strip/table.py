@@ -18,7 +18,7 @@ from PySide6.QtCore import (
 from PySide6.QtWidgets import QTableView
 
 from planner.phrasing import Style, day_text, height_text, light_text
-from planner.ui.strip.days import TripMark, moon_text, outcome_text
+from planner.ui.strip.days import TripMark, moon_text, outcome_text, plan_name
 
 if TYPE_CHECKING:
     from planner.trips import Outlook, Plan
@@ -101,7 +101,7 @@ class DaysModel(QAbstractTableModel):
                 return "; ".join(outcome_text(m.outcome) for m in self._marks if m.day == day)
             case 6:
                 return "; ".join(
-                    f"plan {plan.rank}"
+                    plan_name(plan.rank)
                     for plan in self._plans
                     if plan.set_at.astimezone(zone).date()
                     <= day

@@ -7,12 +7,27 @@ from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any, Final
 
 import pyqtgraph as pg
-from PySide6.QtCore import QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QKeyEvent, QPainter, QPaintEvent
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QKeyEvent,
+    QKeySequence,
+    QPainter,
+    QPaintEvent,
+)
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from planner.ui import theme
-from planner.ui.strip.calendar_lanes import CursorLane, DateLane, GroundLane, PlansLane, packed
+from planner.ui.strip.calendar_lanes import (
+    CursorLane,
+    DateLane,
+    GroundLane,
+    PlansLane,
+    packed,
+    with_own,
+)
 from planner.ui.strip.canvas import grown_text, text_scale
 from planner.ui.strip.days import Catch, TripMark, day_at, place_of
 from planner.ui.strip.outlook_lanes import CatchLane, DaysLane, FullnessLane, MoonLane, WaterLane
@@ -32,6 +47,12 @@ _LANES: Final = (
     ("Plans", "set to haul", 52),
 )
 _HEIGHT: Final = sum(height for _, _, height in _LANES)
+_SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
+_PARTS: Final[dict[int, str]] = {
+    Qt.Key.Key_S: "set",
+    Qt.Key.Key_H: "haul",
+    Qt.Key.Key_M: "whole",
+}
 _FIRST_VIEW_DAYS: Final = (-12, 32)
 _LEAST_DAYS, _MOST_DAYS = 14, 3653
 
@@ -39,19 +60,31 @@ _LEAST_DAYS, _MOST_DAYS = 14, 3653
 class StripView(QWidget):
     """Shows days, trips and plans; arrow keys move by day, with shift by week.
 
+    S, H and M take the chosen plan by its set, its haul or as a whole; the arrow keys then move
+    it by a quarter hour, with shift by a day.
+
     day_chosen, plan_chosen: by click or key. day_pointed: the day under the mouse, None when
     it leaves. range_changed: the first and last day in view.
+    plan_held: the rank of a plan and its part taken, by hand or key. plan_moved: by days of the
+    strip since. plan_stepped: by quarter hours. plan_kept, plan_undone: the end of it.
     """
 
     day_chosen = Signal(object)
     plan_chosen = Signal(int)
     day_pointed = Signal(object)
     range_changed = Signal(object, object)
+    plan_held = Signal(int, str)
+    plan_moved = Signal(float)
+    plan_stepped = Signal(int)
+    plan_kept = Signal()
+    plan_undone = Signal()
 
     def __init__(self, today: date) -> None:
         super().__init__()
         self.today = today
         self.day = today
+        # Whether a plan is being moved by keys, and whether a move can be taken back.
+        self.moving, self.can_undo = False, False
         self._plot = pg.PlotWidget()
         self._plot.setBackground(None)
         self._plot.setFrameShape(pg.QtWidgets.QFrame.Shape.NoFrame)
@@ -84,6 +117,9 @@ class StripView(QWidget):
         row.addWidget(self._gutter)
         row.addWidget(self._plot, 1)
         self.grow(1.0)
+        self._brackets.held.connect(self.plan_held)
+        self._brackets.moved.connect(self.plan_moved)
+        self._brackets.let_go.connect(self.plan_kept)
         self._box.sigXRangeChanged.connect(self._range_changed)
         self._plot.scene().sigMouseClicked.connect(self._clicked)
         self._plot.scene().sigMouseMoved.connect(self._pointed)
@@ -123,9 +159,11 @@ class StripView(QWidget):
         """Show how past trips like a day turned out, at that day."""
         self._catch.show_alike(day, marks)
 
-    def show_plans(self, plans: Sequence[Plan], chosen: int | None, zone: Any) -> None:
-        """Show other plans; those that overlap go in rows of their own."""
-        self._brackets.show_brackets(packed(plans, zone), chosen)
+    def show_plans(
+        self, plans: Sequence[Plan], chosen: int | None, zone: Any, own: Plan | None = None
+    ) -> None:
+        """Show other plans, and the user's own; those that overlap go in rows of their own."""
+        self._brackets.show_brackets(with_own(packed(plans, zone), own, zone), chosen)
 
     def choose_day(self, day: date) -> None:
         """Frame a day and bring it into view."""
@@ -169,7 +207,37 @@ class StripView(QWidget):
 
     # -- what the user does ------------------------------------------------------------------
 
+    def event(self, event: QEvent) -> bool:
+        # While a move can be taken back, undoing means that move, not the log.
+        if event.type() == QEvent.Type.ShortcutOverride and self._undoes(event):
+            event.accept()
+            return True
+        return super().event(event)
+
+    def _undoes(self, event: Any) -> bool:
+        undo = event.key() == Qt.Key.Key_Escape or event.matches(QKeySequence.StandardKey.Undo)
+        return bool(self.can_undo and undo)
+
+    def _moved_by_key(self, event: QKeyEvent) -> bool:
+        """Take, move and let go the chosen plan; tell whether the key meant that."""
+        key, quarters = event.key(), 96 if event.modifiers() & _SHIFT else 1
+        chosen = self._brackets.chosen
+        if self._undoes(event):
+            self.plan_undone.emit()
+        elif key in _PARTS and chosen is not None:
+            self.plan_held.emit(chosen, _PARTS[key])
+            self.moving = True
+        elif self.moving and key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
+            self.plan_stepped.emit(-quarters if key == Qt.Key.Key_Left else quarters)
+        elif self.moving and key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Escape):
+            self.plan_kept.emit()
+        else:
+            return False
+        return True
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self._moved_by_key(event):
+            return
         step = 7 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else 1
         moves: dict[int, int] = {Qt.Key.Key_Left: -step, Qt.Key.Key_Right: step}
         key = event.key()

@@ -1,0 +1,231 @@
+"""Moving plans by hand: real drags and keys, times that keep every limit, and the way back."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import Any
+
+import pyqtgraph as pg
+import pytest
+from PySide6.QtCore import QEvent, QPointF, Qt
+from PySide6.QtGui import QKeyEvent, QMouseEvent
+from PySide6.QtWidgets import QApplication
+
+from planner.clock import to_utc64
+from planner.trips import Plan
+from planner.ui.dates import DatesView
+from planner.ui.load_up import LoadView
+from planner.ui.strip.days import place_of_instant
+from planner.ui.workbench import OWN, Workbench
+
+_STEP = timedelta(minutes=15)
+
+
+@pytest.fixture
+def view(bench: Workbench, qtbot: Any, settle: Any, monkeypatch: pytest.MonkeyPatch) -> DatesView:
+    """The days of the demo, with everything worked out, and no movement of the mouse dropped."""
+    monkeypatch.setitem(pg.CONFIG_OPTIONS, "mouseRateLimit", -1)
+    made = DatesView(bench)
+    qtbot.addWidget(made)
+    made.resize(1280, 760)
+    made.show()
+    made._show_span(14)  # so wide that a pixel is some twenty minutes
+    settle(bench)
+    qtbot.waitUntil(lambda: not made._range_timer.isActive() and bench.idle, timeout=30_000)
+    return made
+
+
+def _place(view: DatesView, plan: Plan, at: str) -> QPointF:
+    """Return the pixel of an end or the middle of a plan's bracket."""
+    strip, site = view.strip, view.bench.site
+    assert site is not None
+    lane = strip._brackets
+    bracket = next(each for each in lane.brackets if each.rank == plan.rank)
+    x = {"set": bracket.begin, "haul": bracket.end, "whole": (bracket.begin + bracket.end) / 2}[at]
+    y = lane.top + (bracket.row + 0.5) * lane.height / lane.rows
+    return QPointF(strip._plot.mapFromScene(strip._box.mapViewToScene(QPointF(x, y))))
+
+
+def _drag(view: DatesView, start: QPointF, days: float, *, let_go: bool = True) -> None:
+    """Press, pull by so many days in small movements, and let go."""
+    viewport = view.strip._plot.viewport()
+    none, left = Qt.MouseButton.NoButton, Qt.MouseButton.LeftButton
+    pixels = days / view.strip._box.viewPixelSize()[0]
+
+    def send(kind: QEvent.Type, at: QPointF, button: Any, buttons: Any) -> None:
+        where = QPointF(viewport.mapToGlobal(at))
+        event = QMouseEvent(kind, at, where, button, buttons, Qt.KeyboardModifier.NoModifier)
+        QApplication.sendEvent(viewport, event)
+
+    send(QEvent.Type.MouseMove, start, none, none)
+    send(QEvent.Type.MouseButtonPress, start, left, left)
+    for share in (0.25, 0.5, 0.75, 1.0):
+        send(QEvent.Type.MouseMove, start + QPointF(share * pixels, 0), none, left)
+    if let_go:
+        send(QEvent.Type.MouseButtonRelease, start + QPointF(pixels, 0), left, none)
+
+
+def _is_allowed(view: DatesView, plan: Plan) -> bool:
+    """Tell whether a plan's set and haul are on the grid and allowed together."""
+    search = view.bench.search
+    assert search is not None
+    found = search.candidates
+    first, last = ((to_utc64(at) - found.times[0]) / _STEP for at in (plan.set_at, plan.haul_at))
+    assert first == int(first)
+    assert last == int(last)
+    one, other = int(first), int(last)
+    apart = other - one
+    return bool(
+        found.may_set[one]
+        and found.may_haul[other]
+        and found.min_steps <= apart <= found.max_steps
+        and other <= found.last_haul[one]
+    )
+
+
+def test_an_end_dragged_moves_that_end_and_snaps(view: DatesView, settle: Any) -> None:
+    """The set goes where the hand took it, or to the nearest time that keeps every limit."""
+    bench = view.bench
+    plan = bench.plan
+    assert plan is not None
+    _drag(view, _place(view, plan, "set"), 0.1)
+    own = bench.own_plan
+    assert own is not None
+    assert bench.plan is own
+    assert own.haul_at == plan.haul_at
+    # A quarter hour of the grid, and half a pixel at each end of the pull.
+    assert abs(own.set_at - (plan.set_at + timedelta(days=0.1))) <= timedelta(minutes=40)
+    assert _is_allowed(view, own)
+    assert bench.plans is not None
+    assert plan in bench.plans.plans
+    settle(bench)
+
+
+def test_a_plan_dragged_as_a_whole_never_breaks_a_limit(view: DatesView, settle: Any) -> None:
+    """Wherever a plan is pulled, over closed days, nights and working days."""
+    bench = view.bench
+    plan = bench.plan
+    assert plan is not None
+    for days in (-1.5, 0.3, 2.2, 4.4, 7.0):
+        _drag(view, _place(view, plan, "whole"), days)
+        own = bench.own_plan
+        assert own is not None
+        assert _is_allowed(view, own), days
+    settle(bench)
+
+
+def test_what_is_said_follows_the_hand(view: DatesView, settle: Any) -> None:
+    """Keepers, light and cover are told while the plan is still held."""
+    bench = view.bench
+    plan = bench.plan
+    assert plan is not None
+    said = view.move_line.text()
+    assert "drag it" in said
+    _drag(view, _place(view, plan, "set"), 0.15, let_go=False)
+    held = view.move_line.text()
+    for word in ("Your own: set", "full keepers", "light crabs", "least cover", "Escape"):
+        assert word in held
+    assert view.plan.heading.text() == "Chosen: your own plan"
+    assert view.plans.model.data(view.plans.model.index(0, 0)) == "own"
+    view.moves.keep()
+    settle(bench)
+
+
+def _own(view: DatesView) -> Plan | None:
+    return view.bench.own_plan
+
+
+def test_the_way_back_is_named_and_works_by_key(view: DatesView, qtbot: Any, settle: Any) -> None:
+    """Ctrl+Z at the strip takes back the move, not a change of the log, until none is left."""
+    bench, strip = view.bench, view.strip
+    plan = bench.plan
+    assert plan is not None
+    assert view.take_back.isHidden()
+    for days in (0.1, 0.2):
+        _drag(view, _place(view, bench.plan or plan, "haul"), days)
+    assert not view.take_back.isHidden()
+    first = _own(view)
+    key, control = Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier
+    over = QKeyEvent(QEvent.Type.ShortcutOverride, key, control)
+    over.ignore()
+    QApplication.sendEvent(strip, over)
+    assert over.isAccepted()
+    qtbot.keyClick(strip, key, control)
+    assert _own(view) is not None
+    assert _own(view) is not first
+    view.take_back.click()
+    assert _own(view) is None
+    assert bench.plan == plan
+    over.ignore()
+    QApplication.sendEvent(strip, over)
+    assert not over.isAccepted()
+    settle(bench)
+
+
+def test_keys_take_move_and_let_go(view: DatesView, qtbot: Any, settle: Any) -> None:
+    """S, H and M with arrows do what a hand does; Escape in the middle leaves no trace."""
+    bench, strip = view.bench, view.strip
+    plan = bench.plan
+    assert plan is not None
+    qtbot.keyClick(strip, Qt.Key.Key_S)
+    assert "Moving its set" in view.move_line.text()
+    day = view.state.day
+    for _ in range(3):
+        qtbot.keyClick(strip, Qt.Key.Key_Right)
+    assert view.state.day == day
+    own = bench.own_plan
+    assert own is not None
+    assert own.set_at == plan.set_at + 3 * _STEP
+    assert own.haul_at == plan.haul_at
+    qtbot.keyClick(strip, Qt.Key.Key_Return)
+    qtbot.keyClick(strip, Qt.Key.Key_Right)
+    assert view.state.day == day + timedelta(days=1)
+    qtbot.keyClick(strip, Qt.Key.Key_M)
+    qtbot.keyClick(strip, Qt.Key.Key_Right, Qt.KeyboardModifier.ShiftModifier)
+    assert bench.own_plan is not own
+    qtbot.keyClick(strip, Qt.Key.Key_Escape)
+    assert bench.own_plan is own
+    settle(bench)
+
+
+def test_the_moved_plan_is_loaded_up_for(view: DatesView, qtbot: Any, settle: Any) -> None:
+    """The checklist and the sheet are those of the user's own times."""
+    bench = view.bench
+    plan = bench.plan
+    assert plan is not None
+    _drag(view, _place(view, plan, "haul"), 0.1)
+    load = LoadView(bench)
+    qtbot.addWidget(load)
+    load.show()
+    settle(bench)
+    assert load.facts is not None
+    assert load.facts.plan is bench.own_plan
+
+
+def test_the_moved_plan_is_worked_out_anew_with_the_ranking(view: DatesView, settle: Any) -> None:
+    """Other units or wishes leave the own times chosen, with sentences that fit."""
+    bench = view.bench
+    plan = bench.plan
+    assert plan is not None
+    _drag(view, _place(view, plan, "haul"), 0.1)
+    own = bench.own_plan
+    assert own is not None
+    bench._rank()
+    settle(bench)
+    assert bench.state.plan == OWN
+    assert bench.own_plan == own
+    assert bench.own_plan is not own
+
+
+def test_beside_the_brackets_the_strip_itself_is_dragged(view: DatesView, settle: Any) -> None:
+    """Pulling an empty place pans the days, and no plan moves."""
+    bench, before = view.bench, view.strip.days_in_view()
+    plan, site = bench.plan, bench.site
+    assert plan is not None
+    assert site is not None
+    start = _place(view, plan, "set")
+    empty = place_of_instant(plan.set_at, site.zone) - view.strip._box.viewRange()[0][0]
+    _drag(view, start - QPointF(empty / 2 / view.strip._box.viewPixelSize()[0], 0), 3.0)
+    assert bench.own_plan is None
+    assert view.strip.days_in_view() != before
+    settle(bench)
