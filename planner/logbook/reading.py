@@ -54,7 +54,7 @@ def read_table(path: Path, zones: Zones, now: datetime | None = None) -> ReadTab
     problems = list(table.problems)
     zone = lru_cache(maxsize=None)(zones)
     for row in table.rows:
-        haul, wrong = _haul(row, table, zone, now)
+        haul, wrong = read_row(row, table, zone, now)
         if wrong:
             problems.extend(wrong)
         else:
@@ -67,7 +67,14 @@ def _line(problem: Problem) -> int:
     return int(found[1]) if found else 0
 
 
-def _haul(row: Row, table: Table, zones: Zones, now: datetime | None) -> tuple[Haul, list[Problem]]:
+def read_row(
+    row: Row, table: Table, zones: Zones, now: datetime | None
+) -> tuple[Haul, list[Problem]]:
+    """Return the haul of a row, and everything wrong with it; a wrong one is not to be used.
+
+    table: says which columns are unknown, and by its separator whether 1,5 is a number.
+    """
+
     def where(column: str) -> str:
         return f"line {row.line}, {column}"
 

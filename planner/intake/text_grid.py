@@ -1,0 +1,141 @@
+"""Text files as grids: whatever the encoding, the separator, and the lines above the heading."""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+from collections.abc import Iterator
+from typing import Final
+
+from planner.errors import Problem
+from planner.intake.grid import Grid, Line, heading_at, refused, squared
+from planner.intake.meanings import meaning_of
+
+SEPARATORS: Final = {",": "commas", ";": "semicolons", "\t": "tabs", "|": "upright strokes"}
+ENCODINGS: Final = {
+    "utf-8-sig": "UTF-8",
+    "utf-16": "UTF-16",
+    "utf-16-le": "UTF-16",
+    "utf-16-be": "UTF-16",
+    "cp1252": "Windows-1252",
+    "mac_roman": "Mac Roman",
+    "cp850": "DOS (850)",
+}
+_SAMPLE_LETTERS: Final = 20_000
+_MARKS: Final = ((b"\xef\xbb\xbf", "utf-8-sig"), (b"\xff\xfe", "utf-16"), (b"\xfe\xff", "utf-16"))
+# Bytes that no text has, whatever its letters.
+_CONTROLS: Final = re.compile(rb"[\x00-\x08\x0e-\x1f\x7f]")
+_SAYS_SEPARATOR: Final = re.compile(r"sep=(.)\r?\n", re.IGNORECASE)
+_REMEDY: Final = "save it as CSV in UTF-8, or as .xlsx"
+
+
+def text_grid(raw: bytes, source: str, encoding: str | None = None) -> Grid:
+    """Return the grid of a text file; LogError when it is no text or no table."""
+    found = encoding or _encoding(raw, source)
+    try:
+        text = raw.decode(found)
+    except UnicodeDecodeError:
+        raise refused(source, f"is not {ENCODINGS.get(found, found)} text", _REMEDY) from None
+    text = text.removeprefix("\ufeff")
+    if "\0" in text:
+        raise refused(source, "holds zero bytes; this is no text", _REMEDY)
+    if not text.strip():
+        raise refused(source, "is empty", "begin it with a heading: trip, place, trap, keepers...")
+    said = _SAYS_SEPARATOR.match(text)
+    skipped = 1 if said else 0
+    separator = said[1] if said else _separator(text)
+    lines, broken = _lines(text[said.end() :] if said else text, separator, skipped)
+    at = heading_at([line.cells for line in lines])
+    heading, below, problems = squared(lines, at, "line", ragged=True)
+    shown = SEPARATORS.get(separator, f'"{separator}"')
+    above = f", {at} lines above the heading left out" if at else ""
+    return Grid(
+        source=source,
+        made_of=f"{ENCODINGS.get(found, found)} text separated by {shown}{above}",
+        heading=heading,
+        lines=below,
+        problems=(*problems, *broken),
+        decimal_comma=separator != ",",
+        guessed_letters=encoding is None and not found.startswith("utf"),
+    )
+
+
+def _encoding(raw: bytes, source: str) -> str:
+    for mark, name in _MARKS:
+        if raw.startswith(mark):
+            return name
+    if b"\0" in raw:
+        wide = _wide(raw)
+        if wide is None:
+            raise refused(source, "holds zero bytes; this is no text", _REMEDY)
+        return wide
+    try:
+        raw.decode("utf-8")
+    except UnicodeDecodeError:
+        if _CONTROLS.search(raw):
+            raise refused(source, "is no text", _REMEDY) from None
+        return "cp1252"
+    return "utf-8-sig"
+
+
+def _wide(raw: bytes) -> str | None:
+    """Return which way round two-byte text without a mark is: plain letters have one zero each."""
+    sample = raw[:_SAMPLE_LETTERS]
+    even, odd = sample[0::2].count(0), sample[1::2].count(0)
+    half = len(sample) // 2
+    if len(raw) % 2 == 0 and odd > 0.5 * half and even == 0:
+        return "utf-16-le"
+    if len(raw) % 2 == 0 and even > 0.5 * half and odd == 0:
+        return "utf-16-be"
+    return None
+
+
+def _separator(text: str) -> str:
+    """Return the separator under which most names are known; then that which cuts most evenly."""
+    sample = text[:_SAMPLE_LETTERS].splitlines()[:100]
+
+    def merit(separator: str) -> tuple[int, int, int]:
+        rows = list(csv.reader(sample, delimiter=separator)) if sample else []
+        rows = [row for row in rows if row]
+        if not rows:
+            return (0, 0, 0)
+        widths = [len(row) for row in rows]
+        usual = max(set(widths), key=widths.count)
+        head = rows[heading_at(rows)]
+        known = sum(bool(meaning_of(cell)) for cell in head)
+        return (known, widths.count(usual) if usual > 1 else 0, usual)
+
+    try:
+        return max(SEPARATORS, key=merit)
+    except csv.Error:
+        return ","
+
+
+def _lines(text: str, separator: str, skipped: int) -> tuple[list[Line], list[Problem]]:
+    """Return the lines by the number each begins on; a line that is not CSV ends the table."""
+    # strict: a stray quote is an error, not a guess at what was meant.
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
+    lines: list[Line] = []
+    problems: list[Problem] = []
+    for entry in _numbered(reader, 1 + skipped):
+        if isinstance(entry, Problem):
+            problems.append(entry)
+        else:
+            lines.append(entry)
+    return lines, problems
+
+
+def _numbered(reader: Iterator[list[str]], first: int) -> Iterator[Line | Problem]:
+    number = first
+    while True:
+        try:
+            cells = next(reader)
+        except StopIteration:
+            return
+        except csv.Error as error:
+            remedy = "check the quotation marks from this line on; double those inside a text"
+            yield Problem(f"line {number}", "", f"is not CSV: {error}", remedy)
+            return
+        yield Line(number, tuple(cells))
+        number = first + reader.line_num  # type: ignore[attr-defined]

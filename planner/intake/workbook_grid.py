@@ -1,0 +1,153 @@
+"""Workbooks (XLSX) as grids: the sheet that looks most like a table of hauls."""
+
+from __future__ import annotations
+
+import io
+import warnings
+import zipfile
+from collections.abc import Iterator
+from datetime import date, datetime, time, timedelta
+from typing import Any, Final
+
+from planner.errors import PlannerError, Problem
+from planner.intake.grid import Grid, Line, heading_at, refused, squared
+from planner.intake.meanings import meaning_of
+from planner.logbook.workbook import from_cell_text
+
+# What a workbook unpacks to; beyond it, a small file is made to fill the memory.
+_MAX_UNPACKED: Final = 600_000_000
+_REMEDY: Final = "save it anew as .xlsx, or as CSV"
+# Stands for a formula whose result the file does not hold.
+_NO_RESULT: Final = "\ufffc"
+
+
+def workbook_grid(raw: bytes, source: str) -> Grid:
+    """Return the grid of a workbook's most likely sheet; LogError when it cannot be read."""
+    _require_workbook(raw, source)
+    try:
+        with warnings.catch_warnings():
+            # What openpyxl leaves out (charts, rules of validation) is nothing we read.
+            warnings.simplefilter("ignore")
+            sheets = _sheets(raw)
+    except PlannerError:
+        raise
+    except Exception as error:  # noqa: BLE001  (a damaged file may break a reader anywhere)
+        what = f"is not a workbook that can be read ({type(error).__name__})"
+        raise refused(source, what, _REMEDY) from None
+    filled = {name: lines for name, lines in sheets.items() if lines}
+    if not filled:
+        raise refused(source, "has no sheet with anything in it", "name another file")
+    name = max(filled, key=lambda each: _known(filled[each]))
+    return _grid(filled[name], name, source, others=len(filled) - 1)
+
+
+def _require_workbook(raw: bytes, source: str) -> None:
+    try:
+        with zipfile.ZipFile(io.BytesIO(raw)) as packed:
+            names = packed.namelist()
+            unpacked = sum(entry.file_size for entry in packed.infolist())
+    except (zipfile.BadZipFile, ValueError, NotImplementedError, OverflowError):
+        raise refused(source, "is a damaged workbook", _REMEDY) from None
+    if unpacked > _MAX_UNPACKED:
+        raise refused(source, "unpacks to more than a table of hauls can hold", _REMEDY)
+    if "xl/workbook.xml" not in names:
+        raise refused(source, "is not an .xlsx workbook", _REMEDY)
+
+
+def _sheets(raw: bytes) -> dict[str, list[Line]]:
+    found, has_formulas = _read(raw, results=False)
+    if not has_formulas:
+        return found
+    # The results that the spreadsheet program worked out last.
+    results, _ = _read(raw, results=True)
+    return {
+        name: [_with_results(line, results[name]) for line in lines]
+        for name, lines in found.items()
+    }
+
+
+def _with_results(line: Line, results: list[Line]) -> Line:
+    """Put results where formulas stand; both readings number their lines alike."""
+    of = next((each.cells for each in results if each.number == line.number), ())
+    cells = tuple(
+        (of[at] if at < len(of) and of[at] else _NO_RESULT) if cell == _NO_RESULT else cell
+        for at, cell in enumerate(line.cells)
+    )
+    return Line(line.number, cells)
+
+
+def _read(raw: bytes, *, results: bool) -> tuple[dict[str, list[Line]], bool]:
+    from openpyxl import load_workbook
+
+    book = load_workbook(io.BytesIO(raw), read_only=True, data_only=results)
+    try:
+        sheets: dict[str, list[Line]] = {}
+        for sheet in book.worksheets:
+            # Some programs write a wrong size.
+            sheet.reset_dimensions()
+            sheets[sheet.title] = list(_lines(sheet))
+    finally:
+        book.close()
+    formulas = any(_NO_RESULT in line.cells for lines in sheets.values() for line in lines)
+    return sheets, formulas
+
+
+def _lines(sheet: Any) -> Iterator[Line]:
+    for number, row in enumerate(sheet.iter_rows(), start=1):
+        cells = tuple(_text(cell) for cell in row)
+        if any(cells):
+            yield Line(number, cells)
+
+
+def _text(cell: Any) -> str:
+    """Return what a cell holds as text that is read like any other."""
+    value = cell.value
+    if value is None:
+        return ""
+    if cell.data_type == "f":
+        return _NO_RESULT
+    if isinstance(value, str):
+        return from_cell_text(value)
+    if isinstance(value, bool):
+        return "TRUE" if value else "FALSE"
+    if isinstance(value, float) and value.is_integer() and abs(value) < 1e15:
+        return str(int(value))
+    if isinstance(value, datetime):
+        shows_clock = "h" in str(cell.number_format).lower() or value.time() != time()
+        return value.isoformat(" ", "minutes") if shows_clock else value.date().isoformat()
+    if isinstance(value, date | time):
+        return value.isoformat() if isinstance(value, date) else value.isoformat("minutes")
+    if isinstance(value, timedelta):
+        minutes = round(value / timedelta(minutes=1))
+        return f"{minutes // 60}:{minutes % 60:02d}"
+    return str(value)
+
+
+def _known(lines: list[Line]) -> int:
+    cells = [line.cells for line in lines]
+    return sum(bool(meaning_of(cell)) for cell in cells[heading_at(cells)])
+
+
+def _grid(lines: list[Line], name: str, source: str, others: int) -> Grid:
+    at = heading_at([line.cells for line in lines])
+    heading, below, problems = squared(lines, at, "row", ragged=False)
+    kept = []
+    for line in below:
+        at_formula = [i for i, cell in enumerate(line.cells) if cell == _NO_RESULT]
+        if at_formula:
+            where = f"row {line.number}, {heading[at_formula[0]]}"
+            what = "holds a formula without its result"
+            remedy = "open the workbook in a spreadsheet program and save it there"
+            problems.append(Problem(where, "", what, remedy))
+        else:
+            kept.append(line)
+    left = f", of {others + 1} sheets" if others else ""
+    return Grid(
+        source=source,
+        made_of=f'workbook, sheet "{name}"{left}',
+        heading=heading,
+        lines=tuple(kept),
+        problems=tuple(problems),
+        unit="row",
+        decimal_comma=True,
+    )
