@@ -2,6 +2,7 @@
 
 from planner.trips.candidates import LIMIT_WORDS
 from planner.trips.choosing import Wishes
+from planner.trips.explaining import Comparison, compare_plans, explain_day
 from planner.trips.outlook import Outlook, outlook
 from planner.trips.plan import Plan, PlanSet, soonest_as_good
 from planner.trips.planning import Search, plan_trips
@@ -9,12 +10,15 @@ from planner.trips.similar import SimilarTrip, similar_trips
 
 __all__ = [
     "LIMIT_WORDS",
+    "Comparison",
     "Outlook",
     "Plan",
     "PlanSet",
     "Search",
     "SimilarTrip",
     "Wishes",
+    "compare_plans",
+    "explain_day",
     "outlook",
     "plan_trips",
     "similar_trips",

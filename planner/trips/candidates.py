@@ -22,9 +22,10 @@ are counted and found without being laid out.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
-from typing import Final
+from typing import Final, NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -54,6 +55,36 @@ Ints = NDArray[np.int64]
 Mask = NDArray[np.bool_]
 
 
+class Bounds(NamedTuple):
+    """How late a haul may be for each set, and the bounds of the soak; as in `Candidates`."""
+
+    last_haul: Ints
+    min_steps: int
+    max_steps: int
+
+
+@dataclass(frozen=True)
+class Stage:
+    """What is left after some of the limits; as in `Candidates`."""
+
+    may_set: Mask
+    may_haul: Mask
+    last_haul: Ints
+    min_steps: int
+    max_steps: int
+
+    def pairs(self, first_haul: int = 0, end_haul: int | None = None) -> Ints:
+        """Return how many pairs each set is in, of hauls first_haul..end_haul - 1, shape (n,)."""
+        count = self.may_set.size
+        index = np.arange(count)
+        end = count if end_haul is None else end_haul
+        hauls_before = np.concatenate([[0], np.cumsum(self.may_haul)])
+        top = np.minimum(np.minimum(index + self.max_steps, self.last_haul) + 1, end)
+        bottom = np.maximum(np.minimum(index + self.min_steps, count), first_haul)
+        pairs = hauls_before[np.maximum(top, bottom)] - hauls_before[bottom]
+        return np.where(self.may_set, pairs, 0)
+
+
 @dataclass(frozen=True)
 class Candidates:
     """The grid, and which pairs on it keep every limit.
@@ -68,7 +99,7 @@ class Candidates:
     light_from, light_to: the stretches of daylight, shape (k,).
     turns: high and low waters of the whole span. lows: times and heights of every local
     minimum of the water.
-    failed: per limit, how many pairs of each set fail it first, shape (n,).
+    stages: what is left before the limits and after each.
     """
 
     times: Instants
@@ -85,13 +116,16 @@ class Candidates:
     light_to: Instants
     turns: Turns
     lows: tuple[Instants, Floats]
-    failed: dict[str, Ints] = field(repr=False)
+    stages: tuple[Stage, ...] = field(repr=False)
 
     def rejected(self, chosen: Mask | None = None) -> dict[str, int]:
         """Return how many pairs each limit ruled out, of all sets or of the chosen ones."""
         which = slice(None) if chosen is None else chosen
-        counts = {limit: int(self.failed[limit][which].sum()) for limit in LIMITS}
-        return {limit: count for limit, count in counts.items() if count}
+        return _failed([int(stage.pairs()[which].sum()) for stage in self.stages])
+
+    def rejected_hauls(self, first: int, end: int) -> dict[str, int]:
+        """Return how many pairs each limit ruled out whose haul is first..end - 1 on the grid."""
+        return _failed([int(stage.pairs(first, end).sum()) for stage in self.stages])
 
 
 def find_candidates(
@@ -126,34 +160,34 @@ def find_candidates(
     turns = tide.turns(edges[0], edges[-1])
     lows = low_waters(tide, turns, edges)
     considered = max(max_steps, _steps(_LONGEST_CONSIDERED_H))
-    tally = _Tally(index, considered)
-    tally.count(may_set, may_haul)
+    bounds = Bounds(np.full(index.size, index.size - 1), 1, considered)
+    stages = [Stage(may_set.copy(), may_haul.copy(), *bounds)]
 
     # Bait for a set soon after midnight is fetched the day before.
     begins, ends = free_stretches(site.free, first - timedelta(days=1), last, site.zone)
     may_set &= within(times - _minutes(habits.bait_minutes), set_ends, begins, ends)
     may_haul &= within(times, haul_ends, begins, ends)
-    tally.count(may_set, may_haul)
+    stages.append(Stage(may_set.copy(), may_haul.copy(), *bounds))
 
     shut_from, shut_to = closed_stretches(site.closures, first, last, site.zone)
     may_set &= ~within(times, times, shut_from, shut_to - np.timedelta64(1, "ms"))
     next_shut = _next_begin(shut_from, shut_to, times)
-    tally.last_haul = np.searchsorted(haul_ends, next_shut, side="right") - 1
-    tally.count(may_set, may_haul)
+    bounds = bounds._replace(last_haul=np.searchsorted(haul_ends, next_shut, side="right") - 1)
+    stages.append(Stage(may_set.copy(), may_haul.copy(), *bounds))
 
     light = daylight(site, edges[0], edges[-1])
     may_set &= within(times, set_ends, light.begins, light.ends)
     may_haul &= within(times, haul_ends, light.begins, light.ends)
-    tally.count(may_set, may_haul)
+    stages.append(Stage(may_set.copy(), may_haul.copy(), *bounds))
 
     if site.lowest_ramp_level_m is not None:
         afloat = levels >= site.lowest_ramp_level_m
         may_set &= afloat & (set_end_levels >= site.lowest_ramp_level_m)
         may_haul &= afloat & (haul_end_levels >= site.lowest_ramp_level_m)
-    tally.count(may_set, may_haul)
+    stages.append(Stage(may_set.copy(), may_haul.copy(), *bounds))
 
-    tally.min_steps, tally.max_steps = min_steps, max_steps
-    tally.count(may_set, may_haul)
+    bounds = bounds._replace(min_steps=min_steps, max_steps=max_steps)
+    stages.append(Stage(may_set.copy(), may_haul.copy(), *bounds))
 
     lowest_allowed = lowest_covering_level_m(site)
     if lowest_allowed is not None:
@@ -162,8 +196,8 @@ def find_candidates(
         bare = lows[0][lows[1] <= lowest_allowed]
         next_bare = _next_begin(bare, bare, times)
         before_bare = np.searchsorted(haul_ends, next_bare, side="left") - 1
-        tally.last_haul = np.minimum(tally.last_haul, before_bare)
-    tally.count(may_set, may_haul)
+        bounds = bounds._replace(last_haul=np.minimum(bounds.last_haul, before_bare))
+    stages.append(Stage(may_set.copy(), may_haul.copy(), *bounds))
 
     return Candidates(
         times=times,
@@ -173,14 +207,14 @@ def find_candidates(
         haul_end_levels_m=haul_end_levels,
         may_set=may_set,
         may_haul=may_haul,
-        last_haul=tally.last_haul,
+        last_haul=bounds.last_haul,
         light_from=light.begins,
         light_to=light.ends,
         turns=turns,
         lows=lows,
         min_steps=min_steps,
         max_steps=max_steps,
-        failed=tally.failed(),
+        stages=tuple(stages),
     )
 
 
@@ -211,25 +245,10 @@ def low_waters(tide: Tide, turns: Turns, edges: Instants) -> tuple[Instants, Flo
     return times[order], heights[order]
 
 
-class _Tally:
-    """Counts the pairs that are left after each limit, for each set."""
-
-    def __init__(self, index: Ints, considered_steps: int) -> None:
-        self._index = index
-        self._left: list[Ints] = []
-        self.last_haul: Ints = np.full(index.size, index.size - 1)
-        self.min_steps, self.max_steps = 1, considered_steps
-
-    def count(self, may_set: Mask, may_haul: Mask) -> None:
-        hauls_before = np.concatenate([[0], np.cumsum(may_haul)])
-        top = np.minimum(self._index + self.max_steps, self.last_haul) + 1
-        bottom = np.minimum(self._index + self.min_steps, self._index.size)
-        pairs = hauls_before[np.maximum(top, bottom)] - hauls_before[bottom]
-        self._left.append(np.where(may_set, pairs, 0))
-
-    def failed(self) -> dict[str, Ints]:
-        pairs = zip(LIMITS, self._left[:-1], self._left[1:], strict=True)
-        return {limit: before - after for limit, before, after in pairs}
+def _failed(left: Sequence[int]) -> dict[str, int]:
+    """Return by limit how many are fewer after it, from what is left before the first and on."""
+    pairs = zip(LIMITS, left[:-1], left[1:], strict=True)
+    return {limit: before - after for limit, before, after in pairs if before > after}
 
 
 def _soak_steps(site: Site) -> tuple[int, int]:

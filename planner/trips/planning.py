@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, datetime
+from typing import Literal
 
 import numpy as np
 
@@ -97,9 +98,42 @@ class Search:
         )
         return PlanSet(plans, self.candidates.rejected())
 
-    def rejected_on(self, day: date) -> dict[str, int]:
-        """Return, for sets on one local day, how many pairs each limit ruled out."""
-        return self.candidates.rejected(self._day == self.outlook.index(day))
+    def rejected_on(self, day: date, outing: Literal["set", "haul"] = "set") -> dict[str, int]:
+        """Return, for sets or hauls on one local day, how many pairs each limit ruled out."""
+        at = self.outlook.index(day)
+        if outing == "set":
+            return self.candidates.rejected(self._day == at)
+        first, end = np.searchsorted(self._day, [at, at + 1])
+        return self.candidates.rejected_hauls(int(first), int(end))
+
+    def best_on(
+        self,
+        day: date,
+        outing: Literal["set", "haul"],
+        wishes: Wishes,
+        style: Style,
+        today: date | None = None,
+    ) -> Plan | None:
+        """Return the best plan that sets, or hauls, on a local day; None where none may.
+
+        It carries rank 0. ValueError for a day outside the outlook.
+        """
+        at, windows = self.outlook.index(day), self._windows
+        if outing == "set":
+            # A window may begin on one day and end on the next.
+            edges = np.searchsorted(self._day, [at, at + 1])
+            first = np.maximum(windows.first_set, edges[0])
+            last = np.minimum(windows.last_set, edges[1] - 1)
+            those = np.flatnonzero(first <= last)
+            windows = replace(windows, first_set=first, last_set=last).take(those)
+        else:
+            windows = windows.take(np.flatnonzero(self._day[windows.haul] == at))
+        if windows.haul.size == 0:
+            return None
+        worth = self._worth(windows.first_set, windows.haul)
+        ranked = best_of_each(windows, worth, self._comfort(windows.haul, wishes), self._day)
+        facts = self._facts(windows, int(ranked[0]))
+        return self._plan(0, facts, wishes, style, today or self.outlook.days[0])
 
     def plan_near(
         self,

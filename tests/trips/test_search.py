@@ -70,7 +70,7 @@ class Checker:
         count = round((self.end + timedelta(hours=3) - self._start) / MINUTE)
         minutes = [self._start + i * MINUTE for i in range(count)]
         local = [at.astimezone(site.zone) for at in minutes]
-        times = np.array([to_utc64(at) for at in minutes])
+        times = to_utc64(self._start) + np.arange(count) * np.timedelta64(60_000, "ms")
         self._levels_m = tide.heights(times).tolist()
         self._free = [self.is_free(at) for at in local]
         shut = {day: self.is_closed(day) for day in {at.date() for at in local}}
@@ -232,8 +232,27 @@ def test_the_search_finds_exactly_the_pairs_that_brute_force_finds(
 ) -> None:
     """Nothing lawful is missed, and each pair that is not is counted at its first limit."""
     site = data.draw(random_sites(zone, latitude, longitude))
+    agrees_with_brute_force(site, data.draw(tides), first, every=3)
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(("zone", "latitude", "longitude", "first"), SETTINGS)
+@settings(max_examples=91, phases=NO_SHRINKING, suppress_health_check=list(HealthCheck))
+@given(data=st.data())
+def test_a_thousand_places_agree_with_brute_force(
+    zone: str, latitude: float, longitude: float, first: date, data: st.DataObject
+) -> None:
+    """1,001 places and tides, each at some of the sets of three days: the same pairs are lawful."""
+    site = data.draw(random_sites(zone, latitude, longitude))
+    offset = data.draw(st.integers(0, 35))
+    agrees_with_brute_force(site, data.draw(tides), first, every=36, offset=offset)
+
+
+def agrees_with_brute_force(
+    site: Site, tide: MadeTide, first: date, every: int, offset: int = 0
+) -> None:
+    """Hold the search to every pair of every so many-th set of three days."""
     site = replace(site, habits=replace(site.habits, min_soak_h=2.0, max_soak_h=20.0))
-    tide = data.draw(tides)
     last = first + timedelta(days=2)
     checker = Checker(site, tide, first, last)
     candidates = find_candidates(site, first, last, tide=tide)
@@ -246,8 +265,8 @@ def test_the_search_finds_exactly_the_pairs_that_brute_force_finds(
     grid = [instant.astype(datetime).replace(tzinfo=UTC) for instant in candidates.times]
     counts: Counter[str] = Counter()
     haul_length = site.habits.haul_minutes * MINUTE
-    for i, set_at in enumerate(grid[::3]):
-        i *= 3
+    for i in range(offset, len(grid), every):
+        set_at = grid[i]
         for j in range(i + 1, min(len(grid), i + 4 * 96 + 1)):
             if grid[j] + haul_length > checker.end:
                 continue
@@ -257,7 +276,7 @@ def test_the_search_finds_exactly_the_pairs_that_brute_force_finds(
                 same = (strict is None) == ((i, j) in found)
                 assert same or checker.broken(set_at, grid[j], slack=True) is None
             counts[strict or "kept"] += 1
-    chosen = np.arange(len(grid)) % 3 == 0
+    chosen = np.arange(len(grid)) % every == offset
     for limit, count in candidates.rejected(chosen).items():
         assert count == pytest.approx(counts[limit], rel=0.02, abs=20)
 

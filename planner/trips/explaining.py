@@ -1,0 +1,157 @@
+"""Why a day is or is not worth going out, and how two plans differ, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+from typing import Final, Literal
+from zoneinfo import ZoneInfo
+
+from planner.phrasing import (
+    Style,
+    count_text,
+    day_clock_text,
+    day_text,
+    height_text,
+    light_text,
+    soak_text,
+)
+from planner.trips.candidates import LIMIT_WORDS, LIMITS
+from planner.trips.choosing import Wishes
+from planner.trips.plan import AS_GOOD, Plan
+from planner.trips.planning import Search
+
+Outing = Literal["set", "haul"]
+
+# What a pair has that keeps a limit, as LIMIT_WORDS says what one lacks.
+_KEPT_WORDS: Final = {
+    "free": "your free hours",
+    "closed": "the open days",
+    "daylight": "daylight",
+    "ramp": "the hours with water at the ramp",
+    "soak": "the soaks allowed",
+}
+
+
+@dataclass(frozen=True)
+class Comparison:
+    """Two plans side by side: rows of (what, of the first, of the second), and the gist."""
+
+    rows: tuple[tuple[str, str, str], ...]
+    sentence: str
+
+
+def explain_day(
+    search: Search,
+    day: date,
+    style: Style,
+    wishes: Wishes | None = None,
+    today: date | None = None,
+) -> list[str]:
+    """Return what rules out setting and hauling on a local day, or what it lacks.
+
+    wishes: how plans are ranked. ValueError for a day that was not searched.
+    """
+    wishes = wishes or Wishes()
+    best = next(iter(search.plans(1, wishes, style, today).plans), None)
+    return [
+        *_outing_texts(search, day, "set", best, wishes, style, today),
+        *_outing_texts(search, day, "haul", best, wishes, style, today),
+    ]
+
+
+def compare_plans(first: Plan, second: Plan, zone: ZoneInfo, style: Style) -> Comparison:
+    """Return two plans side by side, and which promises more as far as that can be told."""
+
+    def row(what: str, of: list[str]) -> tuple[str, str, str]:
+        return what, of[0], of[1]
+
+    both = (first, second)
+    rows = [
+        row("Set", [day_clock_text(plan.set_at, zone, style) for plan in both]),
+        row("Haul", [day_clock_text(plan.haul_at, zone, style) for plan in both]),
+        row("Soak", [soak_text(plan.soak_h) for plan in both]),
+        row("Full keepers", [count_text(plan.full_keepers) for plan in both]),
+        row("Light crabs", [light_text(plan.light_share) for plan in both]),
+        row(
+            "Least cover",
+            [
+                "not checked"
+                if plan.lowest_cover_m is None
+                else height_text(plan.lowest_cover_m, style)
+                for plan in both
+            ],
+        ),
+        row("To look out for", [" ".join(plan.warnings) or "nothing" for plan in both]),
+    ]
+    return Comparison(tuple(rows), _gist(first, second))
+
+
+def _gist(first: Plan, second: Plan) -> str:
+    names = [_name(plan) for plan in (first, second)]
+    means = [plan.full_keepers.mean for plan in (first, second)]
+    better = 0 if means[0] >= means[1] else 1
+    gap = round(means[better]) - round(means[1 - better])
+    name = names[better]
+    keepers = "full keeper" if gap == 1 else "full keepers"
+    promise = f"{name[:1].upper()}{name[1:]} promises {gap} more {keepers}"
+    if means[1 - better] >= AS_GOOD * means[better]:
+        told = promise if gap else "Both promise as many full keepers"
+        return f"{told}: too near to tell apart beforehand. Take the one that suits you."
+    lighter = first if first.light_share.mean > second.light_share.mean else second
+    where = f" {_name(lighter)} has the more light crabs.".replace(" p", " P", 1)
+    return f"{promise}.{where if lighter is not (first, second)[better] else ''}"
+
+
+def _name(plan: Plan) -> str:
+    return f"plan {plan.rank}" if plan.rank else "your own plan"
+
+
+def _outing_texts(
+    search: Search,
+    day: date,
+    outing: Outing,
+    best: Plan | None,
+    wishes: Wishes,
+    style: Style,
+    today: date | None,
+) -> Iterator[str]:
+    zone = search.outlook.site.zone
+    plan = search.best_on(day, outing, wishes, style, today)
+    if plan is None:
+        yield f"No {outing} on {day_text(day)}: {_why_not(search, day, outing)}."
+        return
+    other, at = ("haul", plan.haul_at) if outing == "set" else ("set", plan.set_at)
+    cost = "" if best is None else f", {_cost(plan, best)}"
+    yield (
+        f"With a {outing} on {day_text(day)} the best {other} is "
+        f"{day_clock_text(at, zone, style)}: {count_text(plan.full_keepers)} full keepers{cost}."
+    )
+
+
+def _cost(plan: Plan, best: Plan) -> str:
+    fewer = round(best.full_keepers.mean) - round(plan.full_keepers.mean)
+    if fewer <= 0:
+        return "as many as the best plan"
+    alike = plan.full_keepers.mean >= AS_GOOD * best.full_keepers.mean
+    tail = ", too near to tell apart" if alike else ""
+    return f"{fewer} fewer than the best plan{tail}"
+
+
+def _why_not(search: Search, day: date, outing: Outing) -> str:
+    """Return the reason of the day itself, or the limits in the way of what it could have been."""
+    outlook = search.outlook
+    at = outlook.index(day)
+    if outlook.why_closed[at]:
+        return f"closed ({outlook.why_closed[at]})"
+    if outlook.why_not_free[at]:
+        return outlook.why_not_free[at]
+    counts = search.rejected_on(day, outing)
+    if not counts:
+        return "it is over, or too near the last day looked at"
+    # Pairs are counted at the first limit they fail, so the later limits stopped those that had
+    # come furthest.
+    *before, furthest = (limit for limit in LIMITS if counts.get(limit))
+    kept = " and ".join(_KEPT_WORDS[limit] for limit in before)
+    return f"{LIMIT_WORDS[furthest]}{f', within {kept}' if kept else ''}"
