@@ -26,7 +26,7 @@ from planner.ui.like_it import LikeItPanel
 from planner.ui.parts import body, button, quiet, scrolled, title
 from planner.ui.plan_moves import PlanMoves
 from planner.ui.plan_panel import PlanPanel
-from planner.ui.plan_words import move_hint, own_text
+from planner.ui.plan_words import day_verdict, move_hint, own_text
 from planner.ui.plans_panel import PlansPanel
 from planner.ui.strip import StripView
 from planner.ui.strip.days import (
@@ -39,6 +39,7 @@ from planner.ui.strip.days import (
 from planner.ui.strip.legend import Legend
 from planner.ui.strip.table import DaysTable
 from planner.ui.theme import SPACE
+from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 
 if TYPE_CHECKING:
@@ -46,6 +47,7 @@ if TYPE_CHECKING:
 
 _BESIDE_EM = 120  # with less room the three panels lie under each other
 _THREE_EM = 200  # and with less than this, past trips are a tab of the chosen plan's panel
+_WIDE_EM = 150
 _PANEL_LINES = 15
 _PANEL_SHARES = (44, 32, 24)  # of 100 of the width
 # The strip grows from its least with every line of text that the window is higher.
@@ -132,8 +134,6 @@ class DatesView(QWidget):
         column.addWidget(Legend())
         line = QHBoxLayout()
         line.setContentsMargins(SPACE, 0, SPACE, 2)
-        # Two lines are kept free, so that the plans do not jump as the mouse moves.
-        self.day_line.setMinimumHeight(2 * self.day_line.fontMetrics().lineSpacing() + 2)
         self.day_line.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         line.addWidget(self.day_line)
         column.addLayout(line)
@@ -147,6 +147,10 @@ class DatesView(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._grow_strip()
+        # So many lines are kept free that the plans do not jump as the mouse moves.
+        letters = self.width() / self.fontMetrics().averageCharWidth()
+        lines = 3 if letters >= _WIDE_EM else 4
+        self.day_line.setMinimumHeight(lines * self.day_line.fontMetrics().lineSpacing() + 2)
 
     def _grow_strip(self) -> None:
         lines = self.height() / self.fontMetrics().lineSpacing()
@@ -262,11 +266,31 @@ class DatesView(QWidget):
             self.day_line.setText("")
             return
         day = self._pointed or self.state.day
-        own = () if self.bench.own_plan is None else (self.bench.own_plan,)
-        plans = (*own, *self._plans())
-        text = day_sentences(outlook, day, self._marks, plans, self.state.style)
+        text = day_sentences(outlook, day, self._marks, self.bench.every_plan, self.state.style)
         if self._pointed is None and outlook.days[0] <= day <= outlook.days[-1]:
             text += f" {why_text(outlook, day)}"
+        self._explain(day, text)
+
+    def _explain(self, day: date, text: str) -> None:
+        """Say of a day what a set or haul on it would give, or what rules it out."""
+        search, wishes = self.bench.search, self.bench.wishes
+        style, today = self.state.style, self.state.today
+        self._show_day(text)
+        self.bench.desk.stop("explain")
+        ahead = () if search is None else search.outlook.days
+        if search is None or self.bench.plans is None or not ahead[0] <= day <= ahead[-1]:
+            return
+
+        def work(_: Checkpoint) -> list[str]:
+            from planner.trips import explain_day
+
+            return explain_day(search, day, style, wishes, today)
+
+        self.bench.desk.start(
+            "explain", "", work, lambda found: self._show_day(day_verdict(text, found))
+        )
+
+    def _show_day(self, text: str) -> None:
         self.day_line.setText(text)
         self.strip.setAccessibleDescription(text)
 

@@ -8,7 +8,9 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPushButton
 
 from planner.phrasing import TIDE_CAUTION, clock_text, day_clock_text, soak_text, zone_text
+from planner.ui.compare_dialog import CompareDialog
 from planner.ui.parts import Card, body, caution, quiet, refill
+from planner.ui.plan_words import against_the_best
 from planner.ui.soak_chart import SoakChart
 from planner.ui.strip.days import plan_name
 from planner.ui.theme import SPACE
@@ -45,6 +47,14 @@ class PlanPanel(Card):
         self.log = QPushButton("Log this trip")
         self.log.setToolTip("Open the trip's rows in Log hauls, with the plan's times and traps")
         self.log.clicked.connect(self._log_trip)
+        self.compare = QPushButton("Com&pare…")
+        self.compare.setToolTip("See this plan and another side by side  (Alt+P)")
+        self.compare.clicked.connect(self._compare)
+        top = QHBoxLayout()
+        self.column.removeWidget(self.heading)
+        top.addWidget(self.heading, 1)
+        top.addWidget(self.compare)
+        self.column.insertLayout(0, top)
         steps = QHBoxLayout()
         steps.addWidget(self.load)
         steps.addWidget(self.log)
@@ -74,6 +84,7 @@ class PlanPanel(Card):
         book = self.bench.book
         self.load.setEnabled(plan is not None)
         self.log.setEnabled(plan is not None and book is not None and not book.read_only)
+        self.compare.setEnabled(len(self.bench.every_plan) > 1)
         self.chart.setVisible(plan is not None)
         if plan is None or site is None:
             self.bench.desk.stop("soak water")
@@ -90,7 +101,8 @@ class PlanPanel(Card):
             f"Set {begin}, haul {day_clock_text(plan.haul_at, zone, style)} "
             f"{zone_text(plan.haul_at, zone)}; soak {soak_text(plan.soak_h)}"
         )
-        self._say(list(plan.reasons), [TIDE_CAUTION], list(plan.warnings))
+        cost = against_the_best(plan, self.bench.plans, zone, style)
+        self._say([*plan.reasons, cost], [TIDE_CAUTION], list(plan.warnings))
 
         def work(_: Checkpoint) -> SoakWater:
             from planner.trips.soak_water import soak_water
@@ -100,6 +112,9 @@ class PlanPanel(Card):
         self.bench.desk.start(
             "soak water", "", work, lambda water: self.chart.show_soak(site, plan, water, style)
         )
+
+    def _compare(self) -> None:
+        CompareDialog(self.bench, self).show()
 
     def _log_trip(self) -> None:
         self.bench.plan_to_log = self.bench.plan

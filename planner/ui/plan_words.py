@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from datetime import date
 from typing import TYPE_CHECKING, Final
 from zoneinfo import ZoneInfo
 
 from planner.phrasing import Style, count_text, day_clock_text, height_text, light_text
 
 if TYPE_CHECKING:
-    from planner.trips import Plan
+    from planner.trips import Plan, PlanSet
+
+Days = tuple[date, date]
 
 _HELD: Final = {"set": "its set", "haul": "its haul", "whole": "set and haul together"}
 
@@ -40,3 +44,37 @@ def own_text(plan: Plan, best: Plan | None, zone: ZoneInfo, style: Style) -> str
         fewer = round(best.full_keepers.mean) - round(plan.full_keepers.mean)
         words.append(f"{fewer} fewer than plan 1" if fewer > 0 else "as many as plan 1")
     return ", ".join(words) + "."
+
+
+def against_the_best(plan: Plan, found: PlanSet | None, zone: ZoneInfo, style: Style) -> str:
+    """Return what a plan costs against the first of the ranking, and how sure that is."""
+    from planner.trips import compare_plans
+
+    if found is None or not found.plans or plan.rank == found.plans[0].rank:
+        return "No plan ranks above this one; the range of its keepers says how sure that is."
+    return compare_plans(found.plans[0], plan, zone, style).sentence
+
+
+def moved_ranks(before: dict[Days, int], after: dict[Days, int]) -> dict[int, int]:
+    """Return by how many places each rank is better (positive) than before a change of wishes.
+
+    Plans are known again by their days; new ones and those that stayed are left out.
+    """
+    return {
+        rank: before[days] - rank
+        for days, rank in after.items()
+        if days in before and before[days] != rank
+    }
+
+
+def day_verdict(day_words: str, found: Sequence[str]) -> str:
+    """Return a day in words with what a set or a haul on it would give, no reason said twice.
+
+    found: what is said of a set on the day, and of a haul.
+    """
+    reasons = [text.partition(": ")[2] for text in found if text.startswith("No ")]
+    if len(reasons) == 2 and reasons[0] == reasons[1]:
+        found = [f"No set and no haul: {reasons[0]}"]
+    for reason in reasons:
+        day_words = day_words.replace(f" Not free: {reason}", "")
+    return " ".join((day_words, *found))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any, Final
 from zoneinfo import ZoneInfo
 
@@ -18,6 +18,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTableView
 
 from planner.phrasing import Style, day_clock_text, height_text, short_one_in
 from planner.ui.parts import Card, quiet
+from planner.ui.plan_words import Days, moved_ranks
 from planner.ui.whole_rows import WholeRows, WideTable
 from planner.ui.workbench import Workbench
 
@@ -27,7 +28,7 @@ if TYPE_CHECKING:
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
 _COLUMNS: Final = (
-    ("", "Rank by expected full keepers"),
+    ("", "Rank by expected full keepers; ↑ and ↓: places gained and lost by the last wish"),
     ("Set", "When the first trap goes in"),
     ("Haul", "When hauling begins"),
     ("Full keepers", "Expected, with the range that holds 8 times in 10"),
@@ -60,11 +61,18 @@ class PlansModel(QAbstractTableModel):
         self._plans: Sequence[Plan] = ()
         self._zone = ZoneInfo("UTC")
         self._style = Style()
+        self._moved: Mapping[int, int] = {}
 
-    def show(self, plans: Sequence[Plan], zone: ZoneInfo, style: Style) -> None:
-        """Show other plans."""
+    def show(
+        self,
+        plans: Sequence[Plan],
+        zone: ZoneInfo,
+        style: Style,
+        moved: Mapping[int, int] | None = None,
+    ) -> None:
+        """Show other plans; moved: by how many places ranks are better than before a wish."""
         self.beginResetModel()
-        self._plans, self._zone, self._style = plans, zone, style
+        self._plans, self._zone, self._style, self._moved = plans, zone, style, moved or {}
         self.endResetModel()
 
     def plan(self, row: int) -> Plan:
@@ -102,7 +110,9 @@ class PlansModel(QAbstractTableModel):
         full = plan.full_keepers
         match column:
             case 0:
-                return str(plan.rank) if plan.rank else "own"
+                places = self._moved.get(plan.rank, 0)
+                moved = f"{'↑' if places > 0 else '↓'}{abs(places)} " if places else ""
+                return f"{moved}{plan.rank}" if plan.rank else "own"
             case 1:
                 return day_clock_text(plan.set_at, self._zone, self._style)
             case 2:
@@ -137,12 +147,13 @@ class PlansPanel(Card):
         self.table.selectionModel().currentRowChanged.connect(self._row_chosen)
         self.left_out = quiet()
         self._own: Plan | None = None
+        self._before_wish: dict[Days, int] = {}
         self.column.addLayout(self._wishes())
         self.column.addWidget(WholeRows(self.table), 1000)
         self.column.addWidget(self.left_out)
         self.column.addStretch(1)
         bench.plans_changed.connect(self.show_plans)
-        bench.site_changed.connect(self.show_plans)
+        bench.site_changed.connect(self._another_place)
         self.state.listen(self._state_changed)
         self.show_plans()
 
@@ -167,7 +178,23 @@ class PlansPanel(Card):
     def _wish(self) -> None:
         from planner.trips import Wishes
 
+        self._before_wish = self._ranks()
         self.bench.wish(Wishes(**{name: box.currentData() for name, box in self._boxes.items()}))
+
+    def _another_place(self) -> None:
+        self._before_wish = {}
+        self.show_plans()
+
+    def _ranks(self) -> dict[Days, int]:
+        """Return the ranks by the days of set and haul, the better one where two share them."""
+        site, found = self.bench.site, self.bench.plans
+        if site is None or found is None:
+            return {}
+        ranks: dict[Days, int] = {}
+        for plan in found.plans:
+            days = [at.astimezone(site.zone).date() for at in (plan.set_at, plan.haul_at)]
+            ranks.setdefault((days[0], days[1]), plan.rank)
+        return ranks
 
     def show_plans(self) -> None:
         """Show what the workbench holds."""
@@ -180,7 +207,8 @@ class PlansPanel(Card):
 
         self._own = self.bench.own_plan
         own = () if self._own is None else (self._own,)
-        self.model.show((*own, *found.plans), site.zone, self.state.style)
+        moved = moved_ranks(self._before_wish, self._ranks())
+        self.model.show((*own, *found.plans), site.zone, self.state.style, moved)
         self.table.fill_width()
         self._mark_chosen()
         left = [f"{LIMIT_WORDS[k]} {_roughly(n)}" for k, n in found.rejected.items() if n]

@@ -275,6 +275,12 @@ class Workbench(QObject):
         plans = self.plans.plans if self.plans else ()
         return next((plan for plan in plans if plan.rank == self.state.plan), None)
 
+    @property
+    def every_plan(self) -> tuple[Plan, ...]:
+        """The user's own plan, where there is one, and the ranked ones."""
+        own = () if self.own_plan is None else (self.own_plan,)
+        return (*own, *(self.plans.plans if self.plans else ()))
+
     def draw_plan(self, set_at: datetime, haul_at: datetime) -> None:
         """Choose the allowed plan nearest to a set and haul drawn by hand, as the user's own."""
         near = self._near(set_at, haul_at)

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import date, timedelta
 from typing import Any
 
 import pyqtgraph as pg
 import pytest
 from PySide6.QtCore import QEvent, QPointF, Qt
 from PySide6.QtGui import QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 
 from planner.clock import to_utc64
-from planner.trips import Plan
+from planner.trips import Plan, compare_plans
+from planner.ui.compare_dialog import CompareDialog
 from planner.ui.dates import DatesView
 from planner.ui.load_up import LoadView
 from planner.ui.strip.days import place_of_instant
@@ -229,3 +230,77 @@ def test_beside_the_brackets_the_strip_itself_is_dragged(view: DatesView, settle
     assert bench.own_plan is None
     assert view.strip.days_in_view() != before
     settle(bench)
+
+
+# -- comparing and explaining --------------------------------------------------------------------
+
+
+def test_two_plans_are_compared_side_by_side(view: DatesView, qtbot: Any, settle: Any) -> None:
+    """The chosen plan and the best other, row by row, by a button that keys reach; any other two
+    by the boxes."""
+    assert view.plan.compare.text() == "Com&pare…"
+    view.plan.compare.click()
+    dialog = view.plan.findChild(CompareDialog)
+    assert dialog is not None
+    assert [box.currentData() for box in dialog.boxes] == [1, 2]
+    box = dialog.boxes[1]
+    box.setCurrentIndex(box.findData(5))
+    box.activated.emit(box.currentIndex())
+    plans, site = view.bench.plans, view.bench.site
+    assert plans is not None
+    assert site is not None
+    found = compare_plans(plans.plans[0], plans.plans[4], site.zone, view.state.style)
+    QApplication.processEvents()  # a layout shows what was added when the loop turns
+    words = [label.text() for label in dialog.findChildren(QLabel) if not label.isHidden()]
+    for row in found.rows:
+        assert all(cell in words for cell in row), row
+    assert dialog.sentence.text() == found.sentence
+    dialog.reject()
+    settle(view.bench)
+
+
+def test_the_chosen_plan_says_what_it_costs(view: DatesView, settle: Any) -> None:
+    """The last of the ranking is held against the first, in the plan's own panel."""
+    bench = view.bench
+    assert bench.plans is not None
+    assert bench.site is not None
+    first, last = bench.plans.plans[0], bench.plans.plans[-1]
+    view.state.change(plan=last.rank)
+    settle(bench)
+    said = [label.text() for label in view.plan.findChildren(QLabel)]
+    assert compare_plans(first, last, bench.site.zone, view.state.style).sentence in said
+
+
+def test_any_day_says_what_rules_it_out_or_what_it_gives(view: DatesView, settle: Any) -> None:
+    """A working day gives its reason once; a free one its best haul."""
+    view.strip.day_pointed.emit(date(2026, 12, 2))
+    settle(view.bench)
+    said = view.day_line.text()
+    assert said.count("Wednesdays are not free") == 1
+    assert "No set and no haul" in said
+    view.strip.day_pointed.emit(date(2026, 12, 4))
+    settle(view.bench)
+    assert "With a set on Fri 4 Dec the best haul is" in view.day_line.text()
+
+
+def test_ranks_that_a_wish_moves_are_marked(view: DatesView, settle: Any) -> None:
+    """Places gained and lost stand in the table until the next wish."""
+    before = view.plans._ranks()
+    box = view.plans._boxes["haul_time"]
+    marks: list[str] = []
+    for wish in ("late", "early"):
+        box.setCurrentIndex(box.findData(wish))
+        box.activated.emit(box.currentIndex())
+        settle(view.bench)
+        after = view.plans._ranks()
+        model = view.plans.model
+        for row in range(model.rowCount()):
+            rank = model.plan(row).rank
+            days = next((key for key, value in after.items() if value == rank), None)
+            places = before.get(days, rank) - rank if days is not None else 0
+            shown = model.data(model.index(row, 0))
+            assert shown == (f"{'↑' if places > 0 else '↓'}{abs(places)} {rank}" if places else
+                             str(rank))  # fmt: skip
+            marks.append(shown)
+        before = after
+    assert any("↑" in mark for mark in marks)
