@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from itertools import cycle
 from typing import Final
 
+from planner.handouts.moved_traps import read_moves
 from planner.logbook import Haul, Log
 from planner.sites import Site
 
@@ -39,11 +40,14 @@ class TrapLayout:
     """The traps aboard, where each goes in the order of the spots, and what that buys.
 
     sentence: what the layout teaches about the designs, "" when it teaches nothing.
+    proposed: where the traps would go had the user moved none. spots: in order.
     """
 
     kits: tuple[TrapKit, ...]
     placed: tuple[Placement, ...]
     sentence: str
+    proposed: tuple[Placement, ...] = ()
+    spots: tuple[str, ...] = ()
 
 
 def kits_known(log: Log | None, place: str) -> tuple[TrapKit, ...]:
@@ -90,18 +94,22 @@ def deal(kits: Sequence[TrapKit], spots: Sequence[str]) -> tuple[Placement, ...]
     return tuple(sorted(placed, key=lambda each: order.get(each.spot, 0)))
 
 
-def trip_layout(site: Site, log: Log | None) -> TrapLayout:
+def trip_layout(site: Site, log: Log | None, moves: Mapping[str, str] | None = None) -> TrapLayout:
     """Return the traps of the next trip to a place, and where each goes.
 
     Where the log tells designs apart, so that this trip teaches most about them; else dealt
-    in turn.
+    in turn. moves: spots, by trap, of those that the user has put elsewhere; None for what is
+    kept of the user's moves for this trip.
     """
+    if moves is None:
+        moves = read_moves(site.name, log)
     most = site.rules.max_traps
     count = site.habits.traps if most is None else min(site.habits.traps, most)
     kits = kits_aboard(kits_known(log, site.name), count)
     spots = [spot.name for spot in site.spots]
     if log is None or len({kit.design for kit in kits if kit.design}) < 2 or len(spots) < 2:
-        return TrapLayout(kits, deal(kits, spots), "")
+        proposed = deal(kits, spots)
+        return TrapLayout(kits, moved(proposed, moves, spots), "", proposed, tuple(spots))
     # Imported here: the comparison of traps takes a second or two to load.
     from planner.trials import Trap, layout
 
@@ -109,6 +117,22 @@ def trip_layout(site: Site, log: Log | None) -> TrapLayout:
         [Trap(kit.label, kit.design) for kit in kits],
         spots,
         [haul for haul in log.hauls if haul.place == site.name],
+        moved=moves,
     )
-    placed = tuple(Placement(each.trap, each.design, each.spot) for each in found.placed)
-    return TrapLayout(kits, placed, found.sentence)
+    placed, proposed = (
+        tuple(Placement(each.trap, each.design, each.spot) for each in some)
+        for some in (found.placed, found.proposed)
+    )
+    return TrapLayout(kits, placed, found.sentence, proposed, tuple(spots))
+
+
+def moved(
+    placed: Sequence[Placement], moves: Mapping[str, str], spots: Sequence[str]
+) -> tuple[Placement, ...]:
+    """Return the traps with some put at other spots, in the order of the spots."""
+    order = {spot: at for at, spot in enumerate(spots)}
+    changed = [
+        replace(each, spot=moves[each.trap]) if moves.get(each.trap) in order else each
+        for each in placed
+    ]
+    return tuple(sorted(changed, key=lambda each: order.get(each.spot, 0)))

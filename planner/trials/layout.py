@@ -7,7 +7,7 @@ that lowers it, from several beginnings; what is equal then is dealt by lot.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -51,8 +51,9 @@ class Layout:
 
     efficiency: how much all trips up to this one then say about the designs, of the most
     that as many hauls could (1 is ideal). if_left: the same had the traps been left where
-    they last stood, None when they were not all set before; if_dealt: on average when dealt
-    at random.
+    they last stood, None when they were not all set before; if_dealt: on average when
+    dealt at random. proposed, if_proposed: where the traps would go, and what that would be
+    worth, had the user moved none.
     """
 
     placed: tuple[Placed, ...]
@@ -60,17 +61,24 @@ class Layout:
     if_left: float | None
     if_dealt: float
     sentence: str
+    proposed: tuple[Placed, ...]
+    if_proposed: float
 
 
 def layout(
-    traps: Sequence[Trap], spots: Sequence[str], history: Iterable[Haul] = (), seed: int = 0
+    traps: Sequence[Trap],
+    spots: Sequence[str],
+    history: Iterable[Haul] = (),
+    seed: int = 0,
+    moved: Mapping[str, str] | None = None,
 ) -> Layout:
     """Return the layout of the next trip.
 
     spots: places to set, in their order along the shore or by depth where that is known; a
     spot that is to take two traps may stand there twice. Fewer places than traps are used
     again in turn. history: hauls made so far, at this place. One seed gives one layout.
-    ValueError without traps or spots.
+    moved: spots, by label, of traps that the user has put elsewhere than proposed; labels and
+    spots that are not aboard count for nothing. ValueError without traps or spots.
     """
     if not traps or not spots:
         raise ValueError("a layout needs at least one trap and one spot")
@@ -90,15 +98,28 @@ def layout(
     equal = np.flatnonzero(values <= values.min() * (1 + 1e-9))
     best = found[int(rng.choice(equal))]
     best = problem.rotated(best, rng)
+    chosen = problem.moved(best, moved or {})
     dealt = np.array([rng.permutation(even) for _ in range(_DEALT)])
-    efficiency = float(problem.ideal / problem.variances(best[None, :])[0])
-    if_left = None if left is None else float(problem.ideal / problem.variances(left[None, :])[0])
+    if_proposed, efficiency = problem.efficiency(best), problem.efficiency(chosen)
+    if_left = None if left is None else problem.efficiency(left)
     if_dealt = float(np.mean(problem.ideal / problem.variances(dealt)))
-    order = np.lexsort((np.arange(len(traps)), best))
-    placed = tuple(Placed(traps[i].label, traps[i].design, problem.spots[best[i]]) for i in order)
-    trips = problem.trips
-    sentence = _sentence(efficiency, if_left, if_dealt, trips, len(problem.designs))
-    return Layout(placed, efficiency, if_left, if_dealt, sentence)
+    worth = [
+        (efficiency, ", as you moved the traps,"),
+        (if_proposed, "as proposed"),
+        (if_left, "with the traps left where they are"),
+        (if_dealt, "on average when dealt at random"),
+    ]
+    if np.array_equal(chosen, best):
+        worth[:2] = [(efficiency, "")]
+    return Layout(
+        placed=problem.placed(chosen),
+        efficiency=efficiency,
+        if_left=if_left,
+        if_dealt=if_dealt,
+        sentence=_sentence(worth, problem.trips, len(problem.designs)),
+        proposed=problem.placed(best),
+        if_proposed=if_proposed,
+    )
 
 
 def next_layout(hauls: Iterable[Haul], seed: int = 0) -> Layout | None:
@@ -174,6 +195,25 @@ class _LayoutProblem:
         spots = [last.get(trap.label, "") for trap in self._traps]
         offered = set(self._places)
         return self._indices(spots, self.spots) if all(s in offered for s in spots) else None
+
+    def moved(self, places: Ints, moved: Mapping[str, str]) -> Ints:
+        """Return the places with some traps put elsewhere by the user."""
+        offered, changed = set(self._places), places.copy()
+        for i, trap in enumerate(self._traps):
+            spot = moved.get(trap.label)
+            if spot in offered:
+                changed[i] = self.spots.index(spot)
+        return changed
+
+    def placed(self, places: Ints) -> tuple[Placed, ...]:
+        """Return the traps with the spots they go to, in the order of the spots."""
+        order = np.lexsort((np.arange(places.size), places))
+        traps = self._traps
+        return tuple(Placed(traps[i].label, traps[i].design, self.spots[places[i]]) for i in order)
+
+    def efficiency(self, places: Ints) -> float:
+        """Return how much the log says after the trip, of the most that it could."""
+        return float(self.ideal / self.variances(places[None, :])[0])
 
     @property
     def ideal(self) -> float:
@@ -267,14 +307,14 @@ def _mean_pair_variance(information: Floats) -> Floats:
     return mean
 
 
-def _sentence(
-    efficiency: float, if_left: float | None, if_dealt: float, trips: int, designs: int
-) -> str:
+def _sentence(worth: Sequence[tuple[float | None, str]], trips: int, designs: int) -> str:
     if designs < 2:
         return "One design only: there is nothing to compare, so the traps are dealt by lot."
-    parts = [f"After this trip the log says {efficiency:.0%} of what as many hauls could"]
-    if if_left is not None:
-        parts.append(f"{if_left:.0%} with the traps left where they are")
-    parts.append(f"{if_dealt:.0%} on average when dealt at random")
+    (efficiency, how), *others = worth
+    parts = [
+        f"After this trip{how} the log tells the designs apart {efficiency:.0%} as well as so "
+        "many hauls could at best"
+    ]
+    parts += [f"{value:.0%} {words}" for value, words in others if value is not None]
     alone = " One trip alone settles nothing: move the traps again next time."
     return ", ".join(parts) + "." + (alone if trips == 1 else "")

@@ -38,7 +38,7 @@ def _hauls_text(needed: ToSettle) -> str:
     assert needed.hauls_per_group is not None
     ends = ""
     if needed.low is not None and needed.high is not None and needed.low < needed.high:
-        ends = f" ({_rounded(needed.low)} to {_rounded(needed.high)}, by how much is luck)"
+        ends = f" ({_rounded(needed.low)} to {_rounded(needed.high)})"
     trips = "" if not needed.trips else f", about {_plural(needed.trips, 'trip')} like yours"
     hauls = _plural(_rounded(needed.hauls_per_group), "more haul")
     return (

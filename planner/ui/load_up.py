@@ -11,6 +11,7 @@ from PySide6.QtCore import Qt, QUrl
 from PySide6.QtGui import QDesktopServices, QShowEvent
 from PySide6.QtWidgets import (
     QComboBox,
+    QDialog,
     QFileDialog,
     QHBoxLayout,
     QLabel,
@@ -29,6 +30,8 @@ from planner.trips import Plan
 from planner.ui.checklist_cards import SectionCard
 from planner.ui.deck_button import DeckButton
 from planner.ui.deck_rows import planned_rows
+from planner.ui.layout_desk import LayoutDesk
+from planner.ui.layout_editor import LayoutEditor
 from planner.ui.load_text import headline, layout_lines, summary, trip_key
 from planner.ui.papers import Paper, usual_paper
 from planner.ui.parts import Card, Empty, body, button, quiet, refill, title
@@ -56,6 +59,7 @@ class LoadView(QWidget):
             bench.plans_changed,
         ):
             signal.connect(self._changed)
+        LayoutDesk.of(bench).changed.connect(self._changed)
         self.state.listen(self._state_changed)
         self.refresh()
 
@@ -215,7 +219,19 @@ class LoadView(QWidget):
             lines += [body(traps), quiet(water)]
         if facts.traps.sentence:
             lines.append(quiet(facts.traps.sentence))
+        if len(facts.traps.spots) > 1:
+            lines.append(button("Move traps…", self._move_traps, "Put traps at other spots"))
         return Card("Where the traps go, in the order of setting", *lines)
+
+    def _move_traps(self) -> None:
+        dialog = QDialog(self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.setWindowTitle("Where the traps go")
+        column = QVBoxLayout(dialog)
+        column.addWidget(LayoutEditor(self.bench))
+        column.addWidget(button("Done", dialog.accept), alignment=Qt.AlignmentFlag.AlignRight)
+        dialog.resize(520, 680)
+        dialog.open()
 
     # -- ticking -----------------------------------------------------------------------------
 

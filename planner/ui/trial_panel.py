@@ -3,22 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
+from pathlib import Path
 
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
     QDoubleSpinBox,
+    QFileDialog,
     QHBoxLayout,
     QLabel,
-    QTableView,
     QVBoxLayout,
     QWidget,
 )
 
 from planner.errors import PlannerError
+from planner.handouts.writing import write_whole
 from planner.logbook import Haul
-from planner.trials import settle_texts
-from planner.ui.parts import Card, Halves, body, caution, heading, quiet, refill, scrolled
+from planner.ui.layout_editor import LayoutEditor
+from planner.ui.parts import Card, Halves, body, button, caution, heading, quiet, refill, scrolled
 from planner.ui.row_chart import IntervalRow, RowChart
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
@@ -27,15 +30,23 @@ from planner.ui.trial_rows import (
     MEASURE_WORDS,
     Comparison,
     axis_label,
+    comparison_csv,
     group_rows,
     groupings,
-    layout_rows,
+    legend_text,
     scale,
+    settle_words,
     weigh_traps,
 )
+from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 
-_LAYOUT_PX = 460
+_TABLE, _PICTURE = "Table (*.csv)", "Picture (*.png)"
+_KINDS = f"{_TABLE};;{_PICTURE}"
+_BY_TIP = (
+    "What differs somewhere in the log. Entrances and colour are read from the trap's design, "
+    'such as "red wire, 4 doors", or from a column of that name in an imported table'
+)
 _NOTHING = "No two kinds of anything are logged yet: give your traps a design, a bait or a spot."
 
 
@@ -47,9 +58,11 @@ class TrialPanel(QWidget):
         self.bench, self.state = bench, bench.state
         self.found: Comparison | None = None
         self._build()
+        self.bench.plans_changed.connect(self._say_what_settles)
 
     def _build(self) -> None:
         self.by = QComboBox()
+        self.by.setToolTip(_BY_TIP)
         self.measure = QComboBox()
         for name, words in MEASURE_WORDS.items():
             self.measure.addItem(words, name)
@@ -60,6 +73,10 @@ class TrialPanel(QWidget):
         self.care.setValue(1.5)
         self.care.setSuffix(" times")
         self.here = QCheckBox("This place only")
+        self.save = button(
+            "Export…", self.export, "The comparison as a table (CSV) or as a picture (PNG)"
+        )
+        self.save.setEnabled(False)
         which, care = QHBoxLayout(), QHBoxLayout()
         for row, text, box in (
             (which, "Compare &by", self.by),
@@ -74,6 +91,7 @@ class TrialPanel(QWidget):
         which.addStretch(1)
         care.addWidget(self.here)
         care.addStretch(1)
+        care.addWidget(self.save)
         for box in (self.by, self.measure):
             box.setSizeAdjustPolicy(
                 QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
@@ -89,20 +107,14 @@ class TrialPanel(QWidget):
         self.groups = RowsModel(COLUMNS, numbers=(1, 2, 3, 4))
         table = rows_table(self.groups, "Rates of each group", wide=0)
         picture = ChartWithTable(self.chart, table)
-        legend = quiet(
-            "Dot: what a haul gives, brought to the same trips, spots and soak. Bar: its 80% "
-            "interval. Faint rings: single hauls as counted."
-        )
+        self.legend = quiet()
         self.settle = body()
-        self.layout_words = quiet()
-        self.layout_rows = RowsModel(("Spot", "Trap", "Design"))
-        layout_table = rows_table(self.layout_rows, "Layout of the next trip")
-        layout_table.setSizeAdjustPolicy(QTableView.SizeAdjustPolicy.AdjustToContents)
-        layout_table.setMaximumHeight(_LAYOUT_PX)
+        self.layout_editor = LayoutEditor(self.bench)
         left = QVBoxLayout()
-        left.addWidget(Card("", self.sentence, _holder(self._warnings), picture, legend))
+        self.compared = Card("", self.sentence, _holder(self._warnings), picture, self.legend)
+        left.addWidget(self.compared)
         left.addStretch(1)
-        next_trip = Card("Next trip: which trap goes where", layout_table, self.layout_words)
+        next_trip = Card("Next trip: which trap goes where", self.layout_editor)
         right = QVBoxLayout()
         right.addWidget(Card("What would settle it", self.settle))
         right.addWidget(next_trip)
@@ -119,13 +131,21 @@ class TrialPanel(QWidget):
 
     def refresh(self) -> None:
         """Offer what the log can be grouped by, keep the user's choice, and compare."""
-        hauls = self._hauls()
-        places = {haul.place for haul in self.bench.log.hauls}
-        self.here.setVisible(len(places) > 1)
+        hauls, every = self._hauls(), self.bench.log.hauls
+
+        def work(_: Checkpoint) -> tuple[list[tuple[str, str]], int]:
+            return groupings(hauls), len({haul.place for haul in every})
+
+        self.bench.desk.stop("trial")
+        self.bench.desk.start("groupings", "Comparing traps", work, self._offer)
+
+    def _offer(self, found: tuple[list[tuple[str, str]], int]) -> None:
+        ways, places = found
+        self.here.setVisible(places > 1)
         chosen = self.by.currentData()
         self.by.blockSignals(True)
         self.by.clear()
-        for name, words in groupings(hauls):
+        for name, words in ways:
             self.by.addItem(words, name)
         self.by.setCurrentIndex(max(0, self.by.findData(chosen)))
         self.by.blockSignals(False)
@@ -165,8 +185,7 @@ class TrialPanel(QWidget):
             self.chart.show_rows([], "")
             self.groups.show([])
             self.settle.setText("")
-            self.layout_rows.show([])
-            self.layout_words.setText("")
+            self.save.setEnabled(False)
             return
         trial, times = found.trial, scale(found.trial.measure)
         self.sentence.setText(trial.sentence)
@@ -183,13 +202,49 @@ class TrialPanel(QWidget):
         ]
         self.chart.show_rows(rows, axis_label(trial.measure))
         self.groups.show(group_rows(trial), (self.by.currentText().capitalize(), *COLUMNS[1:]))
-        self.settle.setText("\n".join(settle_texts(trial)))
-        self.layout_rows.show(layout_rows(found.layout))
-        self.layout_words.setText(
-            found.layout.sentence
-            if found.layout
-            else "Log traps with their design and spot, and a layout for the next trip stands here."
+        self.save.setEnabled(True)
+        self.legend.setText(legend_text(trial, found.thinned))
+        self._say_what_settles()
+
+    def _say_what_settles(self) -> None:
+        if self.found is not None:
+            today, planned = self.state.today, self._planned_days()
+            self.settle.setText("\n".join(settle_words(self.found, today, planned)))
+
+    def _planned_days(self) -> list[date]:
+        site, plans = self.bench.site, self.bench.plans
+        if site is None or plans is None:
+            return []
+        return [plan.haul_at.astimezone(site.zone).date() for plan in plans.plans]
+
+    # -- taking along ------------------------------------------------------------------------
+
+    def export(self) -> None:
+        """Ask for a file, and write the comparison to it: a table, or a picture."""
+        found = self.found
+        if found is None:
+            return
+        name = f"traps by {found.trial.by}.csv"
+        path, kind = QFileDialog.getSaveFileName(self, "Export the comparison", name, _KINDS)
+        if not path:
+            return
+        out = Path(path)
+        if out.suffix.casefold() == ".png" or (not out.suffix and kind == _PICTURE):
+            out = out.with_suffix(".png")
+            self._save_picture(out)
+            return
+        self.bench.desk.start(
+            "export trial",
+            "Writing the comparison",
+            lambda _: write_whole(out, comparison_csv(found.trial).encode()),
+            lambda _: self.bench.notice.emit(f"Comparison written to {out}."),
         )
+
+    def _save_picture(self, out: Path) -> None:
+        if self.compared.grab().save(str(out)):
+            self.bench.notice.emit(f"Picture of the comparison written to {out}.")
+        else:
+            self.bench.trouble.emit(f"{out} cannot be written; choose another folder.")
 
 
 def _holder(layout: QVBoxLayout) -> QWidget:

@@ -2,15 +2,28 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+import csv
+import io
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from datetime import date
 from functools import partial
 from typing import Final
 
 import numpy as np
 
+from planner.estimates import Floats
 from planner.logbook import Haul
-from planner.trials import GROUPINGS, Group, Layout, Trial, compare, next_layout
+from planner.logbook.columns import guard_formula
+from planner.trials import (
+    GROUPINGS,
+    Group,
+    Trial,
+    compare,
+    next_trip_days,
+    settle_texts,
+    trip_days,
+)
 from planner.trials.grouping import observations
 
 GROUPING_WORDS: Final[Mapping[str, str]] = {
@@ -39,16 +52,27 @@ _AXES: Final[Mapping[str, str]] = {
     "bycatch": "other animals a haul",
     "light": "light crabs of 100 judged",
 }
+_CSV_COLUMNS: Final = (
+    "by", "measure", "group", "hauls", "counted", "total", "rate", "low_80", "high_80",
+    "p_best", "p_no_difference", "soak_h", "verdict", "sentence",
+)  # fmt: skip
+# Rings in one picture: more tell the eye nothing and take long to draw.
+_MOST_POINTS: Final = 1200
+_FEWEST_POINTS: Final = 60
 COLUMNS: Final = ("", "Hauls", "Total", "A haul", "80% interval", "Best one")
 
 
 @dataclass(frozen=True)
 class Comparison:
-    """What was compared, what came out, every single haul by group, and the next layout."""
+    """What came out, single hauls by group for the picture, and the days of all trips.
+
+    thinned: whether the single hauls are only some, spread evenly over all.
+    """
 
     trial: Trial
     singles: Mapping[str, tuple[float, ...]]
-    layout: Layout | None
+    thinned: bool
+    days: tuple[date, ...]
 
 
 def weigh_traps(hauls: Sequence[Haul], by: str, measure: str, care_ratio: float) -> Comparison:
@@ -59,11 +83,60 @@ def weigh_traps(hauls: Sequence[Haul], by: str, measure: str, care_ratio: float)
     trial = compare(hauls, by, measure, care_ratio)
     seen = observations(hauls, by, measure)
     values = seen.counts / seen.exposure
+    shown = max(_FEWEST_POINTS, _MOST_POINTS // max(seen.groups, 1))
     singles = {
-        name: tuple(float(value) for value in np.sort(values[seen.group == at]))
+        name: _evenly(np.sort(values[seen.group == at]), shown)
         for at, name in enumerate(seen.names)
     }
-    return Comparison(trial, singles, next_layout(hauls))
+    thinned = bool(seen.per_group().max(initial=0) > shown)
+    return Comparison(trial, singles, thinned, trip_days(hauls))
+
+
+def _evenly(ordered: Floats, most: int) -> tuple[float, ...]:
+    """Return the values, or so many of them spread evenly from the lowest to the highest."""
+    if ordered.size > most:
+        ordered = ordered[np.rint(np.linspace(0, ordered.size - 1, most)).astype(np.int64)]
+    return tuple(ordered.tolist())
+
+
+def legend_text(trial: Trial, thinned: bool) -> str:
+    """Return what dot, bar and rings are."""
+    rings = "some of the hauls as counted, evenly chosen" if thinned else "single hauls as counted"
+    soak = "" if trial.common_soak_h is None else f" of {trial.common_soak_h:.0f} h"
+    return (
+        f"Dot: what a haul gives, brought to the same trips, spots and a soak{soak}; the fewer "
+        "hauls, the more it leans on the other groups. Bar: its 80% interval. Faint rings: "
+        f"{rings}."
+    )
+
+
+def settle_words(found: Comparison, today: date, planned: Sequence[date]) -> list[str]:
+    """Return what would settle it, with the days of the trips that it takes.
+
+    planned: days on which ranked plans end.
+    """
+    days = next_trip_days(found.days, found.trial.to_settle.trips or 0, today, planned)
+    return settle_texts(found.trial, days)
+
+
+def comparison_csv(trial: Trial) -> str:
+    """Return the groups as a table for spreadsheets, each row with what it was compared in."""
+    out = io.StringIO()
+    table = csv.writer(out, lineterminator="\r\n")
+    table.writerow(_CSV_COLUMNS)
+    for group in trial.groups:
+        rates = (group.rate, group.low, group.high, group.p_best, trial.test.p)
+        numbers = ["" if value is None else f"{value:.4g}" for value in rates]
+        total = "" if group.keepers is None else group.keepers
+        soak = "" if trial.common_soak_h is None else f"{trial.common_soak_h:.4g}"
+        table.writerow(
+            [
+                *(guard_formula(text) for text in (trial.by, trial.measure, group.name)),
+                *(group.hauls, group.counted, total, *numbers, soak, trial.verdict),
+                guard_formula(trial.sentence),
+            ]
+        )
+    return out.getvalue()
 
 
 def groupings(hauls: Sequence[Haul]) -> list[tuple[str, str]]:
@@ -76,8 +149,19 @@ def groupings(hauls: Sequence[Haul]) -> list[tuple[str, str]]:
     return [
         (name, GROUPING_WORDS.get(name, name))
         for name, label in labels.items()
-        if len({label(haul).strip().casefold() for haul in hauls} - {""}) > 1
+        if _differ(label(haul) for haul in hauls)
     ]
+
+
+def _differ(labels: Iterable[str]) -> bool:
+    """Tell whether there are two different labels; looks no further than that."""
+    first = ""
+    for label in labels:
+        name = label.strip().casefold()
+        if name and first and name != first:
+            return True
+        first = first or name
+    return False
 
 
 def _own_column(name: str, haul: Haul) -> str:
@@ -119,9 +203,3 @@ def _chance(p: float) -> str:
     if p >= 0.95:
         return "almost surely"
     return "hardly" if p < 0.05 else f"{round(p * 10)} in 10" if p >= 0.1 else "1 in 20"
-
-
-def layout_rows(layout: Layout | None) -> list[tuple[str, ...]]:
-    """Return which trap goes where next."""
-    placed = () if layout is None else layout.placed
-    return [(each.spot, each.trap, each.design) for each in placed]

@@ -23,6 +23,7 @@ from planner.assets import demo_log, demo_place
 from planner.estimates import Band, Interval, interval_of_draws
 from planner.logbook import Haul, Log, TripOutcome
 from planner.molt.evidence_types import Cause, Curve, Effect, Evidence, PastForecast, Record
+from planner.molt.record import reliability_of
 from planner.trials import settle_texts
 from planner.ui.effects_panel import EffectsPanel
 from planner.ui.evidence import EvidenceView
@@ -131,7 +132,8 @@ def test_traps_are_compared_by_what_the_user_chooses(view: EvidenceView, qtbot: 
     panel = view.trials
     assert "counted hauls" in panel.sentence.text()
     assert panel.groups.rowCount() == 3
-    assert panel.layout_rows.rowCount() == 12
+    assert panel.layout_editor.layouts.layout is not None
+    assert len(panel.layout_editor.layouts.layout.placed) == 12
     assert panel.chart.accessibleDescription().count("80% interval") == 3
     panel.by.setCurrentIndex(panel.by.findData("spot"))
     _settle(qtbot, view)
@@ -180,7 +182,7 @@ def test_a_chart_turns_into_a_table(view: EvidenceView, qtbot: Any) -> None:
 def _effect(cause: Cause, mean: float, spread: float, trips: int = 28) -> Effect:
     draws = np.clip(np.linspace(mean - 2 * spread, mean + 2 * spread, 401), 0, 1)
     swing = interval_of_draws(draws)
-    return Effect(cause, swing, draws, trips, 21 * trips, trips_to_settle=43)
+    return Effect(cause, swing, draws, trips, 21 * trips, half_width=0.1, per_trip=7.0)
 
 
 def _evidence(trips: int = 28) -> Evidence:
@@ -199,7 +201,7 @@ def _evidence(trips: int = 28) -> Evidence:
         ),
         moon=Curve(x, band),
         season=Curve(x * 365 / 29.5, band),
-        record=Record(past, *scores),
+        record=Record(past, reliability_of(past, 25.0), *scores),
         trips=trips,
         crabs=21 * trips,
     )
@@ -236,6 +238,8 @@ def test_the_record_and_the_bands_come_with_the_effects(
         view.record.sentence.text()
     )
     assert view.record.rows.rowCount() == 28
+    assert view.record.groups.rowCount() == 5
+    assert "in 5 groups" in view.record.chart.accessibleDescription()
     view.tabs.setCurrentWidget(view.trips)
     _settle(qtbot, view)
     assert view.trips.moon._shown is not None
@@ -256,7 +260,7 @@ def test_effects_without_a_judged_trip_do_not_pretend_to_come_from_the_log() -> 
 def test_a_cannot_tell_says_what_would_settle_it() -> None:
     """43 more trips are said as about 45: no more digits than the figure is worth."""
     text = effect_text(_effect("moon", 0.09, 0.06), 10)
-    assert "About 45 more trips would settle it." in text
+    assert "About 45 more trips, spread over the whole moon, would settle it." in text
     assert "would settle it" not in effect_text(_effect("season", 0.4, 0.02), 10)
     assert "few trips" not in text
     assert "So few trips add little" in effect_text(_effect("moon", 0.09, 0.06, trips=3), 10)
@@ -275,7 +279,7 @@ def test_the_record_says_so_when_the_model_is_not_better(
 ) -> None:
     """A model that loses to a running average admits it."""
     past = _evidence().record.trips
-    record = Record(past, 0.1, 0.1, 0.1, *log_scores)
+    record = Record(past, (), 0.1, 0.1, 0.1, *log_scores)
     assert said in record_text(record)
     assert ("Do not lean on it" in record_text(record)) == ("no better" in said or "worse" in said)
 
@@ -320,7 +324,7 @@ def test_single_hauls_stand_behind_their_own_group() -> None:
     assert sorted(found.singles) == ["coated", "wire"]
     assert sum(found.singles["wire"]) == sum(h.keepers or 0 for h in hauls if h.design == "wire")
     assert len(found.singles["wire"]) == 9
-    assert found.layout is not None
+    assert len(found.days) == 3
 
 
 def test_what_would_settle_it_is_said_at_every_stage() -> None:
