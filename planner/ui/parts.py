@@ -84,6 +84,8 @@ def refill(column: QVBoxLayout, widgets: Sequence[QWidget]) -> None:
             old.deleteLater()
     for widget in widgets:
         column.addWidget(widget)
+        if widget.parentWidget() is not None:
+            widget.show()  # now, not at the next turn of the event loop
 
 
 class Page(QWidget):

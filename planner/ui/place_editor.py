@@ -252,6 +252,11 @@ class PlaceEditor(QWidget):
     def _no(self, error: PlannerError) -> None:
         self._say(str(error))
 
+    @property
+    def at_rest(self) -> bool:
+        """Whether all that was typed has been looked at, worked out and shown."""
+        return not self._rest.isActive() and self.bench.idle
+
     # -- saving ------------------------------------------------------------------------------
 
     @property

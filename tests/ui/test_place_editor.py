@@ -43,7 +43,6 @@ class _Editing:
     def __init__(self, qtbot: Any, path: Path) -> None:
         self.qtbot, self.path = qtbot, path
         self.bench = Workbench(ViewState(today=TODAY, day=TODAY))
-        self.bench.open(Source(str(demo_place()), keep=False))
         self.view = PlacesView(self.bench)
         qtbot.addWidget(self.view)
         self.view.resize(1100, 700)
@@ -57,8 +56,7 @@ class _Editing:
 
     def settle(self) -> None:
         """Wait until typing has rested and nothing is worked out any more."""
-        rest = self.view.editor._rest
-        self.qtbot.waitUntil(lambda: self.bench.idle and not rest.isActive(), timeout=30_000)
+        self.qtbot.waitUntil(lambda: self.view.editor.at_rest, timeout=30_000)
 
     def type_in(self, field: QWidget, text: str) -> None:
         """Replace what a field holds, by keys."""
