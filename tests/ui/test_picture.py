@@ -61,7 +61,7 @@ def test_a_place_that_cannot_be_read_is_an_error_in_words(
     """Every problem with its field; no file is left behind."""
     bad = tmp_path / "bad.toml"
     text = demo_place().read_text(encoding="utf-8")
-    bad.write_text(text.replace("latitude = 29.6", "latitude = 129.6"), encoding="utf-8")
+    bad.write_text(text.replace("latitude = 29.6", "latitude = 129.6", 1), encoding="utf-8")
     out = tmp_path / "out.png"
     with pytest.raises(PlannerError, match="latitude"):
         draw(out, Shot(place=str(bad), today=TODAY))

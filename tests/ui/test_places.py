@@ -152,7 +152,9 @@ def test_a_broken_file_shows_every_problem_in_a_table_and_is_not_opened(qtbot: A
     own = user_places()
     own.mkdir(parents=True)
     text = demo_place().read_text(encoding="utf-8")
-    text = text.replace("latitude = 29.6", "latitude = 129.6").replace("depth = 1.5", 'depth = "x"')
+    text = text.replace("latitude = 29.6", "latitude = 129.6", 1).replace(
+        "depth = 1.5", 'depth = "x"'
+    )
     (own / "broken.toml").write_text(text.replace('"Sedge Hollow"', '"Bent"'), encoding="utf-8")
     book = _Book(qtbot, Source(str(demo_place()), keep=False))
     try:

@@ -171,7 +171,9 @@ def test_a_bad_place_file_shows_every_problem_and_the_place_before_stays(
     bad = tmp_path / "bad.toml"
     text = demo_place().read_text(encoding="utf-8")
     bad.write_text(
-        text.replace("latitude = 29.6", "latitude = 129.6").replace("depth = 1.5", 'depth = "x"'),
+        text.replace("latitude = 29.6", "latitude = 129.6", 1).replace(
+            "depth = 1.5", 'depth = "x"'
+        ),
         encoding="utf-8",
     )
     window = make_window(bare)
