@@ -1,4 +1,4 @@
-"""What leaves the program for a trip: checklist, printed sheet, calendar file, water table.
+"""What leaves the program for a trip: checklist, sheet, calendar file, water table, waypoints.
 
 Nothing imported here needs Qt; the printed page is `planner.handouts.sheet_pdf`.
 """
@@ -8,6 +8,7 @@ from planner.handouts.checklist import Item, Section, checklist
 from planner.handouts.facts import TripFacts, trip_facts
 from planner.handouts.sheet import TripSheet, trip_sheet
 from planner.handouts.water_table import water_csv
+from planner.handouts.waypoints import waypoints_gpx
 
 __all__ = [
     "Item",
@@ -19,4 +20,5 @@ __all__ = [
     "trip_facts",
     "trip_sheet",
     "water_csv",
+    "waypoints_gpx",
 ]

@@ -1,9 +1,9 @@
-"""A plan as a calendar file (RFC 5545): the set and the haul, each with an alarm."""
+"""A plan as a calendar file (RFC 5545): the check, the set and the haul, each with an alarm."""
 
 from __future__ import annotations
 
 import hashlib
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from typing import Final
 
 from planner.handouts.facts import haul_end
@@ -22,14 +22,19 @@ from planner.trips.plan import Plan
 # Before the set there is bait to buy, so its alarm counts from leaving with it.
 _ALARM_AHEAD: Final = timedelta(hours=1)
 _EVENING_AHEAD: Final = timedelta(hours=12)
+# A forecast of the day before is good enough to call a trip off by, and the traps are not
+# loaded yet; common practice.
+_CHECK_AHEAD: Final = timedelta(hours=24)
+_CHECK_LASTS: Final = timedelta(minutes=15)
+_NEAR_CHANGE: Final = timedelta(hours=2)
 
 
 def calendar_file(site: Site, plan: Plan, style: Style, now: datetime) -> bytes:
     """Return the calendar file of a plan; now: aware, the instant it is made.
 
-    Instants are UTC, so that they stand whatever the zone of the calendar; the texts give them
-    on the place's clock. The file of one plan always has the same event names (UID), so that
-    taking it in twice does not double the events.
+    Times are on the place's clock, with the zone and its changes of clocks in the file. The
+    file of one plan always has the same event names (UID), so that taking it in twice does not
+    double the events.
     """
     from icalendar import Alarm, Calendar, Event
 
@@ -39,28 +44,51 @@ def calendar_file(site: Site, plan: Plan, style: Style, now: datetime) -> bytes:
     calendar.add("method", "PUBLISH")
     bait = timedelta(minutes=site.habits.bait_minutes)
     set_end = plan.set_at + timedelta(minutes=site.habits.set_minutes)
+    check_at = plan.set_at - bait - _CHECK_AHEAD
     text = _text(site, plan, style)
-    for kind, begin, end, alarms in (
-        ("set", plan.set_at, set_end, (bait + _ALARM_AHEAD,)),
-        ("haul", plan.haul_at, haul_end(site, plan), (_EVENING_AHEAD, _ALARM_AHEAD)),
+    check = "Check forecast, rules and gear"
+    for kind, what, begin, end, alarms in (
+        ("check", check, check_at, check_at + _CHECK_LASTS, (timedelta(0),)),
+        ("set", "Set crab traps", plan.set_at, set_end, (bait + _ALARM_AHEAD,)),
+        (
+            "haul",
+            "Haul crab traps",
+            plan.haul_at,
+            haul_end(site, plan),
+            (_EVENING_AHEAD, _ALARM_AHEAD),
+        ),
     ):
         event = Event()
         event.add("uid", _uid(site, plan, kind))
         event.add("dtstamp", now.astimezone(UTC))
-        event.add("dtstart", begin.astimezone(UTC))
-        event.add("dtend", end.astimezone(UTC))
-        event.add("summary", f"{kind.capitalize()} crab traps, {site.name}")
+        event.add("dtstart", _on_the_clock(site, begin))
+        event.add("dtend", _on_the_clock(site, end))
+        event.add("summary", f"{what}, {site.name}")
         event.add("location", site.name)
         event.add("description", text)
         for ahead in alarms:
             alarm = Alarm()
             alarm.add("action", "DISPLAY")
-            alarm.add("description", f"{kind.capitalize()} crab traps, {site.name}")
+            alarm.add("description", f"{what}, {site.name}")
             alarm.add("trigger", -ahead)
             event.add_component(alarm)
         calendar.add_component(event)
+    # The changes of clocks of the years around; a list since 1970 would be longer than the rest.
+    first, last = plan.set_at.year - 1, plan.haul_at.year + 2
+    calendar.add_missing_timezones(date(first, 1, 1), date(last, 1, 1))
     written: bytes = calendar.to_ical()
     return written
+
+
+def _on_the_clock(site: Site, instant: datetime) -> datetime:
+    """Return an instant in the place's zone, or in UTC where its clocks are about to change.
+
+    RFC 5545 (section 3.3.5) cannot name the second of two like readings, and programs differ in
+    the hour that is skipped.
+    """
+    around = (instant - _NEAR_CHANGE, instant + _NEAR_CHANGE)
+    offsets = {at.astimezone(site.zone).utcoffset() for at in around}
+    return instant.astimezone(UTC if len(offsets) > 1 else site.zone)
 
 
 def _uid(site: Site, plan: Plan, kind: str) -> str:

@@ -89,7 +89,13 @@ def _has_offsets(tables: dict[str, Any]) -> bool:
 def _site(place: PlaceFile, reference: Site | None, path: Path) -> Site:
     unit = place.water.units
     spots = tuple(
-        Spot(spot.name, metres_from(spot.depth, unit), metres_from(spot.trap_height, unit))
+        Spot(
+            spot.name,
+            metres_from(spot.depth, unit),
+            metres_from(spot.trap_height, unit),
+            spot.latitude,
+            spot.longitude,
+        )
         for spot in place.spots
     )
     return Site(

@@ -90,6 +90,15 @@ def _spot_problems(value: Any, unit: LengthUnit) -> Iterator[Problem]:
         yield from level_problem(
             f"{where}.trap_height", spot.get("trap_height"), unit, TRAP_HEIGHTS_M, "a trap's height"
         )
+        given = [key for key in ("latitude", "longitude") if spot.get(key) is not None]
+        if len(given) == 1:
+            lacking = "longitude" if given == ["latitude"] else "latitude"
+            yield Problem(
+                f"{where}.{lacking}",
+                "nothing",
+                f"is missing beside {given[0]}",
+                "give both in degrees, or neither",
+            )
 
 
 def _closure_problems(value: Any) -> Iterator[Problem]:

@@ -37,6 +37,12 @@ class SpotTable(Table):
     name: Text = Field(description='the name of the spot, such as "grass edge"')
     depth: Number = Field(description="the charted depth below the datum, such as 1.8")
     trap_height: Number = Field(description="the height of the trap, such as 0.35 m")
+    latitude: Annotated[Number, Field(ge=-90, le=90)] | None = Field(
+        default=None, description="the position in degrees, north positive, such as 38.2034"
+    )
+    longitude: Annotated[Number, Field(ge=-180, le=180)] | None = Field(
+        default=None, description="the position in degrees, east positive, such as -76.1012"
+    )
 
 
 class TemperatureTable(Table):

@@ -103,11 +103,16 @@ class Water:
 
 @dataclass(frozen=True)
 class Spot:
-    """Where a trap stands: depth below the datum and height of the trap, in metres."""
+    """Where a trap stands: depth below the datum and height of the trap, in metres.
+
+    latitude_deg, longitude_deg: its position (WGS 84), both or neither.
+    """
 
     name: str
     depth_m: float
     trap_height_m: float
+    latitude_deg: float | None = None
+    longitude_deg: float | None = None
 
 
 @dataclass(frozen=True)

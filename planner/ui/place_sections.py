@@ -104,12 +104,19 @@ class PlaceSection(Section):
         return text if text or key in self._written else None
 
 
+_SPOT_KEYS = ("name", "depth", "trap_height", "latitude", "longitude")
+
+
+def _spot_columns(unit: str) -> tuple[str, ...]:
+    return ("Spot", f"Depth, {unit}", f"Trap height, {unit}", "Latitude, °", "Longitude, °")
+
+
 class SpotsSection(Section):
     """Where traps stand, and when the ramp works."""
 
     def __init__(self) -> None:
         super().__init__()
-        self.spots = RowsEditor("Spots", "spot", ("Spot", "Depth", "Trap height"))
+        self.spots = RowsEditor("Spots", "spot", _spot_columns("m"))
         self.spots.changed.connect(self.changed)
         self.ramp = QLineEdit()
         self.ramp.setPlaceholderText("empty: launching never waits for water")
@@ -125,27 +132,29 @@ class SpotsSection(Section):
 
     def show_unit(self, unit: str) -> None:
         """Name the unit that depths are in."""
-        self.spots.set_columns(("Spot", f"Depth, {unit}", f"Trap height, {unit}"))
+        self.spots.set_columns(_spot_columns(unit))
         self.said.setText(
             f"Charted depths in {unit} below the datum; a bank that dries has a negative one. "
-            "Crab traps stand about 0.3 to 0.6 m (1 to 2 ft) high (common practice)."
+            "Crab traps stand about 0.3 to 0.6 m (1 to 2 ft) high (common practice). Positions in "
+            "degrees, north and east positive, are only for the waypoints; they may stay empty."
         )
 
     def show_tables(self, tables: Mapping[str, Any]) -> None:
         spots = tables.get("spots")
         rows = [each for each in spots if isinstance(each, Mapping)] if spots else []
-        keys = ("name", "depth", "trap_height")
-        self.spots.show_rows([tuple(text_of(row.get(key)) for key in keys) for row in rows])
+        self.spots.show_rows([tuple(text_of(row.get(key)) for key in _SPOT_KEYS) for row in rows])
         self.ramp.setText(text_of(table_in(tables, "ramp").get("lowest_level")))
 
     def wanted(self) -> Wanted:
         spots = [
             {
                 "name": name,
-                "depth": number_or_text(depth),
-                "trap_height": number_or_text(height),
+                **{
+                    key: number_or_text(text)
+                    for key, text in zip(_SPOT_KEYS[1:], texts, strict=True)
+                },
             }
-            for name, depth, height in self.spots.rows()
+            for name, *texts in self.spots.rows()
         ]
         level = number_or_text(self.ramp.text())
         return {

@@ -30,3 +30,5 @@ def made_plan(set_at: datetime, soak_h: float = 42.5, **values: object) -> Plan:
 NOVEMBER = datetime(2026, 11, 27, 19, 0, tzinfo=UTC)
 # The clocks at the demo place go back in the night to 1 November 2026.
 CLOCKS_BACK = datetime(2026, 10, 31, 20, 0, tzinfo=UTC)
+# And on in the night to 8 March.
+CLOCKS_ON = datetime(2026, 3, 7, 14, 0, tzinfo=UTC)
