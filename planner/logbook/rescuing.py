@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import os
+import shutil
 import sqlite3
-from collections.abc import Iterator
+from collections import deque
+from collections.abc import Iterable, Iterator
 from contextlib import closing, suppress
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -28,7 +30,11 @@ _WORDS: Final = {
     "trap_events": "entries of trap histories",
     "binned": "entries of the bin",
 }
-_SMALLEST_ROW: Final = 8  # bytes; bounds the ids of a table whose end cannot be read
+_SMALLEST_ROW: Final = 24  # bytes; bounds the ids of a table whose end cannot be read
+# Python cannot even read SQLite's message where it quotes text that is no UTF-8 any more.
+_UNREADABLE: Final = (sqlite3.Error, UnicodeDecodeError)
+_MOST_TRIES: Final = 10_000  # about half a second for each table
+_MOST_TIMES_CUT: Final = 1000  # a number of pages beyond this is damage itself
 _UNKNOWN_PLACE: Final = "unknown place"
 
 
@@ -72,10 +78,11 @@ def rescue(path: Path, now: datetime | None = None) -> Rescue:
     made = path.with_name(f"{path.stem}-rescued-{now:%Y%m%d-%H%M%S}{path.suffix}")
     aside = path.with_name(f"{path.stem}-damaged-{now:%Y%m%d-%H%M%S}{path.suffix}")
     report = aside.with_suffix(".txt")
+    scratch = made.with_suffix(".scratch")
     with told(path), closing(lock_writing(path)):
         try:
             with closing(open_writer(made)) as new:
-                taken, lost = _take_over(path, new)
+                taken, lost = _take_over(path, scratch, new)
                 if not is_whole(new, thorough=True):
                     raise sqlite3.DatabaseError("the rescued log is not whole")
             newest = next((backup.at for backup in backups_of(path)), None)
@@ -90,16 +97,38 @@ def rescue(path: Path, now: datetime | None = None) -> Rescue:
                 with suppress(OSError):
                     leftover.unlink(missing_ok=True)
             raise
+        finally:
+            with suppress(OSError):
+                scratch.unlink(missing_ok=True)
     return found
 
 
-def _take_over(path: Path, new: sqlite3.Connection) -> tuple[dict[str, int], list[str]]:
+def _opened_anyway(path: Path, scratch: Path) -> sqlite3.Connection:
+    """Return a connection to a copy that SQLite will look into however damaged it is.
+
+    A file that was cut short gets empty pages for those that are gone, as otherwise none of it
+    would be read; tables that cannot be understood leave the others alone.
+    """
+    shutil.copyfile(path, scratch)
+    with path.open("rb") as file:
+        head = file.read(32).ljust(32, b"\0")
+    page_size = int.from_bytes(head[16:18]) or 4096
+    whole = int.from_bytes(head[28:32]) * page_size
+    if scratch.stat().st_size < whole <= _MOST_TIMES_CUT * scratch.stat().st_size:
+        os.truncate(scratch, whole)
+    connection = sqlite3.connect(scratch, isolation_level=None)
+    with suppress(*_UNREADABLE):  # no logbook at all any more: every table will say so
+        connection.execute("PRAGMA writable_schema = ON")
+    return connection
+
+
+def _take_over(
+    path: Path, scratch: Path, new: sqlite3.Connection
+) -> tuple[dict[str, int], list[str]]:
     """Copy the rows that can be read and say which could not."""
-    # Immutable: not even a journal beside the file is touched.
-    uri = f"{path.absolute().as_uri()}?mode=ro&immutable=1"
     taken = dict.fromkeys(_TABLES, 0)
     lost: list[str] = []
-    with closing(sqlite3.connect(uri, uri=True, isolation_level=None)) as old:
+    with closing(_opened_anyway(path, scratch)) as old:
         old.row_factory = sqlite3.Row
         old.text_factory = lambda raw: raw.decode("utf-8", "replace")
         new.execute("BEGIN IMMEDIATE")
@@ -125,35 +154,54 @@ def _rows(
     old: sqlite3.Connection, table: str, size: int
 ) -> Iterator[tuple[int, int, sqlite3.Row | str]]:
     """Yield each row of a table by its id, and spans of ids with why they cannot be read."""
-    try:
-        last = int(old.execute(f"SELECT coalesce(max(id), 0) FROM {table}").fetchone()[0])
-    except (sqlite3.Error, TypeError, ValueError) as error:
-        if "no such table" in str(error):
-            return
-        last = size // _SMALLEST_ROW
-    spans = [(1, last)] if last else []
-    bad: tuple[int, int, str] | None = None
+    bad: list[tuple[int, int, str]] = []
+    # Halves that can be read are read; the rest comes down to single rows, widest spans first,
+    # so that a long stretch without any row does not use up the tries.
+    spans = deque(_spans(old, table, size))
+    tries = _MOST_TRIES
     while spans:
-        low, high = spans.pop()
+        low, high = spans.popleft()
         try:
             found = old.execute(
                 f"SELECT * FROM {table} WHERE id BETWEEN ? AND ? ORDER BY id", (low, high)
             ).fetchall()
-        except sqlite3.Error as error:
-            # The halves that can be read are read; the rest comes down to single rows.
-            if low < high:
-                middle = (low + high) // 2
-                spans += [(middle + 1, high), (low, middle)]
-            elif bad is not None and bad[1:] == (low - 1, str(error)):
-                bad = (bad[0], low, bad[2])
+        except _UNREADABLE as error:
+            tries -= 1
+            if low == high or tries < 0:
+                bad.append((low, high, str(error)))
             else:
-                if bad is not None:
-                    yield bad
-                bad = (low, low, str(error))
+                middle = (low + high) // 2
+                spans += [(low, middle), (middle + 1, high)]
         else:
             yield from ((row["id"], row["id"], row) for row in found)
-    if bad is not None:
-        yield bad
+    yield from _joined(sorted(bad))
+
+
+def _spans(old: sqlite3.Connection, table: str, size: int) -> list[tuple[int, int]]:
+    """Return the ids to look at: up to the last that the table knows of, and all that may be.
+
+    A damaged end may name a last id that is too low. Empty where there is no such table.
+    """
+    most = size // _SMALLEST_ROW
+    try:
+        last = int(old.execute(f"SELECT coalesce(max(id), 0) FROM {table}").fetchone()[0])
+    except (*_UNREADABLE, TypeError) as error:
+        return [] if "no such table" in str(error) else [(1, most)]
+    return [(1, last), (last + 1, most)] if 0 < last < most else [(1, most)]
+
+
+def _joined(bad: Iterable[tuple[int, int, str]]) -> Iterator[tuple[int, int, str]]:
+    """Yield neighbouring spans that cannot be read for the same reason as one."""
+    joined: tuple[int, int, str] | None = None
+    for low, high, why in bad:
+        if joined is not None and joined[1:] == (low - 1, why):
+            joined = (joined[0], high, why)
+        else:
+            if joined is not None:
+                yield joined
+            joined = (low, high, why)
+    if joined is not None:
+        yield joined
 
 
 def _insert(new: sqlite3.Connection, table: str, values: dict[str, Any]) -> None:

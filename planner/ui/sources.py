@@ -99,7 +99,13 @@ def _open_whole(path: Path) -> Logbook:
     from planner.logbook import Logbook, LogbookDamaged, rescue
 
     try:
-        return Logbook.open(path)
+        book = Logbook.open(path)
+        try:
+            book.read()  # a value that no log ever held is met only here
+        except LogbookDamaged:
+            book.close()
+            raise
+        return book
     except LogbookDamaged:
         found = rescue(path)
         book = Logbook.open(path)

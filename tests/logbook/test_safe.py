@@ -272,3 +272,63 @@ def test_a_rescue_that_cannot_finish_changes_nothing(
             rescue(path, NOW)
     assert path.read_bytes() == raw
     assert {each.name for each in path.parent.iterdir()} == before
+
+
+def test_a_file_cut_short_gives_back_what_is_left_of_it(path: Path) -> None:
+    """Half a file holds about half of the hauls: SQLite alone would read none of it."""
+    with Logbook.open(path) as book:
+        for day in range(40):
+            name = f"day {day}"
+            book.save_trip(name, [haul(f"A{n}", name, notes="n" * 120) for n in range(12)])
+    raw = path.read_bytes()
+    path.write_bytes(raw[: len(raw) // 2 + 77])
+    with pytest.raises(LogbookDamaged):
+        Logbook.open(path)
+    found = rescue(path, NOW)
+    assert found.aside.stat().st_size == len(raw) // 2 + 77
+    with Logbook.open(path) as book:
+        hauls = book.read().hauls
+        assert len(hauls) > 100
+        assert {each.notes for each in hauls} == {"n" * 120}
+    assert not list(path.parent.glob("*.scratch"))
+
+
+def test_any_damage_ends_with_a_log_that_works(path: Path) -> None:
+    """Holes, scribbles, cuts and pages in the wrong place: the log opens, is rescued and then
+    opens, or is refused in a sentence; nothing else can come of it."""
+    with Logbook.open(path) as book:
+        for day in range(12):
+            name = f"day {day}"
+            book.save_trip(name, [haul(f"A{n}", name, notes="n" * 99) for n in range(12)])
+    whole = path.read_bytes()
+    rng = random.Random(3)
+    pages = len(whole) // 4096
+    rescued = 0
+    for _ in range(24):
+        raw = bytearray(whole)
+        page, other = rng.randrange(pages) * 4096, rng.randrange(pages) * 4096
+        match rng.randrange(4):
+            case 0:
+                raw[page : page + 4096] = bytes(4096)
+            case 1:
+                raw[page : page + 4096] = whole[other : other + 4096]
+            case 2:
+                raw = raw[: rng.randrange(4096, len(raw))]
+            case _:
+                for _ in range(20):
+                    raw[rng.randrange(len(raw))] = rng.randrange(256)
+        path.write_bytes(raw)
+        files.mark_open(path)
+        try:
+            with Logbook.open(path) as book:
+                book.read()
+        except LogbookDamaged:
+            found = rescue(path)
+            rescued += 1
+            with Logbook.open(path) as book:
+                book.save_trip("new", [haul("B1", "new")])
+                assert len(book.read().hauls) == found.taken["hauls"] + 1
+            found.aside.unlink()
+        except LogbookError as error:
+            assert "not a logbook" in str(error)  # noqa: PT017  (one of three ends)
+    assert rescued > 10
