@@ -75,8 +75,17 @@ def _encoding(raw: bytes, source: str) -> str:
     except UnicodeDecodeError:
         if _CONTROLS.search(raw):
             raise refused(source, "is no text", _REMEDY) from None
-        return "cp1252"
+        return _single_byte(raw)
     return "utf-8-sig"
+
+
+def _single_byte(raw: bytes) -> str:
+    """Return the likelier letters of a text of one byte each; five bytes are none in Windows."""
+    try:
+        raw.decode("cp1252")
+    except UnicodeDecodeError:
+        return "mac_roman"
+    return "cp1252"
 
 
 def _wide(raw: bytes) -> str | None:

@@ -47,7 +47,7 @@ def join(there: Sequence[Haul], hauls: Sequence[Haul]) -> Joined:
     for at, haul in enumerate(there):
         alike[haul_key(haul)].append(at)
         if haul.trap:
-            of_trap[haul.trip, haul.place, haul.trap].append(at)
+            of_trap[_trap(haul)].append(at)
     used: set[int] = set()
     others: list[Haul] = []
     for haul in hauls:
@@ -56,24 +56,59 @@ def join(there: Sequence[Haul], hauls: Sequence[Haul]) -> Joined:
             used.add(same.pop(0))
         else:
             others.append(haul)
+    told = _paired(
+        [
+            [at for at in of_trap.get(_trap(haul), ()) if at not in used and _told(there[at], haul)]
+            for haul in others
+        ]
+    )
+    used |= set(told.values())
     new: list[Haul] = []
     filled: dict[int, Haul] = {}
-    known = len(hauls) - len(others)
-    for haul in others:
-        rows = [at for at in of_trap.get((haul.trip, haul.place, haul.trap), ()) if at not in used]
-        told = [at for at in rows if haul_key(merged(there[at], haul)) == haul_key(there[at])]
+    for number, haul in enumerate(others):
+        if number in told:
+            continue
+        rows = [at for at in of_trap.get(_trap(haul), ()) if at not in used]
         waiting = [at for at in rows if _may_fill(there[at], haul)]
-        if told:
-            used.add(told[0])
-            known += 1
-        elif waiting:
+        if waiting:
             # Of two rows of one trap, that at the same spot.
             at = min(waiting, key=lambda at: there[at].spot != haul.spot)
             used.add(at)
             filled[at] = merged(there[at], haul)
         else:
             new.append(haul)
-    return Joined(tuple(new), filled, known)
+    return Joined(tuple(new), filled, len(hauls) - len(others) + len(told))
+
+
+def _paired(fitting: Sequence[Sequence[int]]) -> dict[int, int]:
+    """Return a row for as many hauls as can have one of their own (augmenting paths).
+
+    fitting: for each haul, the rows that would do. Taking the first that fits could leave
+    another haul without, and have it added once more.
+    """
+    haul_of: dict[int, int] = {}
+
+    def place(haul: int, tried: set[int]) -> bool:
+        for row in fitting[haul]:
+            if row not in tried:
+                tried.add(row)
+                if row not in haul_of or place(haul_of[row], tried):
+                    haul_of[row] = haul
+                    return True
+        return False
+
+    for haul in range(len(fitting)):
+        place(haul, set())
+    return {haul: row for row, haul in haul_of.items()}
+
+
+def _trap(haul: Haul) -> tuple[str, str, str]:
+    return haul.trip, haul.place, haul.trap
+
+
+def _told(row: Haul, haul: Haul) -> bool:
+    """Tell whether a haul says nothing that a row does not hold."""
+    return haul_key(merged(row, haul)) == haul_key(row)
 
 
 def merged(row: Haul, haul: Haul) -> Haul:

@@ -154,7 +154,7 @@ class HaulsView(QWidget):
             self.from_plan.setToolTip("Rows with the plan's times and spots and your traps")
         for each in (self.from_plan, self.like_last):
             each.setEnabled(may and site is not None)
-        for each in (self.delete, self.files.import_, self.import_first):
+        for each in (self.delete, self.files.import_, self.files.paste, self.import_first):
             each.setEnabled(may)
         for each in (self.traps, self.bin):
             each.setEnabled(book is not None)

@@ -1,4 +1,4 @@
-"""Haul tables in and out: import with every problem listed, export of the whole log."""
+"""Tables and whole logs, in and out: import with a mapping step, export of everything."""
 
 from __future__ import annotations
 
@@ -8,73 +8,152 @@ from pathlib import Path
 from typing import Final
 from zoneinfo import ZoneInfo
 
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QWidget
 
 from planner.errors import PlannerError
-from planner.logbook import Change, LogError, book_zone, export_table
-from planner.ui.import_problems import ImportProblems
+from planner.intake import Mapping, read_grid
+from planner.intake.grid import grid_of
+from planner.logbook import Change, Log, book_zone, export_table
+from planner.ui.intake_dialog import IntakeDialog
+from planner.ui.intake_text import Offer, Read, first_offer, offer, taken_words
 from planner.ui.parts import button
+from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 
-_TABLES: Final = "Haul tables (*.csv);;All files (*)"
+_IN: Final = "Tables and logs (*.csv *.txt *.tsv *.xlsx *.logbook);;All files (*)"
+_OUT: Final = "Haul table (*.csv);;Workbook (*.xlsx);;Whole log to keep or carry (*.logbook)"
 
 
 class LogFiles(QWidget):
-    """The two buttons beneath the list of trips."""
+    """The buttons beneath the list of trips."""
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self.bench = bench
-        self.import_ = button("Import a haul table…", self.import_table)
-        self.export = button("Export the log…", self.export_log)
+        self.import_ = button("Import…", self.import_table, "A table (CSV or XLSX) of any make")
+        self.paste = button("Paste", self.paste_table, "Take in the text that the tally page gave")
+        self.export = button("Export…", self.export_log, "CSV, XLSX, or all in one file")
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.import_)
-        row.addWidget(self.export)
+        for each in (self.import_, self.paste, self.export):
+            row.addWidget(each)
 
     def _zone_of(self, place: str) -> ZoneInfo | None:
         site = self.bench.site
         return site.zone if site is not None and site.name == place else book_zone(place)
 
+    # -- in ----------------------------------------------------------------------------------
+
     def import_table(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, "Import a haul table", "", _TABLES)
-        if path:
-            self._take_in(path, skip_bad=False)
+        """Let the user pick a file, and show what taking it in would do."""
+        path, _ = QFileDialog.getOpenFileName(self, "Import a table", "", _IN)
+        if path.endswith(".logbook"):
+            self._return_to(path)
+        elif path:
+            self.import_file(Path(path))
 
-    def _take_in(self, path: str, skip_bad: bool) -> None:
-        self.bench.change_log(
-            lambda book: book.import_table(
-                path, self._zone_of, skip_bad=skip_bad, now=datetime.now(UTC)
-            ),
-            partial(self._taken_in, path),
-            partial(self._not_taken_in, path),
-        )
+    def import_file(self, path: Path) -> None:
+        """Show what taking a file in would do."""
+        self._understand(partial(read_grid, path))
 
-    def _taken_in(self, path: str, change: Change | None) -> None:
-        added = 0 if change is None else change.added
-        name = Path(path).name
-        self.bench.notice.emit(
-            f"{name}: {added} hauls added. Undo in the Edit menu takes them out again."
-            if added
-            else f"{name}: nothing added; every haul in it is in the log already."
-        )
+    def paste_table(self) -> None:
+        """Show what taking in the text of the clipboard would do."""
+        raw = QGuiApplication.clipboard().text().encode("utf-8", "replace")
+        self._understand(lambda _: grid_of(raw, "pasted text"))
 
-    def _not_taken_in(self, path: str, error: PlannerError) -> None:
-        if not isinstance(error, LogError):
-            self.bench.trouble.emit(str(error))
-            return
-        dialog = ImportProblems(error, self)
-        dialog.take_good.connect(lambda: self._take_in(path, skip_bad=True))
+    def _understand(self, read: Read) -> None:
+        """Understand a table; one of our own making without a fault is taken at once."""
+        log, site, now = self.bench.log, self.bench.site, datetime.now(UTC)
+        place = site.name if site is not None else ""
+
+        def work(checkpoint: Checkpoint) -> Offer:
+            return first_offer(read, log, self._zone_of, now, place, checkpoint)
+
+        def done(made: Offer) -> None:
+            if made.is_own:
+                self._take_in(made)
+            else:
+                self._ask(made, read)
+
+        self.bench.desk.start("intake", "Reading the table", work, done)
+
+    def _ask(self, made: Offer, read: Read) -> None:
+        dialog = IntakeDialog(made, self)
+        dialog.changed.connect(partial(self._again, dialog, read))
+        dialog.taken.connect(self._take_in)
+        dialog.rejected.connect(lambda: self.bench.desk.stop("intake"))
         dialog.open()
 
-    def export_log(self) -> None:
-        path, _ = QFileDialog.getSaveFileName(self, "Export the log", "hauls.csv", _TABLES)
-        if not path:
+    def _again(self, dialog: IntakeDialog, read: Read, mapping: Mapping) -> None:
+        log, now, before = self.bench.log, datetime.now(UTC), dialog.offer
+
+        def work(checkpoint: Checkpoint) -> Offer:
+            grid = before.grid
+            if mapping.encoding != before.mapping.encoding:
+                grid = read(mapping.encoding)
+            return offer(grid, mapping, log, self._zone_of, now, checkpoint)
+
+        def failed(error: PlannerError) -> None:
+            dialog.show_offer(before)
+            self.bench.trouble.emit(str(error))
+
+        self.bench.desk.start("intake", "Reading the table", work, dialog.show_offer, failed)
+
+    def _take_in(self, made: Offer) -> None:
+        source, hauls = made.grid.source, made.intake.hauls
+
+        def done(change: Change | None) -> None:
+            added, filled = (0, 0) if change is None else (change.added, change.filled)
+            self.bench.notice.emit(taken_words(source, added, filled))
+
+        self.bench.change_log(lambda book: book.add_hauls(hauls, f"import of {source}"), done)
+
+    def _return_to(self, path: str) -> None:
+        """Take a whole log over where there is none yet."""
+        if self.bench.log.hauls:
+            self.bench.trouble.emit(
+                f"{Path(path).name} is a whole log and would take the place of this one. To have "
+                "that: Backups of the log in the File menu, Another file. To add its hauls to "
+                "these, export it as CSV where it is, and import that."
+            )
             return
-        log = self.bench.log
+        self.bench.change_log(
+            lambda book: book.restore(path),
+            lambda _: self.bench.notice.emit(f"The log is what {Path(path).name} holds."),
+        )
+
+    # -- out ---------------------------------------------------------------------------------
+
+    def export_log(self) -> None:
+        """Let the user pick a name; its ending says in which form everything is written."""
+        chosen, kind = QFileDialog.getSaveFileName(self, "Export the log", "hauls.csv", _OUT)
+        if not chosen:
+            return
+        path = Path(chosen)
+        if not path.suffix:
+            path = path.with_suffix(
+                next(s for s in (".xlsx", ".logbook", ".csv") if s in kind or s == ".csv")
+            )
+        log, book = self.bench.log, self.bench.book
+        logbook = None if book is None else book.path
         self.bench.desk.start(
             "export",
             "Writing the log",
-            lambda _: export_table(log, path, self._zone_of),
+            lambda _: self._write(log, logbook, path),
             lambda _: self.bench.notice.emit(f"{len(log.hauls)} hauls written to {path}."),
         )
+
+    def _write(self, log: Log, logbook: Path | None, path: Path) -> None:
+        if path.suffix.lower() == ".xlsx":
+            from planner.logbook.workbook import export_workbook
+
+            export_workbook(log, path, self._zone_of)
+        elif path.suffix.lower() == ".logbook":
+            from planner.logbook.portable import write_portable
+
+            if logbook is None:
+                raise PlannerError("This log is read from a table: export it as CSV or XLSX.")
+            write_portable(logbook, path)
+        else:
+            export_table(log, path, self._zone_of)

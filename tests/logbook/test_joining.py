@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
+from pathlib import Path
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from planner.logbook import Haul
+from planner.logbook import Haul, Logbook
 from planner.logbook.columns import COLUMNS
 from planner.logbook.joining import join, merged
 
@@ -75,6 +76,7 @@ def test_of_two_rows_of_a_trap_the_one_at_its_spot():
     assert set(join([elsewhere, WAITING], [COUNTED]).filled) == {1}
 
 
+@settings(max_examples=200)
 @given(ROWS, ROWS)
 def test_what_was_taken_in_is_known(there, more):
     """Importing a file twice adds nothing, whatever is in it and in the log."""
@@ -86,6 +88,7 @@ def test_what_was_taken_in_is_known(there, more):
     assert again.known == len(more)
 
 
+@settings(max_examples=200)
 @given(ROWS, ROWS)
 def test_nothing_recorded_is_lost(there, more):
     """Whatever comes in, every value that the log had stays, and every haul is somewhere."""
@@ -96,3 +99,16 @@ def test_nothing_recorded_is_lost(there, more):
         for name in COLUMNS:
             if getattr(there[at], name) not in (None, ""):
                 assert getattr(haul, name) not in (None, "")
+
+
+def test_the_book_fills_rows_as_one_change(tmp_path: Path):
+    """Undo takes a phone's tally out again and leaves the trip ready as it was."""
+    with Logbook.open(tmp_path / "a.logbook") as book:
+        other = replace(WAITING, trap="A4")
+        book.save_trip("14 Aug", [WAITING, other])
+        change = book.add_hauls([COUNTED], "import of tally.csv")
+        assert (change.added, change.filled, change.trips) == (0, 1, ("14 Aug",))
+        assert book.read().hauls == (merged(WAITING, COUNTED), other)
+        assert book.add_hauls([COUNTED], "import of tally.csv").trips == ()
+        book.undo()
+        assert book.read().hauls == (WAITING, other)

@@ -27,7 +27,7 @@ from planner.assets import demo_log
 from planner.logbook import Haul, Logbook, LogbookError, book_zone, read_log
 from planner.phrasing import Style
 from planner.ui.hauls import HaulsView
-from planner.ui.import_problems import ImportProblems
+from planner.ui.intake_dialog import IntakeDialog
 from planner.ui.workbench import Workbench
 
 
@@ -367,16 +367,15 @@ def test_a_bad_table_is_listed_whole_and_the_good_rows_offered(
     )
     monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(table), ""))
     view.files.import_.click()
-    qtbot.waitUntil(lambda: view.findChild(ImportProblems) is not None)
-    dialog = view.findChild(ImportProblems)
-    assert isinstance(dialog, ImportProblems)
-    assert "line 3, keepers" in dialog.list.toPlainText()
-    assert "line 4, light" in dialog.list.toPlainText()
+    qtbot.waitUntil(lambda: view.findChild(IntakeDialog) is not None)
+    dialog = view.findChild(IntakeDialog)
+    assert isinstance(dialog, IntakeDialog)
+    assert "line 3, keepers" in dialog.problems.toPlainText()
+    assert "line 4, light" in dialog.problems.toPlainText()
     assert in_book(view, "1 Oct") == []
     with qtbot.waitSignal(view.bench.notice):
-        dialog.take_good.emit()
+        dialog.take.click()
     assert [haul.trap for haul in in_book(view, "1 Oct")] == ["A"]
-    dialog.reject()
 
 
 def unnamed(view: QWidget) -> list[str]:

@@ -1,0 +1,154 @@
+"""What a table would bring into the log, in words and rows; no Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime
+from typing import Final
+
+from planner.intake import Grid, Intake, Mapping, plan_intake, recall, understand
+from planner.intake.meanings import IN_WORDS, MEANINGS
+from planner.intake.plan import missing_clocks
+from planner.intake.understanding import needs_order, order_of
+from planner.logbook import Log
+from planner.logbook.joining import join
+from planner.logbook.reading import Zones
+
+# Gives a table's grid under an encoding, None to find out.
+Read = Callable[[str | None], Grid]
+
+MEANING_CHOICES: Final = tuple((meaning, IN_WORDS[meaning]) for meaning in ("", *MEANINGS))
+_EXAMPLES: Final = 3
+_QUESTIONS: Final = {
+    "place": "At which place was this? Fill it in above.",
+    "order": "Dates such as 3/4 can mean two days, and these rows do not tell which: choose above.",
+    "clock": "Some rows have a date without a time of day: give the usual one above.",
+}
+
+
+@dataclass(frozen=True)
+class Offer:
+    """A table as it is understood now, and what taking it in would do to the log.
+
+    is_own: a haul table under its own names and without any fault, about which there is nothing
+    to ask.
+    """
+
+    intake: Intake
+    new: int
+    filled: int
+    known: int
+    needs_order: bool
+    clocks: frozenset[str]
+
+    @property
+    def grid(self) -> Grid:
+        """The table."""
+        return self.intake.grid
+
+    @property
+    def mapping(self) -> Mapping:
+        """How it is understood."""
+        return self.intake.mapping
+
+    @property
+    def is_own(self) -> bool:
+        """Whether there is nothing to ask."""
+        columns = self.mapping.columns
+        exact = all(name.casefold() == meaning for name, meaning in columns.items())
+        whole = {"trip", "place"} <= set(columns.values())
+        return exact and whole and not self.intake.problems and not self.intake.questions
+
+
+def first_offer(
+    read: Read, log: Log, zones: Zones, now: datetime, place: str, checkpoint: Callable[[], None]
+) -> Offer:
+    """Return a table as it was understood last time, else as it seems; LogError when unreadable."""
+    grid = read(None)
+    seems = understand(grid, now, place)
+    mapping = recall(grid.heading) or seems
+    if mapping.encoding is not None and grid.guessed_letters:
+        grid = read(mapping.encoding)
+    if mapping is not seems:
+        # What the dates prove goes before what was remembered.
+        proved = order_of(grid, mapping, now)
+        mapping = replace(mapping, order=proved or mapping.order, place=mapping.place or place)
+    return offer(grid, mapping, log, zones, now, checkpoint)
+
+
+def offer(
+    grid: Grid,
+    mapping: Mapping,
+    log: Log,
+    zones: Zones,
+    now: datetime,
+    checkpoint: Callable[[], None],
+) -> Offer:
+    """Return what a table would do under a mapping."""
+    intake = plan_intake(grid, mapping, zones, now, checkpoint)
+    joined = join(log.hauls, intake.hauls)
+    return Offer(
+        intake,
+        new=len(joined.new),
+        filled=len(joined.filled),
+        known=joined.known,
+        needs_order=needs_order(grid, mapping),
+        clocks=frozenset(missing_clocks(grid, mapping)),
+    )
+
+
+def column_rows(grid: Grid) -> list[tuple[str, str]]:
+    """Return each column's name with its first values."""
+    rows = []
+    for name in grid.heading:
+        seen = dict.fromkeys(cell.strip() for cell in grid.column(name) if cell.strip())
+        rows.append((name, " | ".join(list(seen)[:_EXAMPLES])))
+    return rows
+
+
+def made_of(grid: Grid) -> str:
+    """Return what kind of file it is, and how large."""
+    return f"{grid.source}: {grid.made_of}, {_many(len(grid.lines), grid.unit)} below the heading."
+
+
+def found(offer: Offer) -> str:
+    """Return what taking it in would do, and what was decided on the way."""
+    intake = offer.intake
+    if intake.questions:
+        return "\n".join(_QUESTIONS[question] for question in intake.questions)
+    parts = [_many(offer.new, "new haul")] if offer.new or not offer.filled else []
+    if offer.filled:
+        parts.append(f"{_many(offer.filled, 'row')} filled that waited for the counts")
+    if offer.known:
+        parts.append(f"{offer.known} in the log already")
+    return "\n".join([f"{', '.join(parts)}.", *(f"{note}." for note in intake.notes)])
+
+
+def button_text(offer: Offer) -> str:
+    """Return what the button does."""
+    count = offer.new + offer.filled
+    good = "good " if offer.intake.problems else ""
+    return f"Take in {count} {good}{'haul' if count == 1 else 'hauls'}"
+
+
+def problem_lines(offer: Offer, most: int = 500) -> Sequence[str]:
+    """Return every problem as a sentence; of very many, the first."""
+    problems = [str(problem) for problem in offer.intake.problems]
+    if len(problems) > most:
+        return [*problems[:most], f"and {len(problems) - most} more"]
+    return problems
+
+
+def taken_words(source: str, added: int, filled: int) -> str:
+    """Return what was done."""
+    if not added and not filled:
+        return f"{source}: nothing added; every haul in it is in the log already."
+    parts = [f"{_many(added, 'haul')} added"] if added else []
+    if filled:
+        parts.append(f"{_many(filled, 'row')} filled")
+    return f"{source}: {', '.join(parts)}. Undo in the Edit menu takes them out again."
+
+
+def _many(count: int, what: str) -> str:
+    return f"{count} {what}" if count == 1 else f"{count} {what}s"
