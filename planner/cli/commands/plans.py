@@ -18,6 +18,8 @@ from planner.cli.arguments import (
     place_of,
     style_of,
 )
+from planner.cli.errors import UsageError
+from planner.cli.spans import day as a_day
 from planner.cli.spans import day_span
 from planner.phrasing import RULES_CAUTION, TIDE_CAUTION, Style, day_clock_text, zone_text
 from planner.phrasing import soak_text as soak
@@ -26,10 +28,10 @@ from planner.sites import Site
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
     from planner.logbook import Log
-    from planner.trips import Plan, PlanSet
+    from planner.trips import Plan, PlanSet, Search
 
-_DEFAULT_DAYS = 8 * 7
-_MOST_DAYS = 400
+DEFAULT_DAYS = 8 * 7
+MOST_DAYS = 400
 _DEFAULT_MOST = 10
 _COLUMNS = (
     *("rank", "set", "haul", "soak_h"),
@@ -47,14 +49,21 @@ def add_to(jobs: Jobs) -> None:
     add_log(parser)
     parser.add_argument(
         "--most",
-        type=_count,
+        type=count,
         default=_DEFAULT_MOST,
         metavar="N",
         help=f"how many plans at most (default: {_DEFAULT_MOST})",
     )
+    parser.add_argument(
+        "--why",
+        type=a_day,
+        metavar="D",
+        help="a day within the span: say what rules a set or haul out, or what it lacks",
+    )
 
 
-def _count(text: str) -> int:
+def count(text: str) -> int:
+    """Return a whole number from 1 to 1000 of the command line."""
     if not text.isdecimal() or not 1 <= int(text[:9]) <= 1000:
         raise argparse.ArgumentTypeError(f'"{text}" is not a number from 1 to 1000')
     return int(text)
@@ -64,31 +73,32 @@ def _answer(args: Namespace) -> Answer:
     from planner.cli.logs import log_of
 
     site = place_of(args)
-    span = day_span(args.start, args.stop, site.zone, _DEFAULT_DAYS, most=_MOST_DAYS)
+    span = day_span(args.start, args.stop, site.zone, DEFAULT_DAYS, most=MOST_DAYS)
     style = style_of(args, site)
     # Left out, the span begins now: a set this morning is no plan any more.
     not_before = datetime.now(UTC) if args.start is None else None
-    found = find_plans(
-        site,
-        span.first,
-        span.last,
-        log=log_of(args.log, site),
-        most=args.most,
-        style=style,
-        not_before=not_before,
-    )
+    _require_why(args, span.first, span.last)
+    search = _search(site, span.first, span.last, log_of(args.log, site), not_before)
+    found = _plans(search, args.most, style)
+
+    def why() -> list[str]:
+        from planner.trips import explain_day
+
+        return [] if args.why is None else explain_day(search, args.why, style)
 
     def data() -> dict[str, Any]:
         return {
             "place": site.name,
             "plans": [_plan(plan) for plan in found.plans],
             "rejected": dict(found.rejected),
+            **({} if args.why is None else {"why": {"date": str(args.why), "texts": why()}}),
         }
 
     def sheet() -> Sheet:
         return Sheet(_COLUMNS, [_row(_plan(plan)) for plan in found.plans])
 
     def text() -> Iterator[str]:
+        yield from why()
         yield from plan_lines(site, found, style)
 
     return Answer(data, sheet, text)
@@ -105,10 +115,32 @@ def find_plans(
     not_before: datetime | None = None,
 ) -> PlanSet:
     """Return the ranked plans of a place for local days, both included."""
-    from planner.trips import outlook, plan_trips
+    return _plans(_search(site, first, last, log, not_before), most, style)
 
-    days = outlook(site, first, last, log)
-    return plan_trips(days, log=log, limit=most, style=style, not_before=not_before)
+
+def _search(
+    site: Site, first: date, last: date, log: Log | None, not_before: datetime | None
+) -> Search:
+    from planner.trips import Search, outlook
+
+    return Search(outlook(site, first, last, log), log=log, not_before=not_before)
+
+
+def _plans(search: Search, most: int, style: Style) -> PlanSet:
+    from planner.trips import Wishes
+
+    return search.plans(most, Wishes(), style, None)
+
+
+def _require_why(args: Namespace, first: date, last: date) -> None:
+    if args.why is None:
+        return
+    if args.format == "csv":
+        raise UsageError("--why has no place in a table; ask for --format text or json")
+    if not first <= args.why <= last:
+        raise UsageError(
+            f"--why {args.why} is outside {first} to {last}; give --from and --to around it"
+        )
 
 
 def plan_lines(site: Site, found: PlanSet, style: Style) -> Iterator[str]:
