@@ -15,6 +15,7 @@ from planner.cli.commands import (
     plans,
     sky,
     start,
+    take,
     tally,
     trials,
     water,
@@ -52,6 +53,6 @@ def _parser() -> ArgumentParser:
     parser.add_argument("--version", action="version", version=f"fullshell {__version__}")
     parser.set_defaults(run=start.run)
     jobs = parser.add_subparsers(title="jobs", metavar="JOB", parser_class=_Parser)
-    for command in (water, sky, dates, plans, learn, trials, check, tally, picture):
+    for command in (water, sky, dates, plans, learn, trials, check, take, tally, picture):
         command.add_to(jobs)
     return parser

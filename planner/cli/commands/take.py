@@ -1,0 +1,127 @@
+"""`fullshell take`: what is taken along for a plan: trip sheet, calendar, waypoints or water."""
+
+from __future__ import annotations
+
+import argparse
+from argparse import Namespace
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import TYPE_CHECKING, Final
+
+from planner.cli.arguments import add_days, add_log, add_place, place_of
+from planner.cli.commands.picture import require_window, window_loading
+from planner.cli.commands.plans import DEFAULT_DAYS, MOST_DAYS, count
+from planner.cli.errors import UsageError
+from planner.cli.spans import day_span, today_at
+from planner.phrasing import Style, day_clock_text
+
+if TYPE_CHECKING:
+    from planner.cli.arguments import Jobs
+    from planner.handouts import TripFacts
+
+_KINDS: Final = {
+    ".pdf": "the trip sheet",
+    ".ics": "the calendar file",
+    ".gpx": "the waypoints",
+    ".csv": "the water at the spots",
+}
+
+
+def add_to(jobs: Jobs) -> None:
+    """Add the job."""
+    summary = (
+        "Write what is taken along for a plan: the trip sheet (.pdf), a calendar file (.ics), "
+        "waypoints (.gpx) or the water at the spots (.csv)."
+    )
+    parser = jobs.add_parser("take", help=summary, description=summary, allow_abbrev=False)
+    add_place(parser)
+    parser.add_argument(
+        "out", metavar="OUT", type=_out, help="the file to write; its ending says which"
+    )
+    add_days(parser, "8 weeks")
+    add_log(parser)
+    parser.add_argument(
+        "--plan",
+        type=count,
+        default=1,
+        metavar="N",
+        help="which of the ranked plans of these days, as `fullshell plans` ranks them "
+        "(default: 1)",
+    )
+    parser.add_argument("--paper", choices=("letter", "A4"), default="letter")
+    parser.add_argument("--units", choices=("m", "ft"), default="m", help="(default: m)")
+    parser.set_defaults(run=_run)
+
+
+def _out(text: str) -> Path:
+    path = Path(text)
+    if path.suffix.lower() not in _KINDS:
+        *others, last = _KINDS
+        raise argparse.ArgumentTypeError(
+            f'"{text}" is not a {", ".join(others)} or {last} file name'
+        )
+    return path
+
+
+def _run(args: Namespace) -> str:
+    out: Path = args.out
+    if not out.parent.is_dir():
+        raise UsageError(f"{out}: there is no folder {out.parent}; make it first")
+    kind = out.suffix.lower()
+    if kind == ".pdf":
+        require_window()
+    style = Style(length=args.units, temperature="F" if args.units == "ft" else "C")
+    facts = _facts(args, style)
+    if kind == ".pdf":
+        _write_sheet(facts, out, style, args.paper)
+    else:
+        from planner.handouts.writing import write_whole
+
+        write_whole(out, _content(kind, facts, style))
+    zone = facts.site.zone
+    begin, end = (day_clock_text(at, zone, style) for at in (facts.plan.set_at, facts.plan.haul_at))
+    return f"{out}: {_KINDS[kind]} of plan {args.plan}, set {begin}, haul {end}\n"
+
+
+def _facts(args: Namespace, style: Style) -> TripFacts:
+    """Return the facts of the plan asked for."""
+    from planner.cli.logs import log_of
+    from planner.handouts import trip_facts
+    from planner.trips import outlook, plan_trips
+
+    site = place_of(args)
+    span = day_span(args.start, args.stop, site.zone, DEFAULT_DAYS, most=MOST_DAYS)
+    not_before = datetime.now(UTC) if args.start is None else None
+    log = log_of(args.log, site)
+    days = outlook(site, span.first, span.last, log)
+    found = plan_trips(days, log=log, limit=args.plan, style=style, not_before=not_before).plans
+    plan = next((plan for plan in found if plan.rank == args.plan), None)
+    if plan is None:
+        raise UsageError(
+            f"--plan {args.plan}: there are {len(found)} plans at {site.name} from {span.first} to "
+            f"{span.last}; see fullshell plans, or give other days"
+        )
+    day = plan.haul_at.astimezone(site.zone).date()
+    return trip_facts(site, plan, log, float(days.forecast.water_c[days.index(day)]))
+
+
+def _content(kind: str, facts: TripFacts, style: Style) -> bytes:
+    from planner.handouts import calendar_file, water_csv, waypoints_gpx
+
+    if kind == ".ics":
+        return calendar_file(facts.site, facts.plan, style, datetime.now(UTC))
+    if kind == ".gpx":
+        return waypoints_gpx(facts, style, datetime.now(UTC))
+    return water_csv(facts.site, facts.plan, style).encode()
+
+
+def _write_sheet(facts: TripFacts, out: Path, style: Style, paper: str) -> None:
+    from planner.handouts import trip_sheet
+
+    with window_loading():
+        from planner.handouts.pdf_file import fonts
+        from planner.handouts.sheet_pdf import write_sheet
+    app = fonts()
+    sheet = trip_sheet(facts, today_at(facts.site.zone), style)
+    write_sheet(sheet, out, paper)  # type: ignore[arg-type]
+    del app
