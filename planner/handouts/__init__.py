@@ -8,7 +8,7 @@ from planner.handouts.checklist import Item, Section, checklist
 from planner.handouts.facts import TripFacts, trip_facts
 from planner.handouts.sheet import TripSheet, trip_sheet
 from planner.handouts.water_table import water_csv
-from planner.handouts.waypoints import waypoints_gpx
+from planner.handouts.waypoints import no_positions, waypoints_gpx
 
 __all__ = [
     "Item",
@@ -17,6 +17,7 @@ __all__ = [
     "TripSheet",
     "calendar_file",
     "checklist",
+    "no_positions",
     "trip_facts",
     "trip_sheet",
     "water_csv",

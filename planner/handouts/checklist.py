@@ -131,8 +131,13 @@ def _gear(facts: TripFacts, style: Style) -> Iterator[Item]:
 
 def _bait_and_tools(facts: TripFacts, style: Style) -> Iterator[Item]:
     leave = clock_text(facts.leave_at, facts.site.zone, style)
-    baits = Counter(kit.bait for kit in facts.traps.kits if kit.bait)
-    usual = f"; last trip: {', '.join(baits)}" if baits else ""
+    baits: dict[str, list[str]] = {}
+    for kit in facts.traps.kits:
+        if kit.bait:
+            baits.setdefault(kit.bait, []).append(kit.label)
+    # By trap, so that a comparison of baits stays one: each trap gets what it had.
+    by_trap = (f"{bait} in {', '.join(labels)}" for bait, labels in baits.items())
+    usual = f"; as on the last trip: {'; '.join(by_trap)}" if baits else ""
     yield Item(
         "bait",
         f"Fresh bait for {len(facts.traps.kits)} traps and {_SPARES} over{usual}; aboard by "

@@ -9,6 +9,7 @@ from planner.errors import PlannerError
 from planner.handouts.checklist import line_text
 from planner.handouts.facts import TripFacts
 from planner.phrasing import TIDE_CAUTION, Style, day_text, height_text
+from planner.sites import Site
 
 
 def waypoints_gpx(facts: TripFacts, style: Style, now: datetime) -> bytes:
@@ -21,10 +22,7 @@ def waypoints_gpx(facts: TripFacts, style: Style, now: datetime) -> bytes:
     site, zone = facts.site, facts.site.zone
     placed = [spot for spot in site.spots if spot.latitude_deg is not None]
     if not placed:
-        raise PlannerError(
-            f"No spot of {site.name} has a position yet: give latitude and longitude for its "
-            "spots in the place book, then write the waypoints."
-        )
+        raise PlannerError(no_positions(site))
     traps: dict[str, list[str]] = defaultdict(list)
     for each in facts.traps.placed:
         traps[each.spot].append(each.trap)
@@ -54,6 +52,14 @@ def waypoints_gpx(facts: TripFacts, style: Style, now: datetime) -> bytes:
         )
     written: str = gpx.to_xml(version="1.1")
     return written.encode()
+
+
+def no_positions(site: Site) -> str:
+    """Return why a place without positions has no waypoints, and what to do."""
+    return (
+        f"No spot of {site.name} has a position yet: give latitude and longitude for its spots "
+        "in the place book, then write the waypoints."
+    )
 
 
 def _shortest(degrees: float) -> float:

@@ -22,7 +22,16 @@ from PySide6.QtWidgets import (
 )
 
 from planner.errors import PlannerError
-from planner.handouts import TripFacts, calendar_file, checklist, trip_facts, trip_sheet, water_csv
+from planner.handouts import (
+    TripFacts,
+    calendar_file,
+    checklist,
+    no_positions,
+    trip_facts,
+    trip_sheet,
+    water_csv,
+    waypoints_gpx,
+)
 from planner.handouts.writing import write_whole
 from planner.logbook import Haul
 from planner.sites import Site
@@ -77,10 +86,13 @@ class LoadView(QWidget):
             "Print or save trip sheet…", self._save_sheet, "One page to take along, as a PDF"
         )
         self.calendar = button(
-            "Calendar file…", self._save_calendar, "Set and haul with alarms, for any calendar"
+            "Calendar…", self._save_calendar, "Check, set and haul with alarms, for any calendar"
+        )
+        self.waypoints = button(
+            "Waypoints…", self._save_waypoints, "The spots with their traps, for a plotter (GPX)"
         )
         self.water = button(
-            "Water as spreadsheet…", self._save_water, "The water at each spot every ten minutes"
+            "Water table…", self._save_water, "The water at each spot every ten minutes (CSV)"
         )
         self.on_deck = DeckButton(self.bench, self._deck_rows, paper=self._chosen_paper)
         self.other = button(
@@ -109,7 +121,9 @@ class LoadView(QWidget):
         bar.addWidget(self._done, 1)
         label = QLabel("Paper")
         label.setBuddy(self.paper)
-        for widget in (label, self.paper, self.sheet, self.on_deck, self.calendar, self.water):
+        for widget in (label, self.paper, self.sheet, self.on_deck):
+            bar.addWidget(widget)
+        for widget in (self.calendar, self.waypoints, self.water):
             bar.addWidget(widget)
         column.addLayout(bar)
         column.addWidget(self._scroll(), 1)
@@ -286,6 +300,20 @@ class LoadView(QWidget):
                 "ics",
                 "Calendar (*.ics)",
                 lambda: calendar_file(site, plan, style, now),
+            )
+
+    def _save_waypoints(self) -> None:
+        facts, style = self.facts, self.state.style
+        if facts is not None:
+            now = datetime.now(UTC)
+            if all(spot.latitude_deg is None for spot in facts.site.spots):
+                self.bench.notice.emit(no_positions(facts.site))
+                return
+            self._write(
+                "Save the waypoints",
+                "gpx",
+                "Waypoints (*.gpx)",
+                lambda: waypoints_gpx(facts, style, now),
             )
 
     def _save_water(self) -> None:

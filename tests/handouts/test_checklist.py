@@ -210,3 +210,13 @@ def test_the_layout_separates_designs_where_the_log_has_them(facts: TripFacts) -
     assert "trip" in facts.traps.sentence
     for design in {kit.design for kit in facts.traps.kits}:
         assert len({each.spot for each in placed if each.design == design}) >= 2
+
+
+def test_each_trap_gets_the_bait_it_had(facts: TripFacts) -> None:
+    """Protects a comparison of baits: which bait went into which trap is on the list."""
+    baits = ("mackerel", "chicken necks")
+    kits = tuple(replace(kit, bait=baits[at % 2]) for at, kit in enumerate(facts.traps.kits))
+    said = texts(replace(facts, traps=replace(facts.traps, kits=kits)))
+    for at, bait in enumerate(baits):
+        labels = ", ".join(kit.label for kit in kits[at::2])
+        assert f"{bait} in {labels}" in said

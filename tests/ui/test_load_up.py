@@ -170,7 +170,8 @@ def test_the_sheet_is_written_and_opened(
 def test_calendar_and_water_are_written(
     qtbot: QtBot, view: LoadView, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    """Protects the two files: a calendar reads two events, a spreadsheet the water."""
+    """Protects the three files: a calendar reads its events, a plotter the spots, a spreadsheet
+    the water."""
     out = tmp_path / "out"
     names: list[str] = []
 
@@ -182,12 +183,29 @@ def test_calendar_and_water_are_written(
     with qtbot.waitSignal(view.bench.notice):
         view.calendar.click()
     events = Calendar.from_ical(out.read_bytes()).walk("VEVENT")
-    assert [event["dtstart"].dt for event in events] == [BEGIN, BEGIN + timedelta(hours=42)]
+    check, begin, end = (event["dtstart"].dt for event in events)
+    assert (begin, end) == (BEGIN, BEGIN + timedelta(hours=42))
+    assert check < begin - timedelta(hours=24)
+    with qtbot.waitSignal(view.bench.notice):
+        view.waypoints.click()
+    assert out.read_bytes().count(b"<wpt ") == 6
     with qtbot.waitSignal(view.bench.notice):
         view.water.click()
     rows = list(csv.reader(out.read_text().splitlines()))
     assert rows[1][0] == "2026-11-27T19:00:00Z"
-    assert names == ["Sedge Hollow 2026-11-27.ics", "Sedge Hollow 2026-11-27.csv"]
+    assert names == [f"Sedge Hollow 2026-11-27.{kind}" for kind in ("ics", "gpx", "csv")]
+
+
+def test_spots_without_positions_say_what_to_enter(qtbot: QtBot, view: LoadView) -> None:
+    """Protects from a button that does nothing: where the positions belong is told."""
+    assert view.facts is not None
+    bare = tuple(
+        replace(spot, latitude_deg=None, longitude_deg=None) for spot in view.facts.site.spots
+    )
+    view.facts = replace(view.facts, site=replace(view.facts.site, spots=bare))
+    with qtbot.waitSignal(view.bench.notice) as said:
+        view.waypoints.click()
+    assert "place book" in said.args[0]
 
 
 def test_a_folder_that_is_not_there_is_told(
@@ -196,7 +214,7 @@ def test_a_folder_that_is_not_there_is_told(
     """Protects from a silent nothing: what cannot be written is said."""
     out = tmp_path / "nowhere" / "file"
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(out), ""))
-    for act in (view.calendar, view.water, view.sheet):
+    for act in (view.calendar, view.waypoints, view.water, view.sheet):
         with qtbot.waitSignal(view.bench.trouble, timeout=20000) as said:
             act.click()
         assert "cannot be written" in said.args[0]
