@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import UTC, datetime, timedelta
 
+import pytest
 from log_desk import (
     AT,
     PATIENCE_MS,
@@ -16,8 +17,11 @@ from log_desk import (
     with_plan,
 )
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
+from planner.logbook import Promise
+from planner.phrasing import count_text
 from planner.ui.hauls import HaulsView
 from planner.ui.plan_panel import PlanPanel
 from planner.ui.workbench import Workbench
@@ -46,6 +50,12 @@ def test_twelve_traps_from_the_plan_by_keys_alone(qtbot: QtBot, bench: Workbench
     assert all(row.trap and row.spot for row in view.entry.model.hauls)
     assert view.entry.model.hauls[0].set_at == begin
     assert "keepers of every trap" in view.entry.missing.text()
+    assert bench.log is not None
+    assert bench.plans is not None
+    plan = bench.plans.plans[0]
+    promise = Promise(plan.full_keepers, plan.light_share)
+    assert bench.log.by_trip[trip].trip.promise == promise
+    assert f"The plan forecast {count_text(plan.full_keepers)}" in view.entry.totals.text()
 
     # Traps that the plan has no row for are added by key, until there are twelve.
     view.entry.table.setCurrentIndex(view.entry.model.index(rows - 1, AT["keepers"]))
@@ -131,3 +141,27 @@ def test_trips_are_found_and_added_up(qtbot: QtBot, view: HaulsView) -> None:
     assert view.trips.sums.text() == "No trip fits."
     view.trips.search.clear()
     assert view.trips.table.model().rowCount() == 3
+
+
+@pytest.mark.parametrize("points", [8, 12, 16])
+def test_no_button_or_field_is_cut_at_any_font(qtbot: QtBot, bench: Workbench, points: int) -> None:
+    """Protects large fonts in the smallest window: what has no room goes to the next line, and
+    the trip scrolls."""
+    with_plan(bench)
+    view = made_view(qtbot, bench)
+    font = view.font()
+    font.setPointSize(points)
+    for widget in (view, *view.findChildren(QWidget)):
+        widget.setFont(font)
+    view.resize(1100 - 170, 640)  # beside the window's rail
+    QApplication.processEvents()
+    settled(qtbot, view)
+    cut = [
+        f"{widget.text()}: {widget.width()} of {widget.sizeHint().width()}"
+        for widget in view.findChildren(QPushButton)
+        if widget.isVisible() and widget.width() < widget.minimumSizeHint().width()
+    ]
+    assert cut == []
+    fields = view.entry.details.findChildren(QLineEdit)
+    assert all(field.height() >= field.minimumSizeHint().height() for field in fields)
+    assert view.entry.table.height() >= 4 * view.entry.table.rowHeight(0)
