@@ -1,17 +1,21 @@
 """Prints how honest the trap trials are in simulated worlds: run it from a checkout.
 
-    python tests/benchmarks/trials_worlds.py [WORLDS]
+    python tests/benchmarks/trials_worlds.py [WORLDS] [alarms|coverage|power|hauls]
 
 Each world has traps of several designs dealt at random over spots, trips that differ, spots
 that differ, and overdispersed counts. False alarms are tests with p <= 0.05 where designs do
-not differ; coverage is the share of 80% intervals that hold the true rate; power is compared
-with a plain permutation of the raw counts within trips.
+not differ. Coverage is the share of the groups' 80% intervals that hold the true rate of their
+design: what a haul would give on average over the very trips and spots of the log, at its
+soak. Power is compared with a plain permutation of the raw counts within trips; and the hauls
+that are said to settle a difference are tried for how often they do.
 """
 
 from __future__ import annotations
 
+import math
 import sys
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -20,6 +24,7 @@ from planner.logbook import Haul
 from planner.trials import compare
 from planner.trials.grouping import observations
 from planner.trials.permutation import test_groups as permutation_test
+from planner.trials.settling import hauls_for
 
 SPOTS = 6
 MEAN = 3.0
@@ -135,9 +140,18 @@ def error_of_share(share: float, worlds: int) -> float:
     return float(np.sqrt(share * (1 - share) / worlds))
 
 
-def main(worlds: int) -> None:
-    """Print the tables."""
-    print(f"{worlds} worlds a row; standard error of 5%: {error_of_share(0.05, worlds):.1%}")
+def power_of_asked_hauls(world: World, worlds: int, seed: int) -> tuple[int, float]:
+    """Return the trips that a true `world.ratio` is said to take from none, and the power then."""
+    hauls = hauls_for(world.ratio, MEAN, world.k, world.designs - 1)
+    trips = math.ceil(hauls * world.designs / world.traps)
+    longer = replace(world, trips=trips)
+    rng = np.random.default_rng(seed)
+    found = [p_value(longer.play(rng)[0], i) <= 0.05 for i in range(worlds)]
+    return trips, float(np.mean(found))
+
+
+def print_alarms(worlds: int) -> None:
+    """Print how often alike designs are told apart."""
     print("\nfalse alarms (designs alike)")
     print("trips  k=1    k=2    k=5    no spots, k=2   strong spots, k=2")
     for trips in (1, 2, 3, 5, 10, 20):
@@ -145,12 +159,21 @@ def main(worlds: int) -> None:
         rows += [World(trips, spot_sd=0.0), World(trips, spot_sd=0.8)]
         cells = [share_of_alarms(world, worlds, seed=trips) for world in rows]
         print(f"{trips:5d}  " + "  ".join(f"{cell:5.1%}" for cell in cells), flush=True)
-    print(f"\ncoverage of 80% intervals ({max(worlds // 4, 50)} worlds)")
-    print("trips  alike   differ (sd 0.3)   one 1.5 times better")
+
+
+def print_coverage(worlds: int) -> None:
+    """Print how often the intervals hold the truth."""
+    print(f"\ncoverage of 80% intervals (three designs in each of {worlds} worlds)")
+    print("trips  alike   alike, k=1   alike, k=5   differ (sd 0.3)   one 1.5 times better")
     for trips in (1, 3, 10, 30):
-        rows = [World(trips), World(trips, design_sd=0.3), World(trips, ratio=1.5)]
-        cells = [coverage(world, max(worlds // 4, 50), seed=100 + trips) for world in rows]
+        rows = [World(trips), World(trips, k=1.0), World(trips, k=5.0)]
+        rows += [World(trips, design_sd=0.3), World(trips, ratio=1.5)]
+        cells = [coverage(world, worlds, seed=100 + trips) for world in rows]
         print(f"{trips:5d}  " + "  ".join(f"{cell:5.1%}" for cell in cells), flush=True)
+
+
+def print_power(worlds: int) -> None:
+    """Print how often a true difference is found."""
     print("\npower: ours, plain permutation within trips")
     for trips, ratio, spot_sd in ((3, 2.0, 0.0), (6, 1.5, 0.0), (6, 1.5, 0.3), (12, 1.5, 0.5)):
         ours, plain = powers(World(trips, ratio=ratio, spot_sd=spot_sd), worlds, seed=200 + trips)
@@ -158,5 +181,28 @@ def main(worlds: int) -> None:
         print(f"{named:32s} {ours:5.1%} {plain:5.1%}", flush=True)
 
 
+def print_hauls(worlds: int) -> None:
+    """Print how often the hauls that are said to settle a difference do show it."""
+    print("\nthe hauls said to settle it: trips of twelve traps, power then (80% promised)")
+    for ratio, k in ((1.5, 1.0), (1.5, 2.0), (1.5, 5.0), (2.0, 2.0)):
+        trips, power = power_of_asked_hauls(World(0, k=k, ratio=ratio), worlds, seed=300)
+        print(f"{ratio} times, k={k:g}: {trips:3d} trips, {power:5.1%}", flush=True)
+
+
+PARTS = {
+    "alarms": print_alarms,
+    "coverage": print_coverage,
+    "power": print_power,
+    "hauls": print_hauls,
+}
+
+
+def main(worlds: int, parts: Sequence[str]) -> None:
+    """Print the tables."""
+    print(f"{worlds} worlds a row; standard error of 5%: {error_of_share(0.05, worlds):.1%}")
+    for part in parts:
+        PARTS[part](worlds)
+
+
 if __name__ == "__main__":
-    main(int(sys.argv[1]) if len(sys.argv) > 1 else 400)
+    main(int(sys.argv[1]) if len(sys.argv) > 1 else 400, sys.argv[2:] or list(PARTS))

@@ -132,6 +132,33 @@ def test_says_what_it_buys() -> None:
     assert "One trip alone" in first.sentence
 
 
+def test_moved_traps_are_where_the_user_put_them_and_cost_what_they_cost() -> None:
+    """The worth is that of the layout as moved, beside the proposal's; strangers are passed over.
+
+    Checked against the layout that a history with that very trip gives, by least squares.
+    """
+    rng = np.random.default_rng(8)
+    history = [haul for trip in range(2) for haul in dealt(str(trip), rng, TRAPS, SPOTS)]
+    proposed = layout(TRAPS, SPOTS, history, seed=1)
+    first = proposed.placed[0]
+    last = next(p for p in reversed(proposed.placed) if p.design != first.design)
+    moves = {first.trap: last.spot, last.trap: first.spot, "Z9": SPOTS[0], "A2": "nowhere"}
+    found = layout(TRAPS, SPOTS, history, seed=1, moved=moves)
+    assert found.proposed == proposed.placed
+    assert found.if_proposed == proposed.efficiency
+    spots = {placed.trap: placed.spot for placed in found.placed}
+    assert (spots[first.trap], spots[last.trap]) == (last.spot, first.spot)
+    changed = [p for p in found.placed if p not in proposed.placed]
+    assert len(changed) == 2
+    assert found.efficiency < proposed.efficiency
+    ratio = contrast_variance(history + hauls_of("next", proposed)) / contrast_variance(
+        history + hauls_of("next", found)
+    )
+    assert found.efficiency / proposed.efficiency == pytest.approx(ratio, abs=0.05)
+    assert "as you moved the traps" in found.sentence
+    assert "as proposed" in found.sentence
+
+
 def test_every_trap_once_and_spots_evenly() -> None:
     """Each trap goes to one spot, spots share the traps evenly, and a spot may be named twice."""
     found = layout(TRAPS, SPOTS)

@@ -132,6 +132,37 @@ def test_agrees_with_an_independent_regression() -> None:
     assert ours[3] - ours[1] == pytest.approx(theirs.params[2], abs=2e-3)
 
 
+def test_the_comparison_agrees_with_a_regression_of_the_demo_log() -> None:
+    """Design, spot and trip as fixed terms in statsmodels: the same order, inside our interval.
+
+    The regression pools nothing, so that the pooled contrasts must lie between its own and no
+    difference, and near it, as a hundred hauls of each design leave little to pool.
+    """
+    from statsmodels.discrete.discrete_model import NegativeBinomial
+
+    from planner.assets import demo_log
+    from planner.logbook import book_zone, read_log
+    from planner.trials import compare
+    from planner.trials.grouping import observations
+
+    hauls = read_log(demo_log(), book_zone).hauls
+    seen = observations(hauls, "design", "keepers")
+    terms = [seen.group, seen.blocks["spot"], seen.trip]
+    columns = [np.ones(seen.counts.size)]
+    columns += [index == at for index in terms for at in range(1, int(index.max()) + 1)]
+    fit = NegativeBinomial(seen.counts, np.column_stack(columns).astype(float)).fit(
+        disp=False, maxiter=1000, method="bfgs", gtol=1e-6
+    )
+    effects = dict(zip(seen.names, [0.0, *fit.params[1:3]], strict=True))
+    errors = dict(zip(seen.names, [fit.bse[1], *fit.bse[1:3]], strict=True))
+    for contrast in compare(hauls).contrasts:
+        theirs = effects[contrast.better] - effects[contrast.other]
+        ours = np.log(contrast.ratio)
+        assert 0 < ours < theirs + 0.02
+        assert theirs - ours < 1.5 * errors[contrast.other]
+        assert np.log(contrast.low) < theirs < np.log(contrast.high) + 0.05
+
+
 def test_trips_by_blocks_equal_trips_as_a_factor() -> None:
     """Eliminating trips by blocks gives the mode, likelihood and variances of the full matrix."""
     rng = np.random.default_rng(3)
