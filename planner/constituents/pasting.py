@@ -15,7 +15,8 @@ from itertools import pairwise
 from statistics import fmean
 from typing import Final, Literal
 
-from planner.constituents.names import UnknownConstituent, find
+from planner.constituents.names import find
+from planner.constituents.paste_lines import lines_of
 
 PastedUnit = Literal["m", "ft", "cm"]
 Role = Literal["number", "amplitude", "lag", "speed", "other lag", "other"]
@@ -29,6 +30,7 @@ _UNITS: Final[tuple[tuple[str, PastedUnit], ...]] = (
     (r"\b(?:m|met(?:er|re)s?)\b", "m"),
 )
 _HEADINGS: Final[tuple[tuple[str, Role], ...]] = (
+    (r"err|snr|sigma|±|\bs\.?d\b|\bci\b|conf|uncert|period", "other"),
     (r"speed|frequency|deg(?:rees)?\s*/\s*h", "speed"),
     (r"ampl|\bamp\b|height", "amplitude"),
     (r"local|kappa", "other lag"),
@@ -66,22 +68,21 @@ class Pasted:
 def understand(text: str) -> Pasted:
     """Return what a pasted table of constants says; no constants where it says nothing."""
     heading: list[str] = []
-    rows: list[tuple[int, str, list[float]]] = []
+    units: list[str] = []
+    rows: list[tuple[int, str, tuple[float, ...]]] = []
     left_out: list[str] = []
-    for number, line in enumerate(text.splitlines(), start=1):
-        cells = _cells(line)
-        numbers = [value for cell in cells if (value := _value(cell)) is not None]
-        name = next((found for cell in cells if (found := _name(cell)) is not None), None)
-        if name is None and len(numbers) < 2:
-            heading += cells if not rows else []
-        elif name is None:
-            left_out.append(
-                f"line {number}: no constituent known in “{' '.join(line.split())[:40]}”"
-            )
-        elif len(numbers) < 2:
-            left_out.append(f"line {number}: {name} has no amplitude and lag")
+    for line in lines_of(text):
+        if line.whole and line.name is not None:
+            rows.append((line.number, line.name, line.values))
+            units += line.units
+        elif line.name is not None:
+            left_out.append(f"line {line.number}: {line.name} has no amplitude and lag")
+        elif len(line.values) < 2:
+            heading += line.cells if not rows else ()
         else:
-            rows.append((number, name, numbers))
+            said = " ".join(line.cells)[:40]
+            mean = "; that is the mean level" if re.match(r"(\d+ )?Z0\b", said) else ""
+            left_out.append(f"line {line.number}: no constituent known in “{said}”{mean}")
     width = max((len(numbers) for _, _, numbers in rows), default=0)
     whole = [row for row in rows if len(row[2]) == width]
     left_out += [
@@ -99,34 +100,9 @@ def understand(text: str) -> Pasted:
                 left_out.append(f"line {number}: {reason}")
             else:
                 constants[name] = PastedConstant(number, name, numbers[amplitude], numbers[lag])
-    return Pasted(tuple(constants.values()), _unit(heading), roles, tuple(left_out), notes)
-
-
-def _cells(line: str) -> list[str]:
-    if "\t" in line or ";" in line or "|" in line:  # then a comma is a decimal point
-        parts = re.split(r"[\t;|]", re.sub(r"(\d),(\d)", r"\1.\2", line))
-    elif "," in line:
-        parts = line.split(",")
-    else:
-        parts = re.split(r"\s{2,}", line.strip())
-        if len(parts) < 3:
-            parts = line.split()
-    return [part.strip() for part in parts if part.strip()]
-
-
-def _value(cell: str) -> float | None:
-    """Return the number in a cell, with or without its unit; None for anything else."""
-    found = re.fullmatch(r"([+-]?(?:\d+\.?\d*|\.\d+))\s*(?:m|ft|cm|deg|°)?", cell, re.ASCII)
-    return float(found[1]) if found else None
-
-
-def _name(cell: str) -> str | None:
-    if _value(cell) is not None:
-        return None
-    try:
-        return find(cell).name
-    except UnknownConstituent:
-        return None
+    return Pasted(
+        tuple(constants.values()), _unit(heading) or _unit(units), roles, tuple(left_out), notes
+    )
 
 
 def _unit(heading: Sequence[str]) -> PastedUnit | None:
@@ -135,7 +111,7 @@ def _unit(heading: Sequence[str]) -> PastedUnit | None:
 
 
 def _roles(
-    rows: Sequence[tuple[int, str, list[float]]], width: int, heading: Sequence[str]
+    rows: Sequence[tuple[int, str, tuple[float, ...]]], width: int, heading: Sequence[str]
 ) -> tuple[tuple[Role, ...], tuple[str, ...]]:
     """Return the role of each column of numbers, and what was chosen among several."""
     columns = [[numbers[index] for _, _, numbers in rows] for index in range(width)]

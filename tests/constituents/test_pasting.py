@@ -142,3 +142,53 @@ def test_lines_in_any_order_and_some_missing_are_understood(seed: int) -> None:
     )
     taken = {each.name: each.amplitude for each in understand(text).constants}
     assert taken == {canonical(row["name"]): float(row["amplitude_m"]) for row in picked}
+
+
+_DUTCH = [("M2", 79.3, 86.1), ("S2", 19.0, 147.0), ("O1", 11.2, 189.0)]
+
+
+@pytest.mark.parametrize(
+    ("text", "unit"),
+    [
+        ("Amplitude (cm)  Phase\nM2 79,3 86,1\nS2 19,0 147,0\nO1 11,2 189", "cm"),
+        ('Name,Amplitude,Phase\nM2,"79,3","86,1"\nS2,"19,0","147,0"\nO1,"11,2","189"', None),
+        ("M2 79.3 cm 86.1°\nS2 19.0 cm 147,0°\nO1 11.2 cm 189º", "cm"),
+        ("M₂\N{NO-BREAK SPACE}79.3 86.1\nS(2) 19 147\nO₁ 11.2 189", None),
+        ("M2: amplitude 79.3, lag 86.1\nS2: amplitude 19, lag 147\nO1: 11.2, lag 189", None),
+        ("M2=79.3,86.1\nS2=19.0,147.0\nO1=11.2,189.0", None),
+        ("M2 79.3' 86.1°\nS2 19' 147°\nO1 11.2' 189°", "ft"),
+        ("Name\nAmplitude (cm)\nPhase\nM2\n79.3\n86.1\nS2\n19\n147\nO1\n11.2\n189", "cm"),
+        ("1\nM2\n79.3\n86.1\n2\nS2\n19\n147\n3\nO1\n11.2\n189", None),
+        (
+            "<table><tr><th>Name</th><th>Amplitude (cm)</th><th>Phase</th></tr><tr><td>M2</td>"
+            "<td>79.3</td>\n<td>86.1</td></tr><tr><td>S2</td><td>19</td><td>147</td></tr>"
+            "<tr><td>O1</td><td>11.2</td><td>189</td></tr></table>",
+            "cm",
+        ),
+        (
+            "const amp amp_err phase phase_err snr\nM2 79.3 0.1 86.1 0.5 5000\n"
+            "S2 19 0.1 147 2 200\nO1 11.2 0.1 189 3 90",
+            None,
+        ),
+        (
+            "Name\tPeriod (h)\tAmplitude (cm)\tLag\nM2\t12.42\t79.3\t86.1\n"
+            "S2\t12\t19\t147\nO1\t25.8\t11.2\t189",
+            "cm",
+        ),
+    ],
+)
+def test_tables_of_many_makes_are_understood(text: str, unit: str | None) -> None:
+    """Commas for decimals, marks of HTML, a cell a line, errors beside: the same constants."""
+    pasted = understand(text)
+    found = [(each.name, each.amplitude, each.phase_lag_deg) for each in pasted.constants]
+    assert found == _DUTCH
+    assert (pasted.unit, pasted.left_out) == (unit, ())
+
+
+def test_no_line_with_a_known_name_is_dropped_in_silence() -> None:
+    """What stands on a page and is not taken is named, and the mean level is told apart."""
+    pasted = understand("Z0 2.02 0\nM2 79.3 86.1\nS2 lost 147\nO1 11.2 -189")
+    assert [each.name for each in pasted.constants] == ["M2", "O1"]
+    assert len(pasted.left_out) == 2
+    assert "that is the mean level" in pasted.left_out[0]
+    assert "S2" in pasted.left_out[1]
