@@ -5,7 +5,7 @@ from __future__ import annotations
 from planner.logbook.backups import Backup
 from planner.logbook.bin import Binned
 from planner.logbook.book import Logbook, default_logbook
-from planner.logbook.entries import Crab, Haul, Trap, TrapEvent, Trip, TripOutcome
+from planner.logbook.entries import Crab, Haul, Promise, Trap, TrapEvent, Trip, TripOutcome
 from planner.logbook.errors import (
     LogbookDamaged,
     LogbookError,
@@ -34,6 +34,7 @@ __all__ = [
     "LogbookError",
     "LogbookInUse",
     "LogbookNewer",
+    "Promise",
     "Rescue",
     "Trap",
     "TrapEvent",

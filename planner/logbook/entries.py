@@ -7,6 +7,8 @@ from dataclasses import dataclass, field
 from datetime import date, datetime
 from typing import Final
 
+from planner.estimates import Interval
+
 # What a crab may be called; "" stands for not recorded. The words of the trade.
 SEXES: Final = ("male", "immature female", "mature female")
 WIDTHS_BY: Final = ("point to point", "inside the points")
@@ -72,12 +74,24 @@ class Haul:
 
 
 @dataclass(frozen=True)
+class Promise:
+    """What the plan of a trip forecast when the trip was begun, to be judged by what came.
+
+    full_keepers: of the whole trip. light_share: of legal crabs, 0 to 1.
+    """
+
+    full_keepers: Interval
+    light_share: Interval
+
+
+@dataclass(frozen=True)
 class Trip:
     """What belongs to a trip as a whole; a name is unique within its place.
 
     crew: people aboard. weather: in words. water_c: one reading for the trip, where hauls have
     none of their own. kitchen_picked: crabs of the whole catch that were picked, kitchen_light:
-    how many of those were light. kitchen_asked: whether the window has asked for that count.
+    how many of those were light. promise: None for a trip that was not begun from a plan.
+    kitchen_asked: whether the window has asked for the kitchen's count.
     """
 
     name: str
@@ -88,6 +102,7 @@ class Trip:
     notes: str = ""
     kitchen_picked: int | None = None
     kitchen_light: int | None = None
+    promise: Promise | None = None
     kitchen_asked: bool = field(default=False, compare=False, repr=False)
 
 

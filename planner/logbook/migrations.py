@@ -132,7 +132,10 @@ _SECOND: Final = (
     """,
 )
 
-MIGRATIONS: Final[tuple[tuple[str, ...], ...]] = (_FIRST, _SECOND)
+# What the plan of a trip forecast, as JSON; empty for a trip begun without a plan.
+_THIRD: Final = ("ALTER TABLE trips ADD COLUMN promise TEXT NOT NULL DEFAULT ''",)
+
+MIGRATIONS: Final[tuple[tuple[str, ...], ...]] = (_FIRST, _SECOND, _THIRD)
 
 
 def latest_version() -> int:

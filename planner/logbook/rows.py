@@ -5,13 +5,14 @@ from __future__ import annotations
 import json
 import sqlite3
 from collections.abc import Mapping, Sequence
-from dataclasses import fields
+from dataclasses import asdict, fields
 from datetime import UTC, date, datetime
 from sys import intern
 from typing import Any, Final
 
+from planner.estimates import Interval
 from planner.logbook.columns import COLUMNS, LABELS, TIMES
-from planner.logbook.entries import Crab, Haul, Trap, TrapEvent, Trip
+from planner.logbook.entries import Crab, Haul, Promise, Trap, TrapEvent, Trip
 
 Values = dict[str, object]
 
@@ -60,13 +61,31 @@ def crab_of(row: sqlite3.Row) -> Crab:
 
 def trip_details(trip: Trip) -> Values:
     """Return what the user told of a trip as a whole."""
-    return {name: getattr(trip, name) for name in TRIP_DETAILS}
+    details: Values = {name: getattr(trip, name) for name in TRIP_DETAILS}
+    promise = "" if trip.promise is None else json.dumps(asdict(trip.promise))
+    return {**details, "promise": promise}
 
 
 def trip_of(row: sqlite3.Row) -> Trip:
     """Return the trip of a row."""
     details = {name: row[name] for name in TRIP_DETAILS}
-    return Trip(row["name"], row["place"], **details, kitchen_asked=bool(row["kitchen_asked"]))
+    promise = _promise_of(row["promise"]) if row["promise"] else None
+    asked = bool(row["kitchen_asked"])
+    return Trip(row["name"], row["place"], **details, promise=promise, kitchen_asked=asked)
+
+
+def _promise_of(text: str) -> Promise | None:
+    """Return what was forecast; one that cannot be read must not keep the trip from being read."""
+    try:
+        written = json.loads(text)
+        return Promise(
+            **{
+                name: Interval(*(float(written[name][end]) for end in ("mean", "low", "high")))
+                for name in ("full_keepers", "light_share")
+            }
+        )
+    except (KeyError, TypeError, ValueError):
+        return None
 
 
 def trap_values(trap: Trap) -> Values:

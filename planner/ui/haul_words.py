@@ -9,7 +9,7 @@ from typing import Final
 
 from planner.logbook import Haul, Trip, TripOutcome
 from planner.logbook.log import haul_judged
-from planner.phrasing import one_in
+from planner.phrasing import count_text, light_text, one_in
 from planner.ui.haul_cells import COLUMNS, NOT_RECORDED, Column
 
 # Judgements: beyond these a slip of the finger is likelier than the catch.
@@ -51,6 +51,15 @@ _WANTED: Final = tuple(
     for column in COLUMNS
     if column.field in ("trap", "spot", "set_at", "hauled_at", "keepers", "judged", "light")
 )
+
+
+def promised(trip: Trip | None) -> str:
+    """Return what the plan of a trip forecast, "" for a trip begun without one."""
+    if trip is None or trip.promise is None:
+        return ""
+    keepers = count_text(trip.promise.full_keepers)
+    light = light_text(trip.promise.light_share)
+    return f"The plan forecast {keepers} full keepers; light crabs {light}."
 
 
 def missing(hauls: Sequence[Haul], trip: Trip | None = None) -> str:

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.handouts.layout import TrapLayout, trip_layout
-from planner.logbook import Haul, TripKey, TripOutcome, book_zone
+from planner.logbook import Haul, Promise, Trip, TripKey, TripOutcome, book_zone
 from planner.phrasing import day_text
 from planner.trips import Plan
 from planner.ui.bin_dialog import BinDialog
@@ -70,6 +70,9 @@ class HaulsView(QWidget):
         self.like_last.setToolTip("A trip hauled today, with the traps and spots of the last one")
         self.traps = button("Traps…", self._show_traps, "Every trap, what befell it, what it gave")
         self.bin = button("Bin…", self._show_bin, "What was deleted, until you empty it")
+        self.look_back = button(
+            "Look back…", self._show_look_back, "Catch and light crabs over time and by kind"
+        )
         self.delete = button("Delete trip", self._delete)
         self.delete.setToolTip("Into the bin; Undo in the Edit menu brings it back at once")
         self.entry.bar.addWidget(self.delete)
@@ -81,7 +84,8 @@ class HaulsView(QWidget):
         top = title("Log hauls ")
         top.setWordWrap(False)
         top.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
-        column.addLayout(Flow(top, self.from_plan, self.like_last, self.traps, self.bin))
+        begin = (self.from_plan, self.like_last)
+        column.addLayout(Flow(top, *begin, self.traps, self.bin, self.look_back))
         locked = QHBoxLayout()
         locked.addWidget(self.locked, 1)
         locked.addWidget(self.unlock)
@@ -213,7 +217,8 @@ class HaulsView(QWidget):
             return
         begun = trip_begun_for(log, site, plan)
         if begun is None:
-            self._start(lambda traps: trip_of_plan(log, site, plan, traps))
+            promise = Promise(plan.full_keepers, plan.light_share)
+            self._start(lambda traps: trip_of_plan(log, site, plan, traps), promise)
         else:
             self._show_trip(begun)
             self.refresh()
@@ -224,7 +229,9 @@ class HaulsView(QWidget):
         if site is not None:
             self._start(lambda traps: trip_like_last(self.bench.log, site, today, traps))
 
-    def _start(self, rows: Callable[[TrapLayout], tuple[Haul, ...]]) -> None:
+    def _start(
+        self, rows: Callable[[TrapLayout], tuple[Haul, ...]], promise: Promise | None = None
+    ) -> None:
         site, log = self.bench.site, self.bench.log
         assert site is not None
 
@@ -232,7 +239,8 @@ class HaulsView(QWidget):
             hauls = rows(traps)
             trip = (hauls[0].trip, hauls[0].place)
             self._stack.setCurrentIndex(1)
-            self.saver.save(trip, hauls, f"start of trip {trip[0]}")
+            details = None if promise is None else Trip(*trip, promise=promise)
+            self.saver.save(trip, hauls, f"start of trip {trip[0]}", details)
             self._show_trip(trip)
             self.entry.table.setFocus()
 
@@ -249,6 +257,12 @@ class HaulsView(QWidget):
 
     def _show_traps(self) -> None:
         TrapsWindow(self.bench, self).show()
+
+    def _show_look_back(self) -> None:
+        # Charts are loaded when they are asked for.
+        from planner.ui.look_back import LookBackWindow
+
+        LookBackWindow(self.bench, self).show()
 
     def _show_bin(self) -> None:
         BinDialog(self.bench, self).open()

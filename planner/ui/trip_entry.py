@@ -20,7 +20,7 @@ from planner.ui.haul_model import HaulModel
 from planner.ui.haul_rows import hauls_of, row_after, zone_for
 from planner.ui.haul_saving import HaulSaver
 from planner.ui.haul_table import KEYS_IN_WORDS, HaulTable
-from planner.ui.haul_words import doubts, missing, totals
+from planner.ui.haul_words import doubts, missing, promised, totals
 from planner.ui.parts import body, button, caution, heading, quiet, scrolled
 from planner.ui.theme import SPACE
 from planner.ui.trip_details import TripDetails
@@ -140,7 +140,8 @@ class TripEntry(QWidget):
 
     def _sum_up(self) -> None:
         hauls = self.model.hauls
-        self.totals.setText(totals(hauls, self._trip))
+        parts = (totals(hauls, self._trip), promised(self._trip))
+        self.totals.setText(". ".join(part for part in parts if part))
         self.missing.setText(missing(hauls, self._trip))
         self.missing.setVisible(bool(self.missing.text()))
         found = doubts(hauls, datetime.now(UTC), self._trip)

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Iterator
+from contextlib import closing
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
 import pytest
 
-from planner.logbook import Crab, Haul, Log, Logbook, LogError, Trap, TrapEvent, Trip
+from planner.estimates import Interval
+from planner.logbook import Crab, Haul, Log, Logbook, LogError, Promise, Trap, TrapEvent, Trip
 
 HAULED = datetime(2026, 8, 14, 11, tzinfo=UTC)
 CRAB = Crab("male", 142.0, "point to point", 171.0, "papershell", "none", "white", "light", 21.0)
@@ -206,3 +209,25 @@ def test_reading_again_reads_what_changed(book: Logbook) -> None:
         assert reader.read() == book.read()
         book.save_trip("4", [haul("A1", "4", keepers=1, set_at=HAULED - timedelta(hours=9))])
         assert reader.read() == book.read()
+
+
+def test_what_a_plan_promised_stays_with_its_trip(book: Logbook) -> None:
+    """Later details, counts, undo and the bin leave the forecast of the plan as it was."""
+    promise = Promise(Interval(14.5, 9.0, 20.0), Interval(0.12, 0.05, 0.25))
+    details = Trip("14 Aug", "Sedge Hollow", promise=promise)
+    book.save_trip("14 Aug", [haul("A1")], details, change="start")
+    book.save_trip("14 Aug", [haul("A1", keepers=3)])
+    (trip,) = book.read().trips
+    assert trip.promise == promise
+    book.save_details(replace(trip, kitchen_picked=5, kitchen_light=1))
+    book.undo()
+    book.delete_trip("14 Aug")
+    book.take_out_of_bin(book.binned()[0].number)
+    assert book.read().trips[0].promise == promise
+    book.close()
+    with closing(sqlite3.connect(book.path)) as file, file:
+        file.execute("UPDATE trips SET promise = '{\"full_keepers\": 3}'")
+    with Logbook.open(book.path) as again:
+        (trip,) = again.read().trips
+        assert trip.promise is None
+        assert again.read().hauls[0].keepers == 3

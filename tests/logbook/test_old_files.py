@@ -54,3 +54,10 @@ def test_the_second_schema_keeps_crabs_traps_kitchen_and_bin(tmp_path: Path) -> 
         (binned,) = book.binned()
         book.take_out_of_bin(binned.number)
         assert [trip.name for trip in book.read().trips] == ["14 Aug", "13 Aug"]
+
+
+def test_the_third_schema_keeps_what_a_plan_promised() -> None:
+    """What came with the third schema stays readable under every later one."""
+    promise = read_log(FILES[2], lambda _: None).trips[0].promise
+    assert promise is not None
+    assert (promise.full_keepers.mean, promise.light_share.high) == (14.0, 0.25)
