@@ -28,7 +28,17 @@ ROOT = environment.ROOT
 # Folders of tests that run once only: the core's own where there is no Qt, two at a time; those
 # that need Qt, a quiet machine or the checkout itself where there is, one after the other, since
 # a worker that crashes under xdist can be reported as a success. All else runs in both.
-ONLY_WITHOUT_QT = ("constituents", "sites", "tides", "sky", "logbook", "intake", "molt", "trips", "trials")
+ONLY_WITHOUT_QT = (
+    "constituents",
+    "sites",
+    "tides",
+    "sky",
+    "logbook",
+    "intake",
+    "molt",
+    "trips",
+    "trials",
+)
 ONLY_WITH_QT = ("ui", "benchmarks", "packaging")
 
 # A job that needs every file that the wheel must carry.
