@@ -6,6 +6,7 @@ from collections import defaultdict
 from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Final
+from zoneinfo import ZoneInfo
 
 import numpy as np
 
@@ -90,7 +91,7 @@ def trip_sheet(facts: TripFacts, today: date, style: Style) -> TripSheet:
         f"{day_text(plan.haul_at.astimezone(zone).date())}",
         invented="INVENTED place, water and rules: not for a real trip." if site.invented else "",
         made=f"Made {day_text(today)} {today.year} with Fullshell. Times on the clock of "
-        f"{zone.key} ({zone_text(plan.haul_at, zone)}).",
+        f"{zone.key} ({_clocks(plan.set_at, plan.haul_at, zone)}).",
         times=_times(facts, style),
         curve=_curve(facts, style),
         spot_head=(
@@ -109,6 +110,11 @@ def trip_sheet(facts: TripFacts, today: date, style: Style) -> TripSheet:
         rules_note=here.checked,
         cautions=_cautions(facts),
     )
+
+
+def _clocks(set_at: datetime, haul_at: datetime, zone: ZoneInfo) -> str:
+    first, last = zone_text(set_at, zone), zone_text(haul_at, zone)
+    return first if first == last else f"{first} at the set, {last} at the haul"
 
 
 def _times(facts: TripFacts, style: Style) -> tuple[tuple[str, str], ...]:

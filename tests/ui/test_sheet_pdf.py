@@ -7,6 +7,8 @@ from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 from unicodedata import normalize
 
+import numpy as np
+import pypdfium2 as pdfium
 import pytest
 from pypdf import PdfReader
 
@@ -87,24 +89,55 @@ def test_fonts_are_embedded(tmp_path: Path) -> None:
         assert {"/FontFile", "/FontFile2", "/FontFile3"} & set(descriptor), font
 
 
-def test_all_text_lies_on_the_page(tmp_path: Path) -> None:
-    """Protects from clipping: every piece of text begins within the margins of the page."""
+_BLANK = "\ufffe \r\n"
+Box = tuple[float, float, float, float]  # left, bottom, right, top, in points
+
+
+def letters_of(path: Path) -> list[Box]:
+    """Return where each letter of the page is inked, read by another library than pypdf."""
+    text = pdfium.PdfDocument(path)[0].get_textpage()
+    inked = (at for at in range(text.count_chars()) if text.get_text_range(at, 1).strip(_BLANK))
+    return [text.get_charbox(at) for at in inked]
+
+
+@pytest.mark.parametrize("paper", ["A4", "letter"])
+@pytest.mark.parametrize("style", STYLES, ids=["metric", "american"])
+def test_nothing_is_clipped(tmp_path: Path, paper: Paper, style: Style) -> None:
+    """Protects from clipping: every letter and every line of the chart lies whole within the
+    margins, by its bounding box."""
+    out = tmp_path / "sheet.pdf"
+    write_sheet(made_sheet(load_site(demo_place()), style), out, paper)
+    page = pdfium.PdfDocument(out)[0]
+    width, height = page.get_size()
+    margin = 12 / 25.4 * 72 - 2  # a pen with its mitre, and the rounding of the paper's size
+    drawn = [part.get_bounds() for part in page.get_objects()]
+    letters = letters_of(out)
+    assert len(letters) > 1000
+    assert len(drawn) > len(letters) / 2
+    for left, bottom, right, top in (*drawn, *letters):
+        assert margin <= left <= right <= width - margin
+        assert margin <= bottom <= top <= height - margin
+
+
+@pytest.mark.parametrize("paper", ["A4", "letter"])
+def test_no_letter_lies_on_another(tmp_path: Path, paper: Paper) -> None:
+    """Protects from columns, rows and the chart's words that run into each other."""
+    out = tmp_path / "sheet.pdf"
+    write_sheet(made_sheet(load_site(demo_place()), Style()), out, paper)
+    boxes = np.array(letters_of(out))
+    for at, (left, bottom, right, top) in enumerate(boxes):
+        # Next to each other letters may join, as fl and Yo do.
+        others = boxes[at + 4 :]
+        wide = np.minimum(others[:, 2], right) - np.maximum(others[:, 0], left)
+        high = np.minimum(others[:, 3], top) - np.maximum(others[:, 1], bottom)
+        assert not np.any((wide > 0.5) & (high > 0.5)), boxes[at]
+
+
+def test_a_sheet_over_a_change_of_clocks_names_both(tmp_path: Path) -> None:
+    """Protects the set from being read on the haul's clock: the page names the zone of each."""
     out = tmp_path / "sheet.pdf"
     write_sheet(made_sheet(load_site(demo_place()), Style()), out)
-    page = PdfReader(out).pages[0]
-    places: list[tuple[float, float]] = []
-
-    def visit(text: str, cm: list[float], tm: list[float], _font: object, _size: float) -> None:
-        if text.strip():
-            x, y = tm[4], tm[5]
-            places.append((x * cm[0] + y * cm[2] + cm[4], x * cm[1] + y * cm[3] + cm[5]))
-
-    page.extract_text(visitor_text=visit)
-    assert len(places) > 50
-    margin = 12 / 25.4 * 72 - 1
-    for x, y in places:
-        assert margin <= x <= float(page.mediabox.width) - margin
-        assert margin <= y <= float(page.mediabox.height) - margin
+    assert "EDT at the set, EST at the haul" in text_of(out)
 
 
 @pytest.mark.parametrize("paper", ["A4", "letter"])
