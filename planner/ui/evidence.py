@@ -123,9 +123,15 @@ class EvidenceView(QWidget):
                 page.say(_NOT_JUDGED)
             return
         self.effects.show_evidence(evidence)
-        self.record.show_record(evidence.record)
+        self.record.show_record(evidence.record, self._promises())
         for page in self._learned_pages:
             page.show_inside()
+
+    def _promises(self) -> str:
+        from planner.trips.promises import judged_promises, promises_text
+
+        site, log = self.bench.site, self.bench.log
+        return "" if site is None or log is None else promises_text(judged_promises(log, site.name))
 
 
 class _Learned(QStackedWidget):

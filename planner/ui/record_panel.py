@@ -19,7 +19,7 @@ from planner.ui.evidence_rows import (
     reliable_rows,
     score_rows,
 )
-from planner.ui.parts import Card, heading, quiet
+from planner.ui.parts import Card, body, heading, quiet
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.trip_chart import mark_size
@@ -100,6 +100,7 @@ class RecordPanel(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.sentence = heading("")
+        self.promises = body()
         self.scores = RowsModel(SCORE_COLUMNS, numbers=(1, 2))
         scores = rows_table(self.scores, "Scores of the forecasts", wide=0)
         scores.setMaximumHeight(_SCORES_PX)
@@ -109,6 +110,7 @@ class RecordPanel(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(self.sentence)
+        column.addWidget(self.promises)
         column.addWidget(scores)
         column.addWidget(
             quiet(
@@ -137,8 +139,9 @@ class RecordPanel(QWidget):
             1,
         )
 
-    def show_record(self, record: Record) -> None:
-        """Show another record."""
+    def show_record(self, record: Record, promises: str = "") -> None:
+        """Show another record; promises: how the plans' own forecasts did, in words."""
+        self.promises.setText(promises)
         self.sentence.setText(record_text(record))
         self.scores.show(score_rows(record))
         self.rows.show(record_rows(record))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import math
 from collections.abc import Iterator
 from dataclasses import replace
@@ -21,7 +22,7 @@ from PySide6.QtWidgets import QLabel, QPushButton, QWidget
 from planner import molt
 from planner.assets import demo_log, demo_place
 from planner.estimates import Band, Interval, interval_of_draws
-from planner.logbook import Haul, Log, TripOutcome
+from planner.logbook import Haul, Log, Promise, Trip, TripOutcome
 from planner.molt.evidence_types import Cause, Curve, Effect, Evidence, PastForecast, Record
 from planner.molt.record import reliability_of
 from planner.trials import settle_texts
@@ -31,7 +32,7 @@ from planner.ui.evidence_rows import effect_text, record_rows, record_text, scor
 from planner.ui.record_panel import RecordPanel
 from planner.ui.sources import Source
 from planner.ui.state import ViewState
-from planner.ui.trial_rows import groupings, weigh_traps
+from planner.ui.trial_rows import groupings, legend_text, weigh_traps
 from planner.ui.trip_chart import mark_size
 from planner.ui.trip_points import TripPoint, moon_words, point_rows, trip_points
 from planner.ui.workbench import Workbench
@@ -142,6 +143,55 @@ def test_traps_are_compared_by_what_the_user_chooses(view: EvidenceView, qtbot: 
     assert panel.found.trial.by == "spot"
     names = {panel.groups.data(panel.groups.index(row, 0)) for row in range(6)}
     assert "deep bend" in names
+
+
+def test_a_comparison_is_exported(
+    view: EvidenceView, qtbot: Any, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The file holds what the screen shows: a table by default, a picture by its ending."""
+    from PySide6.QtGui import QImage
+    from PySide6.QtWidgets import QFileDialog
+
+    view.tabs.setCurrentWidget(view.trials)
+    _settle(qtbot, view)
+    panel = view.trials
+    table, picture = tmp_path / "traps.csv", tmp_path / "traps.png"
+    for path in (table, picture):
+        answer = (str(path), "")
+        monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_, answer=answer: answer)
+        with qtbot.waitSignal(view.bench.notice, timeout=30_000):
+            panel.save.click()
+    rows = list(csv.DictReader(table.open(encoding="utf-8", newline="")))
+    assert panel.found is not None
+    assert [row["group"] for row in rows] == [group.name for group in panel.found.trial.groups]
+    assert sum(int(row["counted"]) for row in rows) == panel.found.trial.hauls
+    assert rows[0]["sentence"] == panel.sentence.text()
+    assert float(rows[0]["low_80"]) < float(rows[0]["rate"]) < float(rows[0]["high_80"])
+    image = QImage(str(picture))
+    assert image.width() >= panel.compared.width()
+
+
+def test_what_would_settle_it_has_dates(view: EvidenceView, qtbot: Any) -> None:
+    """Dates stand beside the hauls until the question is settled, then no more."""
+    view.tabs.setCurrentWidget(view.trials)
+    _settle(qtbot, view)
+    panel = view.trials
+    assert "At your pace that trip ends about" in panel.settle.text()
+    view.bench._set_log(Log(tuple(_hauls(12, {"wire": 1, "coated": 6}))))
+    _settle(qtbot, view)
+    assert "Nothing more is needed" in panel.settle.text()
+    assert "pace" not in panel.settle.text()
+
+
+def test_a_long_log_is_thinned_for_the_picture_only() -> None:
+    """Thousands of rings would hide each other: some are drawn, and that is said."""
+    hauls = _hauls(150, {"wire": 1, "coated": 5, "gold": 3, "old": 2})
+    found = weigh_traps(hauls, "design", "keepers", 1.5)
+    assert found.thinned
+    assert all(len(points) <= 300 for points in found.singles.values())
+    assert {min(found.singles["wire"]), max(found.singles["wire"])} == {1, 2}
+    assert "some of the hauls" in legend_text(found.trial, found.thinned)
+    assert "single hauls" in legend_text(found.trial, False)
 
 
 def test_a_result_for_an_older_log_is_dropped(view: EvidenceView, qtbot: Any) -> None:
@@ -407,6 +457,18 @@ def test_the_demo_log_is_learned_from_and_weighed(view: EvidenceView, qtbot: Any
     assert said.count(f"from {judged} trips") == len(view.evidence.effects)
     assert view.record.rows.rowCount() == len(view.evidence.record.trips) > 10
     assert "past trips forecast from earlier trips only" in view.record.sentence.text()
+    assert "No trip begun from a plan" in view.record.promises.text()
+
+
+def test_plans_are_held_against_what_came(view: EvidenceView, qtbot: Any) -> None:
+    """A judged trip that was begun from a plan is set beside the plan's own forecast."""
+    log = view.bench.log
+    judged = next(each for each in log.outcomes("Sedge Hollow") if each.judged and each.keepers)
+    promise = Promise(Interval(14, 9, 20), Interval(0.1, 0.05, 0.2))
+    begun = Trip(judged.trip, judged.place, promise=promise)
+    view.bench._set_log(Log(log.hauls, (begun,)))
+    _settle(qtbot, view)
+    assert "1 trip begun from a plan was forecast 14 full keepers" in view.record.promises.text()
 
 
 def test_a_log_without_judged_crabs_says_what_is_missing(view: EvidenceView, qtbot: Any) -> None:

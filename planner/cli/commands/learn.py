@@ -77,6 +77,10 @@ def _answer(args: Namespace) -> Answer:
         yield heading(site, f"{len(outcomes)} logged trips, {judged} crabs judged, {light} light")
         yield from _trip_lines(site, outcomes)
         yield from _evidence_lines(found, args.worth)
+        if log is not None:
+            from planner.trips.promises import judged_promises, promises_text
+
+            yield promises_text(judged_promises(log, site.name))
 
     return Answer(data, sheet, text)
 
