@@ -4,13 +4,18 @@ from __future__ import annotations
 
 import gc
 import os
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from planner.errors import PlannerError
 from planner.phrasing import Style
 from planner.ui.state import ThemeChoice, ViewName
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
 
 
 @dataclass(frozen=True)
@@ -29,9 +34,10 @@ class Shot:
     style: Style = field(default_factory=Style)
 
 
-def draw(out: Path, shot: Shot) -> None:
+def draw(out: Path, shot: Shot, look: Callable[[QWidget], None] | None = None) -> None:
     """Draw the window to an image file (PNG by its name); nothing of the user's is changed.
 
+    look: called with the window as it was drawn, before it is closed.
     Raises PlannerError when the place or log cannot be read or the file not be written.
     """
     # Before the application object exists; a screen, where there is one, is not needed.
@@ -74,6 +80,8 @@ def draw(out: Path, shot: Shot) -> None:
                 f"{out}: the picture could not be written; name a .png file in a folder that "
                 "exists and can be written to"
             )
+        if look is not None:
+            look(window)
     finally:
         window.close()
         window.deleteLater()
