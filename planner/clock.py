@@ -6,7 +6,7 @@ A naive `datetime` is refused everywhere.
 
 from __future__ import annotations
 
-from datetime import UTC, date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta, tzinfo
 from zoneinfo import ZoneInfo
 
 import numpy as np
@@ -60,7 +60,7 @@ def days_between(first: date, last: date) -> list[date]:
     return [first + timedelta(days=i) for i in range((last - first).days + 1)]
 
 
-def parse_instant(text: str, zone: ZoneInfo) -> datetime:
+def parse_instant(text: str, zone: tzinfo) -> datetime:
     """Return an ISO 8601 instant in UTC; without an offset it is local time in the zone.
 
     A bare date is its local midnight. A local time that the clocks skip is read as the

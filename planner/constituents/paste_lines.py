@@ -94,7 +94,7 @@ def _read(number: int, cells: Sequence[str]) -> Line:
             units += [_UNIT_WORDS.get(found[2], found[2])] if found[2] else []
         elif values and _UNIT.fullmatch(cell):
             units.append(cell)
-    name = next((found for cell in kept if (found := _name(cell)) is not None), None)
+    name = next((known for cell in kept if (known := _name(cell)) is not None), None)
     return Line(number, kept, name, tuple(values), tuple(units))
 
 

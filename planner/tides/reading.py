@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import math
 from collections.abc import Iterator
-from datetime import datetime
+from datetime import datetime, tzinfo
 from pathlib import Path
 from typing import Final
 from zoneinfo import ZoneInfo
@@ -18,6 +18,11 @@ from planner.estimates import Floats
 from planner.tides.observed import ObservedTurns
 from planner.units import LengthUnit, metres_from
 
+# Headings that gauges' files give the columns, read as ours.
+_COLUMNS: Final = {
+    "date time": "time", "datetime": "time", "date/time": "time", "water level": "height",
+    "level": "height", "sea level": "height", "time": "time", "height": "height", "kind": "kind",
+}  # fmt: skip
 _KINDS: Final = {"high": True, "h": True, "low": False, "l": False}
 
 
@@ -48,11 +53,13 @@ def read_observed_turns(path: Path, zone: ZoneInfo, unit: LengthUnit) -> Observe
     )
 
 
-def read_levels(path: Path, zone: ZoneInfo, unit: LengthUnit) -> tuple[Instants, Floats]:
+def read_levels(path: Path, zone: tzinfo, unit: LengthUnit) -> tuple[Instants, Floats]:
     """Read a record of levels from a CSV file with the header time,height.
 
-    Times as in `read_observed_turns`; an empty height is a gap. Returns instants in order
-    and levels in metres, NaN in gaps, both of shape (n,). InputError lists every bad line.
+    Times as in `read_observed_turns`; an empty height is a gap. Headings as gauges' own files
+    have them ("Date Time", "Water Level") are understood, other columns passed over. Returns
+    instants in order and levels in metres, NaN in gaps, both of shape (n,). InputError lists
+    every bad line.
     """
     problems: list[Problem] = []
     found: list[tuple[np.datetime64, float]] = []
@@ -77,13 +84,13 @@ def _rows(path: Path, columns: tuple[str, ...]) -> Iterator[tuple[str, dict[str,
         what = f"has no column {', '.join(sorted(missing))}"
         remedy = f"begin the file with the line {','.join(columns)}"
         raise InputError(str(path), [Problem("line 1", "".join(lines[:1]), what, remedy)])
-    reader = csv.DictReader(lines)
+    reader = csv.DictReader(lines[1:], _header(lines))
     try:
         for row in reader:
             cells = {str(key).strip(): (value or "").strip() for key, value in row.items() if key}
-            yield f"line {reader.line_num}", cells
+            yield f"line {reader.line_num + 1}", cells
     except csv.Error as error:
-        line = f"line {reader.line_num}"
+        line = f"line {reader.line_num + 1}"
         problem = Problem(line, "", f"is not CSV: {error}", "look for a quote left open")
         raise InputError(str(path), [problem]) from error
 
@@ -99,12 +106,13 @@ def _lines(path: Path) -> list[str]:
 
 def _header(lines: list[str]) -> list[str]:
     try:
-        return [name.strip() for name in next(csv.reader(lines), [])]
+        names = [name.strip() for name in next(csv.reader(lines), [])]
     except csv.Error:  # a cell of endless length
         return []
+    return [_COLUMNS.get(name.casefold(), name) for name in names]
 
 
-def _moment(text: str, zone: ZoneInfo, line: str, problems: list[Problem]) -> datetime | None:
+def _moment(text: str, zone: tzinfo, line: str, problems: list[Problem]) -> datetime | None:
     try:
         return parse_instant(text, zone)
     except ValueError:

@@ -28,11 +28,15 @@ _GREAT: Final = frozenset({"M2", "S2", "N2", "K1", "O1"})
 
 @dataclass(frozen=True)
 class Taken:
-    """Constants taken over: in the unit of the place, with the clock of their lags."""
+    """Constants taken over: in the unit of the place, with the clock of their lags.
+
+    mean_level: in the same unit, None to keep the one that is there.
+    """
 
     constituents: dict[str, dict[str, float]]
     clock: str
     words: str
+    mean_level: float | None = None
 
 
 def in_unit_of_place(pasted: Pasted, page: str, place: str) -> dict[str, dict[str, float]]:

@@ -19,10 +19,12 @@ from planner.ui.edit_history import SaveHistory, Step
 from planner.ui.edit_pane import EditPane
 from planner.ui.edit_preview import Preview, preview
 from planner.ui.edit_section import Section
+from planner.ui.free_section import FreeSection
 from planner.ui.observed_rows import carry_over
 from planner.ui.offsets_form import Whose
 from planner.ui.parts import Halves, body, button, caution, scrolled
 from planner.ui.place_sections import PlaceSection, SpotsSection, TemperatureSection
+from planner.ui.rules_section import RulesSection
 from planner.ui.theme import SPACE
 from planner.ui.water_section import WaterSection
 from planner.ui.workbench import Workbench
@@ -69,14 +71,16 @@ class PlaceEditor(QWidget):
     def _build(self) -> None:
         self.place, self.water = PlaceSection(), WaterSection(self.bench)
         self.spots, self.temperature = SpotsSection(), TemperatureSection()
+        self.rules, self.free = RulesSection(self.state), FreeSection(self.bench)
         self.water.offsets.whose = self._whose
+        self.water.record.latitude_deg = self.place.latitude_deg
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         self.tabs.setAccessibleName("What to edit")
         self.tabs.tabBar().setAccessibleName("What to edit")
-        self._titles = ("Water", "Place", "Spots and ramp", "Temperature")
+        self._titles = ("Water", "Place", "Spots and ramp", "Temperature", "Rules", "Free days")
         self._sections: tuple[Section, ...] = (
-            self.water, self.place, self.spots, self.temperature,
+            self.water, self.place, self.spots, self.temperature, self.rules, self.free,
         )  # fmt: skip
         for words, section in zip(self._titles, self._sections, strict=True):
             section.changed.connect(self._changed)
@@ -86,6 +90,7 @@ class PlaceEditor(QWidget):
             self.tabs.addTab(scrolled(column, words), words)
         self.place.units.currentIndexChanged.connect(lambda _: self._show_unit())
         self.place.zone.textChanged.connect(self.water.show_zone)
+        self.place.zone.textChanged.connect(self.free.show_zone)
         self.pane = EditPane(self.bench)
         left, right = QVBoxLayout(), QVBoxLayout()
         left.addWidget(self.tabs)

@@ -70,6 +70,11 @@ class PlaceSection(Section):
         """The unit of every height of the place, "m" or "ft"."""
         return str(self.units.currentData())
 
+    def latitude_deg(self) -> float | None:
+        """Return the latitude as typed, None where it is no latitude."""
+        value = number_or_text(self.latitude.text())
+        return float(value) if isinstance(value, (int, float)) and abs(value) <= 90 else None
+
     def show_tables(self, tables: Mapping[str, Any]) -> None:
         water = table_in(tables, "water")
         for field, value in (

@@ -26,9 +26,11 @@ from planner.ui.edit_section import Section, table_in, text_of
 from planner.ui.offsets_form import OffsetsForm
 from planner.ui.parts import button, quiet
 from planner.ui.paste_form import PasteForm, Taken, as_rows
+from planner.ui.record_form import RecordForm
 from planner.ui.rows_editor import RowsEditor
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
+from planner.units import LengthUnit
 
 _IN_WORDS: Final = {
     f"water.offsets.{kind}_{key}": f"water.offsets.{kind} water, {words}"
@@ -69,9 +71,11 @@ class WaterSection(Section):
         self.pages.addWidget(self._make_constants())
         self.pages.addWidget(self.offsets)
         self.paste = PasteForm()
-        self.paste.taken.connect(self._taken)
-        self.paste.cancelled.connect(lambda: self._paste_over(False))
-        self.plain = QWidget()
+        self.plain: QWidget = QWidget()
+        self.record = RecordForm(bench)
+        for over in (self.paste, self.record):
+            over.taken.connect(self._taken)
+            over.cancelled.connect(lambda: self._show_over(self.plain))
         column = QVBoxLayout(self.plain)
         column.setContentsMargins(0, 0, 0, 0)
         column.addLayout(choice)
@@ -82,7 +86,8 @@ class WaterSection(Section):
         whole.setContentsMargins(0, SPACE, SPACE, 0)
         whole.addWidget(self.plain, 1)
         whole.addWidget(self.paste, 1)
-        self.paste.hide()
+        whole.addWidget(self.record, 1)
+        self._show_over(self.plain)
 
     def _make_constants(self) -> QWidget:
         self.clock, self.rule = QComboBox(), QComboBox()
@@ -97,8 +102,13 @@ class WaterSection(Section):
         self.constants.changed.connect(self.changed)
         self.begin_paste = button(
             "Paste from an agency's page…",
-            lambda: self._paste_over(True),
+            self._begin_paste,
             "Put a whole table of constants in at once",
+        )
+        self.begin_record = button(
+            "Fit to a gauge's record…",
+            self._begin_record,
+            "Work constants out from hourly or six-minute levels in a CSV file",
         )
         self.said = quiet()
         page = QWidget()
@@ -107,6 +117,7 @@ class WaterSection(Section):
         column.addLayout(form)
         row = QHBoxLayout()
         row.addWidget(self.begin_paste)
+        row.addWidget(self.begin_record)
         row.addStretch(1)
         column.addLayout(row)
         column.addWidget(self.said)
@@ -135,7 +146,7 @@ class WaterSection(Section):
             "of the nearest station and paste it here."
         )
         self.said.setVisible(bool(self.said.text()))
-        self._paste_over(False)
+        self._show_over(self.plain)
         self.pages.setCurrentIndex(int(self.by_offsets.isChecked()))
 
     def show_unit(self, unit: str) -> None:
@@ -202,20 +213,29 @@ class WaterSection(Section):
         self.clock.setCurrentIndex(self.clock.findData(value))
         self.clock.blockSignals(False)
 
-    def _paste_over(self, on: bool) -> None:
-        self.plain.setVisible(not on)
-        self.paste.setVisible(on)
-        if on:
-            clock = str(self.clock.currentData())
-            self.paste.begin(self._unit, self._clocks(clock), clock)
+    def _show_over(self, shown: QWidget) -> None:
+        for each in (self.plain, self.paste, self.record):
+            each.setVisible(each is shown)
+
+    def _begin_paste(self) -> None:
+        clock = str(self.clock.currentData())
+        self._show_over(self.paste)
+        self.paste.begin(self._unit, self._clocks(clock), clock)
+
+    def _begin_record(self) -> None:
+        self._show_over(self.record)
+        unit: LengthUnit = "ft" if self._unit == "ft" else "m"
+        self.record.begin(unit, self._zone, self._clocks("UTC"))
 
     def _taken(self, taken: Taken) -> None:
         named = under_names_in_use(taken.constituents, self._in_use)
         self.constants.show_rows(as_rows(named))
         self._show_clock(taken.clock)
+        if taken.mean_level is not None:
+            self.level.setText(text_of(taken.mean_level))
         self.said.setText(taken.words)
         self.said.show()
-        self._paste_over(False)
+        self._show_over(self.plain)
         self.constants.table.setFocus()
         self.changed.emit()
 

@@ -152,3 +152,26 @@ def test_observed_levels(run, tmp_path):
     observed = run(f"check sedge-hollow --format json --observed {path}").data["observed"]
     assert observed["seen"] == 24
     assert observed["height_bias_m"] == pytest.approx(-0.1, abs=1e-3)
+
+
+def test_constants_are_fitted_to_levels_with_intervals(run, tmp_path):
+    """Protects unit and clock of a fit, and that it says how well each constant is known."""
+    site = load_site(demo_place())
+    start = np.datetime64("2026-03-01", "ms")
+    hour = np.timedelta64(1, "h")
+    times, levels = Tide(site).series(start, start + np.timedelta64(30, "D"), hour)
+    record = tmp_path / "levels.csv"
+    rows = [f"{t}Z,{h:.4f}" for t, h in zip(times.astype(str), levels, strict=True)]
+    record.write_text("\n".join(["time,height", *rows]), "utf-8")
+    fit = run(f"check sedge-hollow --observed {record} --fit --format json").data["fit"]
+    m2 = next(each for each in fit["constituents"] if each["constituent"] == "M2")
+    truth = next(each for each in site.water.constants if each.constituent == "M2")
+    assert m2["amplitude_low_m"] < m2["amplitude_m"] < m2["amplitude_high_m"]
+    assert abs(m2["amplitude_m"] - truth.amplitude_m) < 0.02
+    assert abs(m2["lag_deg"] - truth.phase_lag_deg) < 5
+    said = run(f"check sedge-hollow --observed {record} --fit").out
+    assert "lags on UTC" in said
+    assert " ± " in said
+    refused = run("check sedge-hollow --fit")
+    assert refused.status == 2
+    assert "--fit needs --observed" in refused.err

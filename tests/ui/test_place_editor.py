@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
 
+import numpy as np
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QLabel, QWidget
@@ -21,7 +22,6 @@ from planner.sites.saving import draft_of
 from planner.tides import Tide
 from planner.ui.observed_rows import seen_file, write_cells
 from planner.ui.places import PlacesView
-from planner.ui.sources import Source
 from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench
 
@@ -167,8 +167,6 @@ def test_a_station_is_pasted_saved_and_undone(qtbot: Any, own_place: Path, editi
 
 
 def _span() -> tuple[Any, Any]:
-    import numpy as np
-
     start = np.datetime64("2026-12-01", "ms")
     return start, start + np.timedelta64(20, "D")
 
@@ -330,6 +328,51 @@ def test_offsets_are_fitted_said_taken_and_saved(own_place: Path, editing: Any) 
     made.editor.undo.click()
     made.settle()
     assert load_site(own_place).water.offsets is None
+
+
+def test_constants_are_fitted_to_a_gauges_record_with_intervals_and_taken(
+    own_place: Path, editing: Any, tmp_path: Path
+) -> None:
+    """Forty days of a gauge in feet on standard time: the demo's own constants come back."""
+    site = load_site(demo_place())
+    start = np.datetime64("2026-03-01", "ms")
+    times, levels = Tide(site).series(start, start + np.timedelta64(40, "D"), timedelta(hours=1))
+    east = times + np.timedelta64(-5, "h")
+    rows = [f"{t},{h / 0.3048:.4f},0.01" for t, h in zip(east.astype(str), levels, strict=True)]
+    record = tmp_path / "gauge.csv"
+    record.write_text("\n".join(["Date Time, Water Level, Sigma", *rows]), "utf-8")
+    made = editing(own_place)
+    water, form = made.editor.water, made.editor.water.record
+    water.begin_record.click()
+    assert not form.take.isVisibleTo(made.editor)
+    form.unit.setCurrentIndex(form.unit.findData("ft"))
+    form.clock.setCurrentIndex(form.clock.findData("UTC-05:00"))
+    form.read(record)
+    made.settle()
+    assert "960 hourly levels over 40 days" in made.words(form)
+    assert "moves the mean level" in made.words(form)
+    name, amplitude, lag, use = (form.model.data(form.model.index(0, at)) for at in range(4))
+    assert (name, use) == ("M2", "taken")
+    assert " ± " in amplitude
+    assert " ± " in lag
+    form.take.click()
+    made.settle()
+    assert "Nothing is saved yet" in water.said.text()
+    found = {row[0]: row for row in water.constants.rows()}
+    truth = {each.constituent: each for each in site.water.constants}
+    # Forty days cannot part K1 from P1: M2 and O1 stand alone.
+    for each in ("M2", "O1"):
+        assert abs(float(found[each][1]) - truth[each].amplitude_m) < 0.02
+        assert abs(float(found[each][2]) - truth[each].phase_lag_deg) < 5
+    # The season, SA and SSA, moves the mean of forty days by 12 cm at most.
+    assert abs(float(water.level.text()) - site.water.mean_level_m) < 0.12
+    record.write_text("time,height\n2026-01-01T00:00Z,x\n", "utf-8")
+    water.begin_record.click()
+    form.read(record)
+    made.settle()
+    assert "line 2, height" in made.words(form)
+    form.leave.click()
+    assert water.plain.isVisibleTo(made.editor)
 
 
 def test_a_file_changed_by_another_hand_is_not_written_over(own_place: Path, editing: Any) -> None:

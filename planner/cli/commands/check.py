@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from argparse import Namespace
 from collections.abc import Iterator
+from dataclasses import astuple
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -11,6 +12,7 @@ import numpy as np
 
 from planner.cli.answers import Answer, Sheet, number, table_lines
 from planner.cli.arguments import add_job, add_place, heading, place_of, style_of
+from planner.cli.errors import UsageError
 from planner.estimates import Floats
 from planner.phrasing import TIDE_CAUTION, Style, day_text, height_text
 from planner.sites import Site
@@ -19,6 +21,7 @@ from planner.units import LengthUnit, metres_to
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
     from planner.tides.checks import Comparison, WaterCheck, WaterSummary
+    from planner.tides.fit import FittedWater
 
 _FIGURES = {
     "mean_level_m": "mean level",
@@ -30,6 +33,11 @@ _FIGURES = {
     "highest_m": "highest in 19 years",
     "lowest_m": "lowest in 19 years",
 }
+
+_FITTED = (
+    "constituent", "amplitude_m", "amplitude_low_m", "amplitude_high_m",
+    "lag_deg", "lag_low_deg", "lag_high_deg", "stands_out",
+)  # fmt: skip
 
 
 def add_to(jobs: Jobs) -> None:
@@ -43,6 +51,11 @@ def add_to(jobs: Jobs) -> None:
         help="what was seen there: CSV with the header time,height,kind for high and low waters, "
         "or time,height for levels; heights in the units of the place file, or of --units",
     )
+    parser.add_argument(
+        "--fit",
+        action="store_true",
+        help="work constants out from the levels of --observed (15 to 400 days of them)",
+    )
 
 
 def _answer(args: Namespace) -> Answer:
@@ -55,6 +68,7 @@ def _answer(args: Namespace) -> Answer:
         turns = read_observed_turns(Path(args.observed), site.zone, unit)
     elif args.observed is not None:
         levels = _compare_levels(site, Path(args.observed), unit)
+    fitted = _fit(site, Path(args.observed or ""), unit) if _wants_fit(args) else None
     found = check_water(site, turns)
     observed = _comparison(found.comparison) or _level_figures(levels)
 
@@ -67,6 +81,7 @@ def _answer(args: Namespace) -> Answer:
             "reference": site.water.offsets.reference.name if site.water.offsets else None,
             "tide": _summary(found.summary) or None,
             "observed": observed or None,
+            **({"fit": _fit_figures(fitted)} if fitted is not None else {}),
             "suspicions": [
                 {"code": each.code, "text": each.text, "remedy": each.remedy}
                 for each in found.suspicions
@@ -74,6 +89,8 @@ def _answer(args: Namespace) -> Answer:
         }
 
     def sheet() -> Sheet:
+        if fitted is not None:
+            return Sheet(_FITTED, [tuple(each.values()) for each in _fit_rows(fitted)])
         figures = {**_summary(found.summary), **observed}
         rows = [(name, value) for name, value in figures.items() if not isinstance(value, dict)]
         return Sheet(("figure", "value"), rows)
@@ -88,6 +105,8 @@ def _answer(args: Namespace) -> Answer:
             yield from _observed_lines(found.comparison, style)
         if levels is not None:
             yield from _level_lines(levels, style)
+        if fitted is not None:
+            yield from _fit_lines(fitted, unit)
         yield from (f"! {each.text} {each.remedy}" for each in found.suspicions)
         yield TIDE_CAUTION
 
@@ -113,6 +132,56 @@ def _compare_levels(site: Site, path: Path, unit: LengthUnit) -> Floats:
     known = np.isfinite(levels_m)
     differences: Floats = levels_m[known] - Tide(site).heights(times[known])
     return differences
+
+
+def _wants_fit(args: Namespace) -> bool:
+    if args.fit and (args.observed is None or _has_kinds(Path(args.observed))):
+        raise UsageError("--fit needs --observed FILE with levels: a CSV headed time,height")
+    return bool(args.fit)
+
+
+def _fit(site: Site, path: Path, unit: LengthUnit) -> FittedWater:
+    from planner.tides.fit import fit_constants
+    from planner.tides.reading import read_levels
+
+    return fit_constants(*read_levels(path, site.zone, unit), site.latitude_deg)
+
+
+def _fit_rows(found: FittedWater) -> list[dict[str, Any]]:
+    return [
+        dict(
+            zip(
+                _FITTED,
+                (
+                    each.constituent,
+                    *(number(value, 4) for value in astuple(each.amplitude_m)[:3]),
+                    *(number(value, 2) for value in astuple(each.phase_lag_deg)[:3]),
+                    each.significant,
+                ),
+                strict=True,
+            )
+        )
+        for each in found.constituents
+    ]
+
+
+def _fit_figures(found: FittedWater) -> dict[str, Any]:
+    return {
+        "days": number(found.record_days, 2),
+        "levels": found.levels_used,
+        "mean_level_m": number(found.mean_level_m, 4),
+        "residual_sd_m": number(found.residual_sd_m, 4),
+        "constituents": _fit_rows(found),
+    }
+
+
+def _fit_lines(found: FittedWater, unit: LengthUnit) -> Iterator[str]:
+    from planner.tides.fit_words import fitted_rows, fitted_texts
+
+    yield "fitted to the levels, lags on UTC:"
+    yield from (f"  {text}" for text in fitted_texts(found, unit))
+    heads = ("constituent", f"amplitude, {unit}", "lag, deg", "")
+    yield from table_lines(heads, fitted_rows(found, unit), right="lrrl")
 
 
 def _level_figures(differences_m: Floats | None) -> dict[str, Any]:

@@ -1,0 +1,53 @@
+"""Constants fitted to a record, as rows and sentences for screen and command line."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from planner.tides.fit import FittedWater
+from planner.units import LengthUnit, metres_to
+
+_PLACES: Final = {"m": 3, "ft": 2}
+# Shorter records cannot tell P1 from K1, nor K2 from S2 (Rayleigh's criterion: 183 days).
+_HALF_YEAR_DAYS: Final = 183
+_YEAR_DAYS: Final = 365
+
+
+def fitted_rows(found: FittedWater, unit: LengthUnit) -> list[tuple[str, str, str, str]]:
+    """Return name, amplitude and lag with half their 80% intervals, and whether it is taken."""
+    rows = []
+    for each in found.constituents:
+        size, lag = each.amplitude_m, each.phase_lag_deg
+        half, degrees = (size.high - size.low) / 2, (lag.high - lag.low) / 2
+        places = _PLACES[unit]
+        rows.append(
+            (
+                each.constituent,
+                f"{metres_to(size.mean, unit):.{places}f} ± {metres_to(half, unit):.{places}f}",
+                f"{lag.mean:.1f} ± {min(degrees, 180):.1f}" if degrees < 180 else "any",
+                "taken" if each.significant else "too weak to tell from none",
+            )
+        )
+    return rows
+
+
+def fitted_texts(found: FittedWater, unit: LengthUnit) -> list[str]:
+    """Return what a record gave, how well, and what it cannot give, a sentence each."""
+    strong = sum(each.significant for each in found.constituents)
+    places = _PLACES[unit]
+    lines = [
+        f"{found.levels_used} hourly levels over {found.record_days:.0f} days: {strong} of "
+        f"{len(found.constituents)} constituents that such a record tells apart stand out. "
+        "Intervals hold the truth four times in five.",
+        f"Mean level {metres_to(found.mean_level_m, unit):.{places}f} {unit} above the record's "
+        "own zero. What the tide does not explain scatters by "
+        f"{metres_to(found.residual_sd_m, unit):.{places}f} {unit}: weather, mostly.",
+    ]
+    if found.record_days < _HALF_YEAR_DAYS:
+        lines.append(
+            "Under half a year P1 hides in K1 and K2 in S2, and the season (SA, SSA) is unknown "
+            "and moves the mean level: other months are predicted worse than the intervals say."
+        )
+    elif found.record_days < _YEAR_DAYS - 1:
+        lines.append("Under a year the season (SA, SSA) is not well known.")
+    return lines
