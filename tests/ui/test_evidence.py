@@ -161,7 +161,7 @@ def test_a_comparison_is_exported(
         monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_, answer=answer: answer)
         with qtbot.waitSignal(view.bench.notice, timeout=30_000):
             panel.save.click()
-    rows = list(csv.DictReader(table.open(encoding="utf-8", newline="")))
+    rows = list(csv.DictReader(table.read_text("utf-8").splitlines()))
     assert panel.found is not None
     assert [row["group"] for row in rows] == [group.name for group in panel.found.trial.groups]
     assert sum(int(row["counted"]) for row in rows) == panel.found.trial.hauls
