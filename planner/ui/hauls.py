@@ -27,6 +27,7 @@ from planner.ui.haul_rows import trip_begun_for, trip_like_last, trip_of_plan, t
 from planner.ui.haul_saving import HaulSaver
 from planner.ui.log_files import LogFiles
 from planner.ui.parts import Empty, button, caution, title
+from planner.ui.strip.days import plan_name
 from planner.ui.theme import SPACE
 from planner.ui.traps_window import TrapsWindow
 from planner.ui.trip_entry import TripEntry
@@ -154,7 +155,7 @@ class HaulsView(QWidget):
         self.from_plan.setVisible(plan is not None)
         if plan is not None and site is not None:
             day = day_text(plan.haul_at.astimezone(site.zone).date())
-            self.from_plan.setText(f"New trip from plan {plan.rank} ({day})")
+            self.from_plan.setText(f"New trip from {plan_name(plan.rank)} ({day})")
             self.from_plan.setToolTip("Rows with the plan's times and spots and your traps")
         for each in (self.from_plan, self.like_last):
             each.setEnabled(may and site is not None)
