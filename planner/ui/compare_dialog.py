@@ -3,7 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QDialog, QGridLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QGridLayout,
+    QLabel,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from planner.phrasing import day_text
 from planner.ui.parts import body, button, heading, quiet
@@ -11,6 +19,7 @@ from planner.ui.strip.days import plan_name
 from planner.ui.theme import SPACE
 from planner.ui.workbench import OWN, Workbench
 
+_LEAST_PX = 200  # of a column
 _SIDES = ("First plan", "Second plan")
 
 
@@ -24,6 +33,7 @@ class CompareDialog(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.boxes = (QComboBox(), QComboBox())
         self.sentence = body()
+        self.sentence.setMinimumWidth(2 * _LEAST_PX)
         self._cells: list[QLabel] = []
         self.grid = QGridLayout()
         self.grid.setHorizontalSpacing(SPACE * 2)
@@ -39,7 +49,7 @@ class CompareDialog(QDialog):
         column.addWidget(self.sentence)
         column.addStretch(1)
         column.addWidget(button("Close", self.accept), alignment=Qt.AlignmentFlag.AlignRight)
-        self.resize(620, 420)
+        self.resize(640, 340)
         bench.plans_changed.connect(self.refresh)
         self.state.listen(self._state_changed)
         self.finished.connect(lambda _: self.state.forget(self._state_changed))
@@ -82,10 +92,13 @@ class CompareDialog(QDialog):
         first, second = (by_rank[rank] for rank in ranks)
         found = compare_plans(first, second, self.bench.site.zone, self.state.style)
         for row, (what, one, other) in enumerate(found.rows, start=1):
-            cells: tuple[QLabel, ...] = (quiet(what), body(one), body(other))
-            if one != other:
-                cells = (cells[0], heading(one), heading(other))
+            name = quiet(what)
+            name.setWordWrap(False)
+            name.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Minimum)
+            differ = one != other
+            cells = [name, *((heading if differ else body)(text) for text in (one, other))]
             for column, cell in enumerate(cells):
+                cell.setMinimumWidth(cell.sizeHint().width() if column == 0 else _LEAST_PX)
                 self.grid.addWidget(cell, row, column)
             self._cells += cells
         self.sentence.setText(found.sentence)

@@ -149,7 +149,7 @@ class DatesView(QWidget):
         self._grow_strip()
         # So many lines are kept free that the plans do not jump as the mouse moves.
         letters = self.width() / self.fontMetrics().averageCharWidth()
-        lines = 3 if letters >= _WIDE_EM else 4
+        lines = 2 if letters >= 2 * _WIDE_EM else 3 if letters >= _WIDE_EM else 4
         self.day_line.setMinimumHeight(lines * self.day_line.fontMetrics().lineSpacing() + 2)
 
     def _grow_strip(self) -> None:

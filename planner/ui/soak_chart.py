@@ -22,7 +22,6 @@ if TYPE_CHECKING:
     from planner.trips.soak_water import SoakWater
 
 _LEAST_HEIGHT = 120
-_EDGE_SHARE = 0.46  # of the width, that words beside a mark may need
 _WORDS_SHARE = 0.22  # of the height of the curve, above and below it
 
 
@@ -63,7 +62,7 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         self._outing(plan.set_at, timedelta(minutes=site.habits.set_minutes))
         self._outing(plan.haul_at, timedelta(minutes=site.habits.haul_minutes))
         for name, at in (("set", plan.set_at), ("haul", plan.haul_at)):
-            self._word(name, at.timestamp(), top + room, 0, colours.accent, right=name == "haul")
+            self._word(name, at.timestamp(), top + room, 0, colours.accent, beside=name == "haul")
         self.plot(seconds, levels, pen=pg.mkPen(colours.water, width=2))
         least_at = None if plan.lowest_cover_at is None else plan.lowest_cover_at.timestamp()
         if least_at is not None:
@@ -71,10 +70,9 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         if ramp is not None:
             pen = pg.mkPen(colours.caution, style=Qt.PenStyle.DashLine)
             self.addItem(pg.InfiniteLine(metres_to(ramp, style.length), angle=0, pen=pen))
-            # In the half of the chart where the least cover is not.
-            left = least_at is not None and self._across(least_at) > 0.5
-            edge = seconds[0] if left else seconds[-1]
-            self._word("- - ramp", edge, bottom - room, 1, colours.caution, right=not left)
+            # Between the words of the outings, as a legend of its own.
+            middle = (seconds[0] + seconds[-1]) / 2
+            self._word("- - ramp limit", middle, top + room, 0, colours.caution, beside=0.5)
         self.setAccessibleDescription(_in_words(site, plan, water, style))
 
     def _nights(self, water: SoakWater, seconds: np.ndarray) -> None:
@@ -108,23 +106,19 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         ink = theme.current().text
         self.plot([at, at], [level, foot], pen=pg.mkPen(ink, style=Qt.PenStyle.DotLine))
         self.plot([at], [level], pen=None, symbol="d", symbolSize=9, symbolBrush=ink)
-        # Away from the name of the ramp limit, unless the chart's edge would cut the words.
-        across = self._across(at)
-        right = across > 1 - _EDGE_SHARE or _EDGE_SHARE < across <= 0.5
-        self._word("least cover", at, foot, 1, ink, right=right)
-
-    def _across(self, at: float) -> float:
-        """Return where an instant lies from the left (0) to the right edge (1)."""
         first, last = self.getViewBox().viewRange()[0]
-        return float((at - first) / (last - first))
+        self._word("least cover", at, foot, 1, ink, beside=at > (first + last) / 2)
 
     def _word(
-        self, text: str, at: float, level: float, below: int, ink: str, *, right: bool
+        self, text: str, at: float, level: float, below: int, ink: str, *, beside: float
     ) -> None:
-        """Write a word under (0) or over (1) a level, ending at an instant or beginning there."""
+        """Write a word under (0) or over (1) a level.
+
+        beside: how much of the word lies left of the instant, from none (0) to all of it (1).
+        """
         # Its ground keeps the word readable on night, outing and grid alike.
         ground = theme.colour(theme.current().panel, 230)
-        word = pg.TextItem(text, color=ink, anchor=(int(right), below), fill=ground)
+        word = pg.TextItem(text, color=ink, anchor=(beside, below), fill=ground)
         font = QFont(self.font())
         font.setPointSizeF(font.pointSizeF() - 1.5)
         word.setFont(font)

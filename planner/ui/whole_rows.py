@@ -7,6 +7,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QTableView, QWidget
 
 _LEAST_ROWS = 3
+_COMFORT = 1.6  # times the usual height of a row
 _PAD_PX = 4  # beside the text of a cell
 
 
@@ -44,6 +45,7 @@ class WholeRows(QWidget):
     def __init__(self, table: QTableView) -> None:
         super().__init__()
         self._table = table
+        self._usual = table.verticalHeader().defaultSectionSize()
         table.setParent(self)
         table.model().modelReset.connect(self.fit)
         self.setMinimumHeight(self._height(_LEAST_ROWS))
@@ -57,13 +59,15 @@ class WholeRows(QWidget):
 
     def fit(self) -> None:
         """Give the table as many rows as it has, or as there is room for."""
-        each = self._table.verticalHeader().defaultSectionSize()
-        room = max((self.height() - self._height(0)) // each, 1)
-        rows = min(room, max(self._table.model().rowCount(), _LEAST_ROWS))
-        height = self._height(rows)
+        most = max(self._table.model().rowCount(), _LEAST_ROWS)
+        room = self.height() - self._height(0)
+        # Rows take the height there is, up to a comfortable one.
+        each = min(max(room // most, self._usual), round(_COMFORT * self._usual))
+        self._table.verticalHeader().setDefaultSectionSize(each)
+        rows = min(max(room // each, 1), most)
         # An empty height the layout may give to what stands below.
-        self.setMaximumHeight(self._height(max(self._table.model().rowCount(), _LEAST_ROWS)))
-        self._table.setGeometry(0, 0, self.width(), height)
+        self.setMaximumHeight(self._height(0) + most * round(_COMFORT * self._usual))
+        self._table.setGeometry(0, 0, self.width(), self._height(rows))
 
     def _height(self, rows: int) -> int:
         frame = 2 * self._table.frameWidth()

@@ -44,7 +44,7 @@ _LANES: Final = (
     ("Fullness", "expected, 0 to 100", 36),
     ("Full crabs", "forecast and logged", 66),
     ("Free days", "", 18),
-    ("Plans", "set to haul", 52),
+    ("Plans", "set to haul", 58),
 )
 _HEIGHT: Final = sum(height for _, _, height in _LANES)
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier

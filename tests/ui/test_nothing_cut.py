@@ -1,0 +1,102 @@
+"""The days view in the sizes it is used in: no half line, no half row, no scrolling page."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from PySide6.QtGui import QStandardItemModel
+from PySide6.QtWidgets import QApplication, QScrollArea
+
+from planner.ui.dates import DatesView
+from planner.ui.parts import body
+from planner.ui.plan_panel import PlanPanel
+from planner.ui.strip import StripView
+from planner.ui.whole_lines import WholeLines
+from planner.ui.whole_rows import WholeRows, WideTable
+from planner.ui.window import MainWindow
+from planner.ui.workbench import Workbench
+
+
+@pytest.mark.parametrize("size", [(1100, 700), (1280, 800), (2560, 1440)])
+def test_the_page_never_scrolls_and_no_row_is_cut(
+    bench: Workbench, qtbot: Any, settle: Any, size: tuple[int, int]
+) -> None:
+    """Panels scroll inside, if at all: the page itself fits, and the table ends with a row."""
+    window = MainWindow(bench)
+    qtbot.addWidget(window)
+    window.resize(*size)
+    window.show()
+    settle(bench)
+    view = window.findChild(DatesView)
+    page = view.findChild(QScrollArea)
+    qtbot.waitUntil(lambda: page.verticalScrollBar().maximum() == 0, timeout=30_000)
+    table = view.plans.table
+    assert table.viewport().height() % table.rowHeight(0) == 0
+    assert table.horizontalScrollBar().maximum() == 0
+    assert table.viewport().height() // table.rowHeight(0) >= 4
+    columns = sum(table.columnWidth(at) for at in range(view.plans.model.columnCount()))
+    assert columns > table.viewport().width() - 10
+    panel = view.findChild(PlanPanel)
+    assert panel.chart.height() >= 110
+    window.close()
+
+
+def test_the_strip_grows_with_the_window(bench: Workbench, qtbot: Any, settle: Any) -> None:
+    """A high window gives its height to the strip and its words."""
+    view = DatesView(bench)
+    qtbot.addWidget(view)
+    view.resize(1100, 600)
+    view.show()
+    settle(bench)
+    strip = view.findChild(StripView)
+    low, words = strip.height(), strip._gutter._large.pointSizeF()
+    view.resize(2400, 1400)
+    QApplication.processEvents()
+    assert strip.height() > 1.5 * low
+    assert strip._gutter._large.pointSizeF() > 1.2 * words
+    assert view.table.height() == strip.height()
+
+
+@pytest.mark.parametrize("scrolled", [0.0, 0.37, 1.0])
+def test_half_lines_are_covered(app: QApplication, qtbot: Any, scrolled: float) -> None:
+    """Whatever is scrolled to, each line is shown whole or not at all; the last can be reached."""
+    area = WholeLines("words")
+    qtbot.addWidget(area)
+    for number in range(12):
+        area.words.addWidget(body(f"Line {number} is so long that it is written over several."))
+    area.words.addStretch(1)
+    area.resize(150, 101)
+    area.show()
+    qtbot.waitUntil(lambda: area.verticalScrollBar().maximum() > 0)
+    bar = area.verticalScrollBar()
+    bar.setValue(round(scrolled * bar.maximum()))
+    area.cover_halves()
+    upper, lower = area._covers
+    head = upper.geometry().bottom() + 1 if upper.isVisible() else 0
+    foot = lower.geometry().top() if lower.isVisible() else area.viewport().height()
+    whole = 0
+    for top, bottom in area._lines():
+        in_sight = min(bottom, foot) - max(top, head)
+        assert in_sight <= 0 or in_sight == bottom - top
+        whole += in_sight > 0
+    assert whole >= 3
+    if scrolled == 1.0:
+        assert not lower.isVisible()
+
+
+def test_a_table_ends_with_a_row_and_takes_the_width(app: QApplication, qtbot: Any) -> None:
+    """Any height, few rows or many."""
+    model = QStandardItemModel(7, 3)
+    table = WideTable()
+    table.setModel(model)
+    holder = WholeRows(table)
+    qtbot.addWidget(holder)
+    holder.show()
+    for height in (130, 181, 233, 700):
+        holder.resize(400, height)
+        QApplication.processEvents()
+        assert table.viewport().height() % table.rowHeight(0) == 0
+        assert table.height() <= height
+    table.fill_width()
+    assert sum(table.columnWidth(at) for at in range(3)) > table.viewport().width() - 4
