@@ -22,7 +22,7 @@ from planner.phrasing import (
 )
 from planner.sites.site import Site
 from planner.trips.allowed import why_closed
-from planner.trips.catch import CatchModel
+from planner.trips.catch import REFERENCE_SOAK_H, CatchModel
 from planner.trips.choosing import Wishes
 from planner.trips.facts import Facts
 
@@ -32,6 +32,8 @@ _CLOSURE_NEAR_D = 3
 # Judgement: from here on a long soak in warm water costs crabs.
 _WARM_C = 25.0
 _LONG_IN_WARM_H = 36.0
+# Beyond a day traps fill slowly, so the trapper should know what the wait is for.
+_LONG_SOAK_H = 30.0
 _SLUGGISH = 0.5  # of the catch in warm water
 _SLIM_COVER_M = 0.5
 _TIGHT_DAYLIGHT_H = 0.5
@@ -56,6 +58,8 @@ def reasons(
         f"{_counted(facts.traps, 'trap')}, {source}."
     )
     yield f"Light crabs {light_text(facts.light_share)}."
+    if facts.soak_h > _LONG_SOAK_H:
+        yield _soak_text(facts, catch)
     if facts.latest_set_at > facts.set_at:
         yield _set_window_text(site, facts, style)
     if facts.cover is not None:
@@ -141,6 +145,17 @@ def _cover_text(site: Site, facts: Facts, style: Style) -> str:
     return (
         f"All {_number(len(site.spots))} spots stay covered, the shallowest "
         f"({facts.cover.spot}) by {least} at {at}."
+    )
+
+
+def _soak_text(facts: Facts, catch: CatchModel) -> str:
+    """Return what a day in the water would bring of what the whole soak does."""
+    day, whole = catch.per_trap(np.array([REFERENCE_SOAK_H, facts.soak_h]))
+    total = facts.full_keepers.mean
+    return (
+        f"Traps fill more and more slowly: a day would bring about {round(total * day / whole)} "
+        f"of these {round(total)}, the other {round(facts.soak_h - REFERENCE_SOAK_H)} hours the "
+        "rest."
     )
 
 

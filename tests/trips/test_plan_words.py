@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
+import numpy as np
 import pytest
 from made_waters import MadeTide, made_outlook, made_site
 
@@ -12,6 +14,7 @@ from planner.clock import to_utc64
 from planner.phrasing import Style
 from planner.sites.site import Closure, Habits, Rules, Site, Spot
 from planner.trips import Outlook, Plan, Wishes, plan_trips
+from planner.trips.catch import learn_catch
 
 SPOTS = tuple(Spot(f"spot {name}", 1.6 + depth, 0.35) for depth, name in enumerate("abc"))
 FIRST = date(2026, 5, 14)
@@ -174,3 +177,17 @@ def test_cold_water_is_named_as_the_reason_for_a_poor_catch() -> None:
     cold = made_outlook(site, FIRST, FIRST + timedelta(days=4), water_c=9.0)
     assert "Water about 9 °C: crabs hardly move" in text(best(site, cold).warnings)
     assert best(site, cold).full_keepers.mean < 0.2 * best(site).full_keepers.mean
+
+
+def test_a_long_soak_says_what_its_last_hours_bring() -> None:
+    """The ranking likes long soaks; the trapper reads how little the wait beyond a day adds."""
+    site = site_with(habits=Habits(min_soak_h=44.0, max_soak_h=48.0))
+    plan = best(site)
+    (said,) = (reason for reason in plan.reasons if "more and more slowly" in reason)
+    day, whole = (int(number) for number in re.findall(r"about (\d+) of these (\d+)", said)[0])
+    assert whole == round(plan.full_keepers.mean)
+    catch = learn_catch([], seed=0).per_trap(np.array([24.0, plan.soak_h]))
+    assert day == pytest.approx(plan.full_keepers.mean * catch[0] / catch[1], abs=1)
+    assert whole / 2 < day < whole
+    short = best(site_with(habits=Habits(min_soak_h=4.0, max_soak_h=20.0)))
+    assert "more and more slowly" not in text(short.reasons)
