@@ -145,6 +145,7 @@ def test_the_way_back_is_named_and_works_by_key(view: DatesView, qtbot: Any, set
     for days in (0.1, 0.2):
         _drag(view, _place(view, bench.plan or plan, "haul"), days)
     assert not view.take_back.isHidden()
+    assert view.focusWidget() is strip
     first = _own(view)
     key, control = Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier
     over = QKeyEvent(QEvent.Type.ShortcutOverride, key, control)

@@ -32,6 +32,7 @@ from planner.ui.strip.calendar_lanes import packed
 from planner.ui.strip.days import (
     day_at,
     day_sentences,
+    instant_at,
     moon_text,
     place_of,
     place_of_instant,
@@ -281,6 +282,16 @@ def test_instants_fall_into_their_local_day_across_the_change_of_clocks() -> Non
     last = datetime(2026, 11, 2, 4, 59, tzinfo=UTC)  # 23:59 that evening
     assert day_at(place_of_instant(last, NEW_YORK)) == date(2026, 11, 1)
     assert day_at(place_of_instant(last + timedelta(minutes=1), NEW_YORK)) == date(2026, 11, 2)
+
+
+@given(st.datetimes(datetime(2026, 1, 1), datetime(2027, 12, 31)))
+def test_places_lead_back_to_their_instants(when: datetime) -> None:
+    """What a hand drags is the instant it points at, to the minute, on days of any length; of an
+    hour that the clock shows twice the first."""
+    instant = when.replace(second=0, microsecond=0, tzinfo=UTC)
+    back = instant_at(place_of_instant(instant, NEW_YORK), NEW_YORK)
+    twice = instant.astimezone(NEW_YORK).fold == 1
+    assert back == (instant - timedelta(hours=1) if twice else instant)
 
 
 def test_a_day_is_told_in_words(year: Outlook) -> None:

@@ -117,6 +117,8 @@ class StripView(QWidget):
         row.addWidget(self._gutter)
         row.addWidget(self._plot, 1)
         self.grow(1.0)
+        # So that undo by key means this move.
+        self._brackets.held.connect(lambda *_: self.setFocus(Qt.FocusReason.MouseFocusReason))
         self._brackets.held.connect(self.plan_held)
         self._brackets.moved.connect(self.plan_moved)
         self._brackets.let_go.connect(self.plan_kept)
