@@ -39,6 +39,7 @@ from planner.trips import Plan
 from planner.ui.checklist_cards import SectionCard
 from planner.ui.deck_button import DeckButton
 from planner.ui.deck_rows import planned_rows
+from planner.ui.flow import Flow
 from planner.ui.layout_desk import LayoutDesk
 from planner.ui.layout_editor import LayoutEditor
 from planner.ui.load_text import headline, layout_lines, summary, trip_key
@@ -117,15 +118,17 @@ class LoadView(QWidget):
         top.addWidget(self.other)
         column.addLayout(top)
         column.addWidget(self._summary)
-        bar = QHBoxLayout()
-        bar.addWidget(self._done, 1)
+        column.addWidget(self._done)
+        paper = QHBoxLayout()
+        paper.setContentsMargins(0, 0, 0, 0)
         label = QLabel("Paper")
         label.setBuddy(self.paper)
-        for widget in (label, self.paper, self.sheet, self.on_deck):
-            bar.addWidget(widget)
-        for widget in (self.calendar, self.waypoints, self.water):
-            bar.addWidget(widget)
-        column.addLayout(bar)
+        paper.addWidget(label)
+        paper.addWidget(self.paper)
+        kept = QWidget()
+        kept.setLayout(paper)
+        files = (self.calendar, self.waypoints, self.water)
+        column.addLayout(Flow(kept, self.sheet, self.on_deck, *files))
         column.addWidget(self._scroll(), 1)
         return full
 

@@ -13,8 +13,8 @@ import pytest
 from icalendar import Calendar
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAccessible, QDesktopServices
-from PySide6.QtWidgets import QFileDialog, QLabel, QWidget
+from PySide6.QtGui import QAccessible, QDesktopServices, QFont
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_log, demo_place
@@ -242,6 +242,27 @@ def test_every_widget_that_tab_reaches_has_a_name(view: LoadView) -> None:
         if widget.focusPolicy() & Qt.FocusPolicy.TabFocus and widget.isVisible():
             found = QAccessible.queryAccessibleInterface(widget)
             assert found.text(QAccessible.Text.Name), type(widget).__name__
+
+
+def test_no_button_is_cut_with_large_letters(
+    qtbot: QtBot, bench: Workbench, qapp: QApplication
+) -> None:
+    """Protects who needs large letters: every button has the width of its words, in a small
+    window too; what does not fit in one line goes on in the next."""
+    before, large = qapp.font(), QFont(qapp.font())
+    large.setPointSize(16)
+    qapp.setFont(large)
+    try:
+        view = LoadView(bench)
+        qtbot.addWidget(view)
+        view.resize(860, 640)
+        view.show()
+        ready(qtbot, view)
+        for each in view.findChildren(QPushButton):
+            if each.isVisible():
+                assert each.width() >= each.sizeHint().width(), each.text()
+    finally:
+        qapp.setFont(before)
 
 
 def test_a_spot_that_goes_dry_is_told(view: LoadView) -> None:

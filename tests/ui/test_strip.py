@@ -284,11 +284,11 @@ def test_instants_fall_into_their_local_day_across_the_change_of_clocks() -> Non
     assert day_at(place_of_instant(last + timedelta(minutes=1), NEW_YORK)) == date(2026, 11, 2)
 
 
-@given(st.datetimes(datetime(2026, 1, 1), datetime(2027, 12, 31)))
-def test_places_lead_back_to_their_instants(when: datetime) -> None:
+@given(st.integers(0, 2 * 365 * 24 * 60))
+def test_places_lead_back_to_their_instants(minutes: int) -> None:
     """What a hand drags is the instant it points at, to the minute, on days of any length; of an
     hour that the clock shows twice the first."""
-    instant = when.replace(second=0, microsecond=0, tzinfo=UTC)
+    instant = datetime(2026, 1, 1, tzinfo=UTC) + timedelta(minutes=minutes)
     back = instant_at(place_of_instant(instant, NEW_YORK), NEW_YORK)
     twice = instant.astimezone(NEW_YORK).fold == 1
     assert back == (instant - timedelta(hours=1) if twice else instant)
