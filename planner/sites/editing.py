@@ -46,6 +46,9 @@ _WORDS: Final[Mapping[FieldPath, str]] = {
     ("ramp",): "ramp",
     ("spots",): "spots",
     ("temperature",): "water temperature",
+    ("closures",): "closed periods",
+    ("rules",): "rules",
+    ("free",): "free days",
 }
 
 

@@ -20,14 +20,13 @@ from planner.phrasing import (
     temperature_text,
     zone_text,
 )
+from planner.sites.rule_book import is_stale, months_since
 from planner.sites.site import Site
 from planner.trips.allowed import why_closed
 from planner.trips.catch import REFERENCE_SOAK_H, CatchModel
 from planner.trips.choosing import Wishes
 from planner.trips.facts import Facts
 
-# A closed season seldom lasts longer than a season, and rules change with it.
-_RULES_STALE = timedelta(days=120)
 _CLOSURE_NEAR_D = 3
 # Judgement: from here on a long soak in warm water costs crabs.
 _WARM_C = 25.0
@@ -128,8 +127,8 @@ def _rules_warnings(site: Site, today: date) -> Iterator[str]:
     checked = site.rules.checked
     if checked is None:
         yield "No date entered for when you checked the rules here: check with the agency."
-    elif today - checked > _RULES_STALE:
-        months = round((today - checked).days / 30.44)
+    elif is_stale(site.rules, today):
+        months = months_since(checked, today)
         yield (
             f"You last checked the rules here {_counted(months, 'month')} ago: "
             "check with the agency again."

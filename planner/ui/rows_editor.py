@@ -23,14 +23,16 @@ Row = tuple[str, ...]
 class RowsEditor(QWidget):
     """Rows of text under headings; whoever shows it says what they mean.
 
-    changed: after every change by the user.
+    changed: after every change by the user. words: whether the last column holds sentences,
+    which wrap, instead of figures.
     """
 
     changed = Signal()
 
-    def __init__(self, name: str, one: str, columns: Sequence[str]) -> None:
+    def __init__(self, name: str, one: str, columns: Sequence[str], words: bool = False) -> None:
         super().__init__()
         self._filling = False
+        self._words = words
         self._removed: list[tuple[int, Row]] = []
         self.table = QTableWidget(0, len(columns))
         self.table.setAccessibleName(name)
@@ -40,7 +42,11 @@ class RowsEditor(QWidget):
         self.table.verticalHeader().hide()
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        wide = len(columns) - 1 if words else 0
+        header.setSectionResizeMode(wide, QHeaderView.ResizeMode.Stretch)
+        if words:
+            rows = self.table.verticalHeader()
+            rows.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.table.itemChanged.connect(lambda _: self._tell())
         self.add = button(f"Add a {one}", self.add_row)
         self.remove = button("Take out", self.remove_row, f"Take the chosen {one} out")
@@ -106,7 +112,7 @@ class RowsEditor(QWidget):
         self.table.insertRow(at)
         for column, text in enumerate(row):
             item = QTableWidgetItem(text)
-            if column:
+            if column and not self._words:
                 item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             self.table.setItem(at, column, item)
 

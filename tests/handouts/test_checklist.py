@@ -15,10 +15,11 @@ from planner.assets import demo_log, demo_place
 from planner.clock import to_utc64
 from planner.handouts import TripFacts, checklist, trip_facts
 from planner.handouts.layout import TrapKit, deal, kits_aboard, kits_known
-from planner.handouts.rules import STALE, rules_here
+from planner.handouts.rules import rules_here
 from planner.logbook import Haul, Log, book_zone, read_log
 from planner.phrasing import Style
 from planner.sites import Site, load_site
+from planner.sites.rule_book import STALE
 from planner.sites.site import RuleNote, Rules
 from planner.tides import Tide
 
