@@ -36,9 +36,9 @@ def test_two_hundred_kills_lose_nothing(tmp_path: Path) -> None:
     the one after it or not, and nothing in between: rows, crabs, deleted trips."""
     found = told("kill_session.py", str(tmp_path / "hauls.logbook"), "200", "5")
     assert found.get("kills") == 200, found
-    # The session was really busy, and really cut within saves.
-    assert found["steps"] > 500
-    assert found["unsaid"] > 0
+    # The session was really busy, and really cut within saves: a journal was left behind.
+    assert found["steps"] > 400
+    assert found["within"] > 5
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="Windows cannot limit the size of files")
