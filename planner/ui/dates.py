@@ -353,6 +353,7 @@ class _Panels(QSplitter):
         self._like_it = like_it
         self._tabs = QTabWidget()
         self._tabs.setDocumentMode(True)
+        self._tabs.setAccessibleName("The chosen plan, and past trips like the day")
         self._tabs.addTab(plan, "Chosen plan")
         for panel in (plans, self._tabs):
             panel.setMinimumHeight(self._high)
