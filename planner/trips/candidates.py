@@ -136,7 +136,7 @@ def find_candidates(
     tide: Tide,
     not_before: np.datetime64 | None = None,
 ) -> Candidates:
-    """Return the pairs whose set and haul both fall on the local days first..last.
+    """Return the pairs whose set and haul are both begun and over on the local days first..last.
 
     not_before: UTC instant before which no outing may begin.
     Raises RangeError where sun or water cannot be computed.
@@ -152,7 +152,7 @@ def find_candidates(
     min_steps, max_steps = _soak_steps(site)
 
     future = times >= (times[:1] if not_before is None else not_before)
-    may_set = future.copy()
+    may_set = future & (set_ends <= edges[-1])
     may_haul = future & (haul_ends <= edges[-1])
     levels, set_end_levels, haul_end_levels = (
         tide.heights(instants) for instants in (times, set_ends, haul_ends)
