@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Final, Literal
 
 from PySide6.QtCore import QObject, Signal
 
+from planner.ui.own_plans import read_own, write_own
 from planner.ui.strip.days import instant_at, place_of_instant
 from planner.ui.workbench import Workbench
 
@@ -44,7 +45,10 @@ class PlanMoves(QObject):
         self._before = _Chosen(None, None)
         self._steps = 0
         self._done: list[_Chosen] = []
+        # Whether the times kept for the open place have been looked for.
+        self._recalled = False
         bench.site_changed.connect(self._forget)
+        bench.plans_changed.connect(self._recall)
 
     @property
     def can_undo(self) -> bool:
@@ -92,6 +96,7 @@ class PlanMoves(QObject):
         """Let go; what was chosen before can be had back."""
         if self.part is not None and self.bench.own_plan is not self._before.own:
             self._done = [*self._done[-(_KEPT - 1) :], self._before]
+            self._remember()
         self._let_go()
 
     def undo(self) -> None:
@@ -104,12 +109,36 @@ class PlanMoves(QObject):
             return
         self._let_go()
         self.bench.choose_own(before.own, before.rank)
+        self._remember()
         self.changed.emit()
 
     def _let_go(self) -> None:
         self.part, self._from = None, None
         self.changed.emit()
 
+    def _remember(self) -> None:
+        site, own = self.bench.site, self.bench.own_plan
+        if site is not None and self._is_kept():
+            write_own(site.name, None if own is None else (own.set_at, own.haul_at))
+
+    def _recall(self) -> None:
+        """Have the user's own times back at the next start, while they are still to come."""
+        site = self.bench.site
+        if self._recalled or site is None:
+            return
+        self._recalled = True
+        times = read_own(site.name) if self._is_kept() else None
+        if times is None or times[0].astimezone(site.zone).date() < self.bench.state.today:
+            return
+        self._done.append(_Chosen(self.bench.state.plan, None))
+        self.bench.draw_plan(*times)
+        self.changed.emit()
+
+    def _is_kept(self) -> bool:
+        """Tell whether the open place is the user's, and not only shown."""
+        return self.bench.source.keep and not self.bench.source.demo
+
     def _forget(self) -> None:
         self._done.clear()
+        self._recalled = False
         self._let_go()

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from datetime import date, timedelta
+from dataclasses import replace
+from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
 from typing import Any
 
 import pyqtgraph as pg
@@ -16,6 +18,7 @@ from planner.trips import Plan, compare_plans
 from planner.ui.compare_dialog import CompareDialog
 from planner.ui.dates import DatesView
 from planner.ui.load_up import LoadView
+from planner.ui.own_plans import read_own, write_own
 from planner.ui.strip.days import place_of_instant
 from planner.ui.workbench import OWN, Workbench
 
@@ -305,3 +308,50 @@ def test_ranks_that_a_wish_moves_are_marked(view: DatesView, settle: Any) -> Non
             marks.append(shown)
         before = after
     assert any("↑" in mark for mark in marks)
+
+
+# -- the next start ------------------------------------------------------------------------------
+
+
+def test_the_own_plan_is_there_at_the_next_start(view: DatesView, qtbot: Any, settle: Any) -> None:
+    """Times drawn on Friday are the chosen plan on Saturday too; what was taken back is not, and
+    days that are over are not."""
+    bench, strip = view.bench, view.strip
+    assert bench.site is not None
+    bench.source = replace(bench.source, demo=False, keep=True)
+    qtbot.keyClick(strip, Qt.Key.Key_S)
+    qtbot.keyClick(strip, Qt.Key.Key_Right)
+    qtbot.keyClick(strip, Qt.Key.Key_Return)
+    own = _own(view)
+    assert own is not None
+    assert read_own(bench.site.name) == (own.set_at, own.haul_at)
+
+    def start_again() -> Plan | None:
+        bench.choose_own(None, 1)
+        view.moves._forget()
+        bench._rank()
+        settle(bench)
+        return bench.plan
+
+    assert start_again() == own
+    assert not view.take_back.isHidden()
+    view.state.today += timedelta(days=9)
+    assert start_again() != own
+    view.state.today -= timedelta(days=9)
+    qtbot.keyClick(strip, Qt.Key.Key_M)
+    qtbot.keyClick(strip, Qt.Key.Key_Right)
+    qtbot.keyClick(strip, Qt.Key.Key_Return)
+    while view.moves.can_undo:
+        view.moves.undo()
+    assert read_own(bench.site.name) is None
+
+
+def test_a_damaged_file_of_own_plans_is_no_end(tmp_path: Path) -> None:
+    """What cannot be read is no plan, and the next one is kept."""
+    path = tmp_path / "own.json"
+    times = (datetime(2026, 11, 27, 12, tzinfo=UTC), datetime(2026, 11, 29, 14, tzinfo=UTC))
+    for content in ("", "[1]", '{"place": 3}', '{"place": ["a", "b"]}', '{"place": ["2026"]}'):
+        path.write_text(content, encoding="utf-8")
+        assert read_own("place", path) is None
+        write_own("place", times, path)
+        assert read_own("place", path) == times
