@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 import csv
-import importlib.util
 from datetime import UTC, datetime
 from xml.etree import ElementTree
 
 import pytest
 import vobject
 
-LOG = "resources/demo/sedge-hollow-hauls.csv"
 # The clocks go back in the night to 1 November.
 DAYS = "--from 2026-10-30 --to 2026-11-03"
 
@@ -46,22 +44,6 @@ def test_water_and_waypoints_are_in_the_units_asked_for(run, tmp_path, unit):
     texts = [node.text for node in said.iter("{http://www.topografix.com/GPX/1/1}desc")][1:]
     assert len(texts) == 6
     assert all(f" {unit} below MLLW" in text for text in texts)
-
-
-@pytest.mark.skipif(
-    importlib.util.find_spec("PySide6") is None, reason="the sheet is drawn by the window's library"
-)
-def test_the_sheet_is_one_page_of_the_paper_asked_for(run, tmp_path):
-    """A4 and letter, with the plan's trip on it."""
-    from pypdf import PdfReader
-
-    for paper, height in (("A4", 841.9), ("letter", 792.0)):
-        out = tmp_path / f"{paper}.pdf"
-        ran = run(f"take sedge-hollow {out} {DAYS} --log {LOG} --paper {paper}")
-        assert ran.status == 0, ran.err
-        (page,) = PdfReader(out).pages
-        assert float(page.mediabox.height) == pytest.approx(height, abs=1.5)
-        assert "Sedge Hollow: set" in " ".join(page.extract_text().split())
 
 
 def test_a_plan_that_is_not_there_is_refused(run, tmp_path):
