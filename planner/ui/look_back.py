@@ -60,6 +60,7 @@ _FILTERS: Final = (
 )
 _TICK_PX: Final = 84
 _APART_PX: Final = 20
+_MANY: Final = 200  # groups: beyond, marks are drawn small, or they hide each other
 
 
 class GroupChart(Chart):
@@ -95,16 +96,22 @@ class GroupChart(Chart):
         )
         told = np.isfinite(low)
         if told.any():
-            bars = pg.ErrorBarItem(
-                x=x[told],
-                y=mean[told],
-                top=(high - mean)[told],
-                bottom=(mean - low)[told],
-                pen=pg.mkPen(colours.forecast, width=2),
+            # Separate lines: one path of thousands takes a second to stroke.
+            bars = pg.PlotCurveItem(
+                np.repeat(x[told], 2),
+                np.column_stack([low[told], high[told]]).ravel(),
+                connect="pairs",
+                pen=pg.mkPen(colours.forecast, width=2 if x.size < _MANY else 1),
+                antialias=False,
             )
+            bars.setSegmentedLineMode("on")
             self.addItem(bars)
         dots = pg.ScatterPlotItem(
-            x, mean, size=8, brush=pg.mkBrush(colours.logged), pen=pg.mkPen(colours.panel)
+            x,
+            mean,
+            size=8 if x.size < _MANY else 3,
+            brush=pg.mkBrush(colours.logged),
+            pen=pg.mkPen(colours.panel) if x.size < _MANY else None,
         )
         self.addItem(dots)
         top = float(np.nanmax(np.where(told, high, mean)))
@@ -168,6 +175,7 @@ class LookBackWindow(QDialog):
         self._model = RowsModel(("Month", *COLUMNS), NUMBERS, self)
         self.table = rows_table(self._model, "What each group gave", wide=0)
         self.table.setWordWrap(False)
+        self.table.horizontalHeader().setResizeContentsPrecision(40)
         # Thousands of rows: fitting each to its words would be felt.
         self.table.verticalHeader().setSectionResizeMode(
             self.table.verticalHeader().ResizeMode.Fixed
