@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import Any
 
 import pytest
-from conftest import Ran
 
 SPAN = "--from 2026-08-14 --to 2026-08-23"
-Run = Callable[..., Ran]
+Run = Callable[..., Any]
 
 
 def test_a_day_is_explained_in_words_and_in_json(run: Run) -> None:

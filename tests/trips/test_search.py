@@ -158,6 +158,8 @@ class Checker:
         if rules.max_soak_h is not None and in_water_h > rules.max_soak_h:
             return "soak"
         for spot in self.site.spots:
+            # A trap must stay covered at the lowest predicted water of the soak: charted depth
+            # and water over trap height and margin (trade advice, Snohomish MRC and others).
             bare_m = spot.trap_height_m + habits.cover_margin_m - spot.depth_m
             if min(self._levels_m[a : d + 1]) <= bare_m - spare_m:
                 return "cover"
