@@ -14,7 +14,7 @@ import os
 import sys
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, Final
+from typing import TYPE_CHECKING, Final, TypeVar
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
@@ -27,6 +27,7 @@ TODAY: Final = date(2026, 11, 25)
 PIXELS_A_POINT: Final = 1.5
 
 Controls = dict[str, list[str]]
+Kind = TypeVar("Kind", bound="QWidget")
 
 
 def shots() -> dict[str, Shot]:
@@ -45,11 +46,11 @@ def draw_all(folder: Path) -> dict[str, Controls]:
 
     shown: dict[str, Controls] = {}
     for name, shot in shots().items():
-        draw(
-            folder / f"{name}.png",
-            shot,
-            lambda window, name=name: shown.__setitem__(name, controls(window)),
-        )
+
+        def keep(window: QWidget, name: str = name) -> None:
+            shown[name] = controls(window)
+
+        draw(folder / f"{name}.png", shot, keep)
     return shown
 
 
@@ -58,7 +59,7 @@ def controls(window: QWidget) -> Controls:
     from PySide6.QtCore import Qt
     from PySide6.QtWidgets import QComboBox, QPushButton, QTableView, QTabWidget
 
-    def seen(kind: type) -> list[QWidget]:
+    def seen(kind: type[Kind]) -> list[Kind]:
         return [each for each in window.findChildren(kind) if each.isVisible()]
 
     heads = []
