@@ -56,8 +56,12 @@ class Windows:
 
 
 def find_windows(candidates: Candidates) -> Windows:
-    """Return, for every allowed haul and every run of set times, the sets allowed with it."""
-    run_first, run_last = _runs(candidates.may_set)
+    """Return, for every allowed haul and every run of set times, the sets allowed with it.
+
+    A run ends with its local day, also where the night is light: crabs are forecast by the day,
+    and "any time from 00:00 to 00:00" would say nothing.
+    """
+    run_first, run_last = _runs(candidates.may_set, candidates.day)
     haul = np.flatnonzero(candidates.may_haul)
     # `last_haul` never decreases, so the sets that a haul comes soon enough for end the grid.
     earliest = np.maximum(
@@ -115,6 +119,9 @@ def _differ(soak: int, other: int) -> bool:
     return max(soak, other) >= _OTHER_SOAK * min(soak, other)
 
 
-def _runs(mask: Mask) -> tuple[Ints, Ints]:
-    steps = np.diff(np.concatenate([[0], mask.astype(np.int8), [0]]))
-    return np.flatnonzero(steps == 1), np.flatnonzero(steps == -1) - 1
+def _runs(mask: Mask, day: Ints) -> tuple[Ints, Ints]:
+    """Return the first and the last index of each unbroken run within a day."""
+    new_day = np.diff(day, prepend=-1) != 0
+    first = mask & (new_day | ~np.concatenate([[False], mask[:-1]]))
+    last = mask & np.concatenate([first[1:] | ~mask[1:], [True]])
+    return np.flatnonzero(first), np.flatnonzero(last)

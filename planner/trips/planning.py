@@ -8,7 +8,7 @@ from typing import Literal
 
 import numpy as np
 
-from planner.clock import Instants, day_edges, from_utc64, to_utc64
+from planner.clock import day_edges, from_utc64, to_utc64
 from planner.estimates import Floats
 from planner.logbook import Log
 from planner.phrasing import Style
@@ -79,7 +79,7 @@ class Search:
         self._seed = seed
         self._edges = day_edges(outlook.days[0], outlook.days[-1], site.zone)
         self._windows = find_windows(self.candidates)
-        self._day = self._day_of(self.candidates.times)
+        self._day = self.candidates.day
         self._activity = activity_at(outlook.forecast.water_c, site.species)
         most = site.rules.max_traps
         self.traps = site.habits.traps if most is None else min(site.habits.traps, most)
@@ -120,12 +120,7 @@ class Search:
         """
         at, windows = self.outlook.index(day), self._windows
         if outing == "set":
-            # A window may begin on one day and end on the next.
-            edges = np.searchsorted(self._day, [at, at + 1])
-            first = np.maximum(windows.first_set, edges[0])
-            last = np.minimum(windows.last_set, edges[1] - 1)
-            those = np.flatnonzero(first <= last)
-            windows = replace(windows, first_set=first, last_set=last).take(those)
+            windows = windows.take(np.flatnonzero(self._day[windows.first_set] == at))
         else:
             windows = windows.take(np.flatnonzero(self._day[windows.haul] == at))
         if windows.haul.size == 0:
@@ -159,10 +154,6 @@ class Search:
         today = today or self.outlook.days[0]
         facts = self._facts(window, 0)
         return self._plan(0, facts, wishes or Wishes(), style or Style(), today)
-
-    def _day_of(self, times: Instants) -> Ints:
-        index: Ints = np.searchsorted(self._edges, times, side="right") - 1
-        return index
 
     def _worth(self, sets: Ints, hauls: Ints) -> Floats:
         """Return the expected full keepers, shape (n,), of sets and hauls on the grid."""

@@ -346,18 +346,32 @@ def catch_of_a_trap() -> tuple[float, ...]:
 def agrees_with_brute_force(
     zone: str, latitude: float, longitude: float, first: date, data: st.DataObject
 ) -> None:
-    """Hold the search to every pair of three days, to each limit's count and to the best plan."""
     site = data.draw(random_sites(zone, latitude, longitude))
     site = replace(site, habits=replace(site.habits, min_soak_h=2.0))
-    tide = data.draw(tides)
-    base = base_outlook(zone, latitude, longitude, first)
-    light = np.array(data.draw(st.tuples(*[st.sampled_from([0.05, 0.2, 0.6])] * 3)))
-    water_c = np.array(data.draw(st.tuples(*[st.sampled_from([9.0, 12.0, 24.0])] * 3)))
+    three_days = [
+        np.array(data.draw(st.tuples(*[st.sampled_from(values)] * 3)))
+        for values in ([0.05, 0.2, 0.6], [9.0, 12.0, 24.0])
+    ]
+    agrees(site, data.draw(tides), first, *three_days, data.draw(st.sampled_from(WISHES)))
+
+
+def agrees(
+    site: Site,
+    tide: MadeTide,
+    first: date,
+    light: NDArray[np.float64],
+    water_c: NDArray[np.float64],
+    wishes: Wishes,
+) -> None:
+    """Hold the search to every pair of three days, to each limit's count and to the best plan.
+
+    light, water_c: share of light crabs and water of each day.
+    """
+    base = base_outlook(site.zone.key, site.latitude_deg, site.longitude_deg, first)
     shares = Band(light, light / 2, np.minimum(2 * light, 1.0))
     outlook = replace(
         base, site=site, forecast=replace(base.forecast, light_share=shares, water_c=water_c)
     )
-    wishes = data.draw(st.sampled_from(WISHES))
     search = Search(outlook, tide=tide)
     found = search.candidates
     plans = search.plans(4, wishes, Style(), None).plans
@@ -396,6 +410,34 @@ def agrees_with_brute_force(
         # to the tenth of a crab that the ranking rounds to; wishes may cost a twentieth
         best = worth.max() * (1.0 if wishes == WISHES[0] else AS_GOOD)
         assert best - 0.1 <= plans[0].full_keepers.mean <= worth.max() + 1e-6
+
+
+def test_a_set_that_may_wait_for_warmer_water_is_not_lost() -> None:
+    """Where the sun stays up one run of set times goes over midnight, into the next day's water.
+
+    The earliest set has the longest soak, but the water of its day may hold the crabs still.
+    """
+    site = made_site(
+        "Europe/Oslo",
+        69.65,
+        18.96,
+        lowest_ramp_level_m=0.0,
+        spots=(Spot("shallow", 0.7239, 0.252),),
+        free=FreeTime(weekdays=frozenset({0, 1, 2, 5, 6})),
+        habits=Habits(
+            min_soak_h=2.0,
+            max_soak_h=30.2,
+            bait_minutes=47.0,
+            set_minutes=56.0,
+            haul_minutes=73.0,
+            cover_margin_m=0.3983,
+        ),
+        rules=Rules(max_soak_h=24.0),
+    )
+    tide = MadeTide(0.40838, (1 / 3, 0.08303, 0.5), (3.8053, 2.18366, 5.80978))
+    light, cold_then_warm = np.array([0.2, 0.6, 0.05]), np.array([9.0, 9.0, 24.0])
+    wishes = Wishes(haul_water="rising", haul_time="early")
+    agrees(site, tide, date(2026, 5, 18), light, cold_then_warm, wishes)
 
 
 def weekend_site(**changes: object) -> Site:
