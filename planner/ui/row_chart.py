@@ -52,9 +52,9 @@ class RowChart(Chart):
             self._count_beyond(row, float(y), right)
         if guide is not None:
             pen = pg.mkPen(colours.caution, style=Qt.PenStyle.DashLine)
-            line = pg.InfiniteLine(guide, angle=90, pen=pen, label=said)
-            line.label.setColor(colours.caution)
-            line.label.setPosition(0.97)
+            # Hangs from the chart's upper edge, on the side with room, so that nothing cuts it.
+            hung = {"position": 1.0, "anchors": [(0, 0), (1, 0)], "color": colours.caution}
+            line = pg.InfiniteLine(guide, angle=90, pen=pen, label=said, labelOpts=hung)
             line.setZValue(theme.Z_BAND)
             self.addItem(line)
         axis = self.getAxis("left")
