@@ -54,6 +54,8 @@ FOR_A_SCREEN = (
 # What a phone page is tried in, under the names that systems give it.
 BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable")
 BROWSER_APT = "chromium"
+# The program that drives the browser comes with playwright, but for this library of the system.
+TO_DRIVE = (Library("libatomic.so.1", "libatomic1", "libatomic", "gcc-libs"),)
 
 
 def say(text: str) -> None:
@@ -169,14 +171,19 @@ def has_browser(find: Callable[[str], str | None] = shutil.which) -> bool:
 
 
 def prepare_browser() -> None:
-    """Fetch a browser for the tests of the phone page where apt has one.
+    """Fetch a browser for the tests of the phone page, and what drives it, where apt has them.
 
     Going without is not fatal: those tests then say why they are left out.
     """
-    if has_browser() or not uses_apt(_os_release()):
+    if not uses_apt(_os_release()):
+        return
+    wanted = [library.apt for library in missing_libraries(TO_DRIVE)]
+    if not has_browser():
+        wanted.append(BROWSER_APT)
+    if not wanted:
         return
     try:
-        _install_with_apt([BROWSER_APT])
+        _install_with_apt(wanted)
     except SetUpError as error:
         say(f"No browser, so the phone page goes untried here. {error}")
 

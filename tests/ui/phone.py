@@ -18,7 +18,14 @@ SCREEN = {"width": 390, "height": 844}
 
 
 def browser_path() -> str:
-    """Return the browser that is here; without one the tests are left out, and say why."""
+    """Return the browser that is here and can be driven; else the tests are left out, with why."""
+    if sys.platform.startswith("linux") and (
+        lacking := machine.missing_libraries(machine.TO_DRIVE)
+    ):
+        pytest.skip(
+            f"the browser cannot be driven without {lacking[0].file} (Debian: {lacking[0].apt}), "
+            "and packaging/check.py could not fetch it"
+        )
     found = [path for name in machine.BROWSERS if (path := shutil.which(name))]
     if found:
         return found[0]
