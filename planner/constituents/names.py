@@ -11,6 +11,7 @@ from planner.constituents.compounds import COMPOUNDS
 from planner.constituents.constituent import Constituent, Multipliers
 from planner.constituents.lines import ALIASES, LINES
 from planner.errors import PlannerError
+from planner.words import say
 
 _GREEK: Final = {
     "α": "ALP", "β": "BET", "γ": "GAM", "δ": "DEL", "ε": "EPS", "η": "ETA", "θ": "THE",
@@ -29,8 +30,10 @@ class UnknownConstituent(PlannerError, KeyError):  # noqa: N818 (reads as what i
         super().__init__(name)
 
     def __str__(self) -> str:
-        hint = f"; near it: {', '.join(self.near)}" if self.near else ""
-        return f"{self.name!r} is not a constituent this program knows{hint}"
+        hint = say("; near it: {near}", near=", ".join(self.near)) if self.near else ""
+        return say(
+            "{name!r} is not a constituent this program knows{hint}", name=self.name, hint=hint
+        )
 
 
 def _nodal(rule: str) -> tuple[tuple[str, float], ...]:

@@ -17,6 +17,7 @@ from typing import Final, Literal
 
 from planner.constituents.names import find
 from planner.constituents.paste_lines import lines_of
+from planner.words import say
 
 PastedUnit = Literal["m", "ft", "cm"]
 Role = Literal["number", "amplitude", "lag", "speed", "other lag", "other"]
@@ -76,17 +77,30 @@ def understand(text: str) -> Pasted:
             rows.append((line.number, line.name, line.values))
             units += line.units
         elif line.name is not None:
-            left_out.append(f"line {line.number}: {line.name} has no amplitude and lag")
+            left_out.append(
+                say(
+                    "line {number}: {name} has no amplitude and lag",
+                    number=line.number,
+                    name=line.name,
+                )
+            )
         elif len(line.values) < 2:
             heading += line.cells if not rows else ()
         else:
             said = " ".join(line.cells)[:40]
-            mean = "; that is the mean level" if re.match(r"(\d+ )?Z0\b", said) else ""
-            left_out.append(f"line {line.number}: no constituent known in “{said}”{mean}")
+            mean = say("; that is the mean level") if re.match(r"(\d+ )?Z0\b", said) else ""
+            left_out.append(
+                say(
+                    "line {number}: no constituent known in “{said}”{mean}",
+                    number=line.number,
+                    said=said,
+                    mean=mean,
+                )
+            )
     width = max((len(numbers) for _, _, numbers in rows), default=0)
     whole = [row for row in rows if len(row[2]) == width]
     left_out += [
-        f"line {number}: {name} has fewer numbers than the others"
+        say("line {number}: {name} has fewer numbers than the others", number=number, name=name)
         for number, name, numbers in rows
         if len(numbers) < width
     ]
@@ -97,7 +111,7 @@ def understand(text: str) -> Pasted:
         for number, name, numbers in whole:
             reason = _refusal(name, numbers[amplitude], numbers[lag], constants)
             if reason:
-                left_out.append(f"line {number}: {reason}")
+                left_out.append(say("line {number}: {reason}", number=number, reason=reason))
             else:
                 constants[name] = PastedConstant(number, name, numbers[amplitude], numbers[lag])
     return Pasted(
@@ -140,11 +154,11 @@ def _roles(
             roles[index] = "lag"
         else:
             roles[index] = "other lag"
-            notes.append("There are two columns of lags; the first was taken.")
+            notes.append(say("There are two columns of lags; the first was taken."))
     if "other lag" in roles.values() and "lag" not in roles.values():
         index = next(i for i, role in roles.items() if role == "other lag")
         roles[index] = "lag"
-        notes.append("The lags are headed as local: give the clock they were worked out in.")
+        notes.append(say("The lags are headed as local: give the clock they were worked out in."))
     return tuple(roles[index] for index in range(width)), tuple(notes)
 
 
@@ -177,11 +191,11 @@ def _refusal(
     name: str, amplitude: float, lag: float, taken: Mapping[str, PastedConstant]
 ) -> str | None:
     if name in taken:
-        return f"{name} is there twice (also in line {taken[name].line})"
+        return say("{name} is there twice (also in line {line})", name=name, line=taken[name].line)
     if amplitude < 0:
-        return f"{name} has a negative amplitude, {amplitude:g}"
+        return say("{name} has a negative amplitude, {amplitude:g}", name=name, amplitude=amplitude)
     if not -360 <= lag <= 720:
-        return f"{name} has a lag of {lag:g} degrees"
+        return say("{name} has a lag of {lag:g} degrees", name=name, lag=lag)
     return None
 
 

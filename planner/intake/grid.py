@@ -12,6 +12,7 @@ from planner.intake.meanings import meaning_of
 from planner.logbook.columns import unguard_formula
 from planner.logbook.errors import LogError
 from planner.logbook.reading import unreadable
+from planner.words import say
 
 # A hundred thousand hauls have about twenty megabytes as text.
 MAX_BYTES: Final = 200_000_000
@@ -62,8 +63,10 @@ def read_grid(path: Path, encoding: str | None = None) -> Grid:
         if path.stat().st_size > MAX_BYTES:
             raise refused(
                 str(path),
-                f"is larger than a table can be ({MAX_BYTES // 1_000_000} MB)",
-                "name a table of hauls",
+                say(
+                    "is larger than a table can be ({max_bytes} MB)", max_bytes=MAX_BYTES // 1000000
+                ),
+                say("name a table of hauls"),
             )
         raw = path.read_bytes()
     except (OSError, ValueError) as error:
@@ -76,8 +79,8 @@ def grid_of(raw: bytes, source: str, encoding: str | None = None) -> Grid:
     if raw.startswith(_OLD_WORKBOOK):
         raise refused(
             source,
-            "is a workbook of the old kind, or one behind a password",
-            "save it as .xlsx without a password, or as CSV",
+            say("is a workbook of the old kind, or one behind a password"),
+            say("save it as .xlsx without a password, or as CSV"),
         )
     if raw.startswith(_ZIP):
         from planner.intake.workbook_grid import workbook_grid
@@ -105,7 +108,7 @@ def column_names(cells: Sequence[str]) -> tuple[str, ...]:
     """Return a name for each column: as written, numbered where it is empty or there twice."""
     names: list[str] = []
     for number, cell in enumerate(cells, start=1):
-        name = unguard_formula(cell).strip() or f"column {number}"
+        name = unguard_formula(cell).strip() or say("column {number}", number=number)
         found, again = name, 2
         while found in names:
             found, again = f"{name} ({again})", again + 1
@@ -133,8 +136,12 @@ def squared(
     for line in below:
         filled = max(i for i, cell in enumerate(line.cells, start=1) if cell.strip())
         if filled > width or (ragged and len(line.cells) < width):
-            what = f"has {max(filled, len(line.cells))} cells where the heading has {width} columns"
-            remedy = "put texts that hold the separator in quotation marks, one cell a column"
+            what = say(
+                "has {filled} cells where the heading has {width} columns",
+                filled=max(filled, len(line.cells)),
+                width=width,
+            )
+            remedy = say("put texts that hold the separator in quotation marks, one cell a column")
             problems.append(Problem(f"{unit} {line.number}", "", what, remedy))
         else:
             padded = (*line.cells, *[""] * width)[:width]

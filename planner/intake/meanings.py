@@ -9,35 +9,36 @@ from functools import lru_cache
 from typing import Final
 
 from planner.logbook.columns import COLUMNS, unguard_formula
+from planner.words import say
 
 # Times may be split over two columns, and a set may be told by the soak.
 PARTS: Final = ("set_date", "set_clock", "haul_date", "haul_clock", "soak_h")
 MEANINGS: Final = (*COLUMNS, *PARTS)
 
 IN_WORDS: Final = {
-    "": "kept as it is",
+    "": say("kept as it is"),
     "trip": "trip",
     "place": "place",
     "spot": "spot",
-    "trap": "trap's label",
-    "design": "kind of trap",
+    "trap": say(say("trap's label")),
+    "design": say("kind of trap"),
     "bait": "bait",
-    "set_at": "set: date and time",
-    "set_date": "set: date",
-    "set_clock": "set: time of day",
-    "hauled_at": "hauled: date and time",
-    "haul_date": "hauled: date",
-    "haul_clock": "hauled: time of day",
-    "soak_h": "soak in hours",
+    "set_at": say("set: date and time"),
+    "set_date": say("set: date"),
+    "set_clock": say("set: time of day"),
+    "hauled_at": say("hauled: date and time"),
+    "haul_date": say("hauled: date"),
+    "haul_clock": say("hauled: time of day"),
+    "soak_h": say("soak in hours"),
     "depth_m": "depth",
     "keepers": "keepers",
     "shorts": "shorts",
     "females": "females",
-    "sponge": "with eggs",
-    "other": "other kinds",
+    "sponge": say("with eggs"),
+    "other": say("other kinds"),
     "judged": "judged",
     "light": "light",
-    "water_c": "water temperature",
+    "water_c": say("water temperature"),
     "notes": "notes",
 }
 

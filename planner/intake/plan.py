@@ -20,15 +20,16 @@ from planner.logbook.entries import Haul
 from planner.logbook.reading import Zones, read_row
 from planner.logbook.table import Row, Table
 from planner.units import metres_from
+from planner.words import say
 
 # What people write into a cell of a count that they did not make.
 _NOT_RECORDED: Final = frozenset(("-", "–", "—", "?", "n/a", "na", "nr"))
 _PLAIN: Final = tuple(name for name in COLUMNS if name not in ("set_at", "hauled_at"))
-_TWICE: Final = (
+_TWICE: Final = say(
     "{} lines have a time in the hour that the clock shows twice; read as the first of the two, "
     "or as the second where only that lies after the set"
 )
-_WRITE_TIME: Final = "write it as year-month-day and clock, such as 2026-08-14 06:40"
+_WRITE_TIME: Final = say("write it as year-month-day and clock, such as 2026-08-14 06:40")
 
 
 @dataclass(frozen=True)
@@ -127,7 +128,7 @@ class _Reader:
         self._said: Counter[str] = Counter()
         self._names = {meaning: name for name, meaning in mapping.columns.items() if meaning}
         self._own = {
-            name: f"{name} (table)" if name.strip().casefold() in COLUMNS else name
+            name: say("{name} (table)", name=name) if name.strip().casefold() in COLUMNS else name
             for name in grid.heading
             if not mapping.columns.get(name)
         }
@@ -167,7 +168,7 @@ class _Reader:
         for name in (*COUNTS, *MEASURES):
             if cells[name].casefold() in _NOT_RECORDED:
                 cells[name] = ""
-                self._said["{} cells with a dash or ? taken as not recorded"] += 1
+                self._said[say("{} cells with a dash or ? taken as not recorded")] += 1
         cells["depth_m"] = _converted(cells["depth_m"], self.mapping.depth)
         cells["water_c"] = _converted(cells["water_c"], self.mapping.water)
         hauled = self._moment(told, "hauled_at", "haul_date", "haul_clock")
@@ -195,25 +196,25 @@ class _Reader:
         meaning = whole if told.get(whole) else day
         if not text:
             if at_clock:
-                raise _Bad(clock, "is a time of day without a date", "fill in its date")
+                raise _Bad(clock, say("is a time of day without a date"), say("fill in its date"))
             return None
         if found := iso_moment(text):
             return found
         on, at = self._parsed(text, meaning)
         if on is None:
-            raise _Bad(meaning, "is a time of day without a date", _WRITE_TIME)
+            raise _Bad(meaning, say("is a time of day without a date"), _WRITE_TIME)
         if at_clock:
             at = self._parsed(at_clock, clock)[1] or at
         at = at or default
         if at is None:
-            raise _Bad(meaning, "has no time of day", "add the clock time, such as 06:40")
+            raise _Bad(meaning, say("has no time of day"), say("add the clock time, such as 06:40"))
         return datetime.combine(on, at)
 
     def _parsed(self, text: str, meaning: str) -> tuple[date | None, time | None]:
         try:
             return parse(text, self.mapping.order or "dmy")
         except NotAMoment:
-            raise _Bad(meaning, "is not a time", _WRITE_TIME) from None
+            raise _Bad(meaning, say("is not a time"), _WRITE_TIME) from None
 
     def _settled(
         self, hauled: datetime | None, set_at: datetime | None, zone: ZoneInfo | None
@@ -254,7 +255,7 @@ class _Reader:
 
 
 def _trip_name(day: date) -> str:
-    return f"{day.day} {day:%b %Y}"
+    return say("{day.day} {day:%b %Y}", day=day)
 
 
 def _readings(moment: datetime | None, zone: ZoneInfo) -> list[datetime | None]:
@@ -282,7 +283,9 @@ def _before(hauled: datetime, soak: str) -> datetime:
         if not 0 < hours < 24 * 366:
             raise ValueError
     except ValueError:
-        raise _Bad("soak_h", "is not a soak in hours", "write hours, such as 24") from None
+        raise _Bad(
+            "soak_h", say("is not a soak in hours"), say("write hours, such as 24")
+        ) from None
     return hauled - timedelta(hours=hours)
 
 

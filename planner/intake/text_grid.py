@@ -11,8 +11,14 @@ from typing import Final
 from planner.errors import Problem
 from planner.intake.grid import Grid, Line, heading_at, refused, squared
 from planner.intake.meanings import meaning_of
+from planner.words import say
 
-SEPARATORS: Final = {",": "commas", ";": "semicolons", "\t": "tabs", "|": "upright strokes"}
+SEPARATORS: Final = {
+    ",": say(say("commas")),
+    ";": say(say("semicolons")),
+    "\t": say(say("tabs")),
+    "|": say("upright strokes"),
+}
 ENCODINGS: Final = {
     "utf-8-sig": "UTF-8",
     "utf-16": "UTF-16",
@@ -27,7 +33,7 @@ _MARKS: Final = ((b"\xef\xbb\xbf", "utf-8-sig"), (b"\xff\xfe", "utf-16"), (b"\xf
 # Bytes that no text has, whatever its letters.
 _CONTROLS: Final = re.compile(rb"[\x00-\x08\x0e-\x1f\x7f]")
 _SAYS_SEPARATOR: Final = re.compile(r"sep=(.)\r?\n", re.IGNORECASE)
-_REMEDY: Final = "save it as CSV in UTF-8, or as .xlsx"
+_REMEDY: Final = say("save it as CSV in UTF-8, or as .xlsx")
 
 
 def text_grid(raw: bytes, source: str, encoding: str | None = None) -> Grid:
@@ -36,12 +42,16 @@ def text_grid(raw: bytes, source: str, encoding: str | None = None) -> Grid:
     try:
         text = raw.decode(found)
     except UnicodeDecodeError:
-        raise refused(source, f"is not {ENCODINGS.get(found, found)} text", _REMEDY) from None
+        raise refused(
+            source, say("is not {encodings} text", encodings=ENCODINGS.get(found, found)), _REMEDY
+        ) from None
     text = text.removeprefix("\ufeff")
     if "\0" in text:
-        raise refused(source, "holds zero bytes; this is no text", _REMEDY)
+        raise refused(source, say("holds zero bytes; this is no text"), _REMEDY)
     if not text.strip():
-        raise refused(source, "is empty", "begin it with a heading: trip, place, trap, keepers...")
+        raise refused(
+            source, say("is empty"), say("begin it with a heading: trip, place, trap, keepers...")
+        )
     said = _SAYS_SEPARATOR.match(text)
     skipped = 1 if said else 0
     separator = said[1] if said else _separator(text)
@@ -49,10 +59,15 @@ def text_grid(raw: bytes, source: str, encoding: str | None = None) -> Grid:
     at = heading_at([line.cells for line in lines])
     heading, below, problems = squared(lines, at, "line", ragged=True)
     shown = SEPARATORS.get(separator, f'"{separator}"')
-    above = f", {at} lines above the heading left out" if at else ""
+    above = say(", {at} lines above the heading left out", at=at) if at else ""
     return Grid(
         source=source,
-        made_of=f"{ENCODINGS.get(found, found)} text separated by {shown}{above}",
+        made_of=say(
+            "{encodings} text separated by {shown}{above}",
+            encodings=ENCODINGS.get(found, found),
+            shown=shown,
+            above=above,
+        ),
         heading=heading,
         lines=below,
         problems=(*problems, *broken),
@@ -68,13 +83,13 @@ def _encoding(raw: bytes, source: str) -> str:
     if b"\0" in raw:
         wide = _wide(raw)
         if wide is None:
-            raise refused(source, "holds zero bytes; this is no text", _REMEDY)
+            raise refused(source, say("holds zero bytes; this is no text"), _REMEDY)
         return wide
     try:
         raw.decode("utf-8")
     except UnicodeDecodeError:
         if _CONTROLS.search(raw):
-            raise refused(source, "is no text", _REMEDY) from None
+            raise refused(source, say("is no text"), _REMEDY) from None
         return _single_byte(raw)
     return "utf-8-sig"
 
@@ -143,8 +158,13 @@ def _numbered(reader: Iterator[list[str]], first: int) -> Iterator[Line | Proble
         except StopIteration:
             return
         except csv.Error as error:
-            remedy = "check the quotation marks from this line on; double those inside a text"
-            yield Problem(f"line {number}", "", f"is not CSV: {error}", remedy)
+            remedy = say("check the quotation marks from this line on; double those inside a text")
+            yield Problem(
+                say("line {number}", number=number),
+                "",
+                say("is not CSV: {error}", error=error),
+                remedy,
+            )
             return
         yield Line(number, tuple(cells))
         number = first + reader.line_num  # type: ignore[attr-defined]

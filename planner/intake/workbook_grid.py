@@ -13,10 +13,11 @@ from planner.errors import PlannerError, Problem
 from planner.intake.grid import Grid, Line, heading_at, refused, squared
 from planner.intake.meanings import meaning_of
 from planner.logbook.workbook import from_cell_text
+from planner.words import say
 
 # What a workbook unpacks to; beyond it, a small file is made to fill the memory.
 _MAX_UNPACKED: Final = 600_000_000
-_REMEDY: Final = "save it anew as .xlsx, or as CSV"
+_REMEDY: Final = say("save it anew as .xlsx, or as CSV")
 # Stands for a formula whose result the file does not hold.
 _NO_RESULT: Final = "\ufffc"
 
@@ -32,11 +33,11 @@ def workbook_grid(raw: bytes, source: str) -> Grid:
     except PlannerError:
         raise
     except Exception as error:  # noqa: BLE001  (a damaged file may break a reader anywhere)
-        what = f"is not a workbook that can be read ({type(error).__name__})"
+        what = say("is not a workbook that can be read ({name__})", name__=type(error).__name__)
         raise refused(source, what, _REMEDY) from None
     filled = {name: lines for name, lines in sheets.items() if lines}
     if not filled:
-        raise refused(source, "has no sheet with anything in it", "name another file")
+        raise refused(source, say("has no sheet with anything in it"), say("name another file"))
     name = max(filled, key=lambda each: _known(filled[each]))
     return _grid(filled[name], name, source, others=len(filled) - 1)
 
@@ -47,11 +48,11 @@ def _require_workbook(raw: bytes, source: str) -> None:
             names = packed.namelist()
             unpacked = sum(entry.file_size for entry in packed.infolist())
     except (zipfile.BadZipFile, ValueError, NotImplementedError, OverflowError):
-        raise refused(source, "is a damaged workbook", _REMEDY) from None
+        raise refused(source, say("is a damaged workbook"), _REMEDY) from None
     if unpacked > _MAX_UNPACKED:
-        raise refused(source, "unpacks to more than a table of hauls can hold", _REMEDY)
+        raise refused(source, say("unpacks to more than a table of hauls can hold"), _REMEDY)
     if "xl/workbook.xml" not in names:
-        raise refused(source, "is not an .xlsx workbook", _REMEDY)
+        raise refused(source, say("is not an .xlsx workbook"), _REMEDY)
 
 
 def _sheets(raw: bytes) -> dict[str, list[Line]]:
@@ -135,16 +136,18 @@ def _grid(lines: list[Line], name: str, source: str, others: int) -> Grid:
     for line in below:
         at_formula = [i for i, cell in enumerate(line.cells) if cell == _NO_RESULT]
         if at_formula:
-            where = f"row {line.number}, {heading[at_formula[0]]}"
-            what = "holds a formula without its result"
-            remedy = "open the workbook in a spreadsheet program and save it there"
+            where = say(
+                "row {number}, {heading}", number=line.number, heading=heading[at_formula[0]]
+            )
+            what = say("holds a formula without its result")
+            remedy = say("open the workbook in a spreadsheet program and save it there")
             problems.append(Problem(where, "", what, remedy))
         else:
             kept.append(line)
-    left = f", of {others + 1} sheets" if others else ""
+    left = say(", of {others} sheets", others=others + 1) if others else ""
     return Grid(
         source=source,
-        made_of=f'workbook, sheet "{name}"{left}',
+        made_of=say('workbook, sheet "{name}"{left}', name=name, left=left),
         heading=heading,
         lines=tuple(kept),
         problems=tuple(problems),

@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Final
 
 from planner.logbook.errors import LogbookError
+from planner.words import say
 
 _STAMP: Final = "%Y%m%d-%H%M%S"
 # A backup a day of use is enough between: the journal takes back anything newer.
@@ -98,8 +99,12 @@ def take_backup(
         with closing(sqlite3.connect(f"{part.absolute().as_uri()}?mode=ro", uri=True)) as copy:
             if not is_whole(copy) or _rows(copy) != _rows(connection):
                 raise LogbookError(
-                    f"The backup {path} could not be verified; {logbook} was left as it is. "
-                    "Check the disk and try again."
+                    say(
+                        "The backup {path} could not be verified; {logbook} was left as it is. "
+                        "Check the disk and try again.",
+                        path=path,
+                        logbook=logbook,
+                    )
                 )
         os.replace(part, path)
     except BaseException:

@@ -37,6 +37,7 @@ from planner.logbook.log import Log, TripKey
 from planner.logbook.reading import read_table
 from planner.logbook.rules import haul_problems, trap_problems, trip_problems
 from planner.logbook.writing import Writer
+from planner.words import say
 
 
 def default_logbook() -> Path:
@@ -100,7 +101,7 @@ class Logbook:
                 mark_open(self.path)
                 keep_up(self._connection, self.path, datetime.now(UTC))
         except LogbookError as error:
-            self.remark = f"Today's backup of the log could not be made: {error}"
+            self.remark = say("Today's backup of the log could not be made: {error}", error=error)
 
     @property
     def read_only(self) -> bool:
@@ -145,7 +146,7 @@ class Logbook:
         afterwards are in the bin. LogError names every impossible haul by its number.
         """
         _require_possible(name, hauls, details)
-        change = change or f"entry of trip {name}"
+        change = change or say("entry of trip {name}", name=name)
         with self._changing(change, [name]) as recorder:
             writer = Writer(self._connection, recorder)
             kept = {haul.place for haul in hauls} | ({details.place} if details else set())
@@ -161,17 +162,17 @@ class Logbook:
 
     def delete_trip(self, name: str, place: str | None = None) -> Change:
         """Put a trip and its hauls into the bin; place: only the trip there, None at every one."""
-        with self._changing(f"delete of trip {name}", [name]) as recorder:
+        with self._changing(say("delete of trip {name}", name=name), [name]) as recorder:
             writer = Writer(self._connection, recorder)
             for where, trip_id in writer.trips_named(name).items():
                 if place in (None, where):
                     writer.remove_trip(name, trip_id)
-            return _change(recorder, f"delete of trip {name}", [name])
+            return _change(recorder, say("delete of trip {name}", name=name), [name])
 
     def save_details(self, details: Trip, change: str = "") -> Change:
         """Set what is known of a trip as a whole, such as its kitchen count."""
         _require_possible(details.name, (), details)
-        change = change or f"details of trip {details.name}"
+        change = change or say("details of trip {name}", name=details.name)
         with self._changing(change, [details.name]) as recorder:
             Writer(self._connection, recorder).set_details(details)
             return _change(recorder, change, [details.name])
@@ -189,17 +190,17 @@ class Logbook:
         """Keep a trap with its history; label: its label until now when that changes."""
         problems = list(trap_problems(trap))
         if problems:
-            raise LogError(f"trap {trap.label}", problems)
-        change = change or f"history of trap {trap.label}"
+            raise LogError(say("trap {label}", label=trap.label), problems)
+        change = change or say("history of trap {label}", label=trap.label)
         with self._changing(change, []) as recorder:
             Writer(self._connection, recorder).set_trap(label or trap.label, trap)
             return _change(recorder, change, [])
 
     def delete_trap(self, label: str) -> Change:
         """Forget a trap's own history; its hauls stay, and undo brings it back."""
-        with self._changing(f"delete of trap {label}", []) as recorder:
+        with self._changing(say("delete of trap {label}", label=label), []) as recorder:
             Writer(self._connection, recorder).remove_trap(label)
-            return _change(recorder, f"delete of trap {label}", [])
+            return _change(recorder, say("delete of trap {label}", label=label), [])
 
     # -- the bin -----------------------------------------------------------------------------
 
@@ -210,15 +211,15 @@ class Logbook:
 
     def take_out_of_bin(self, number: int) -> Change:
         """Put a deleted trip or haul back into the log."""
-        with self._changing("return from the bin", []) as recorder:
+        with self._changing(say("return from the bin"), []) as recorder:
             trip = the_bin.take_out(self._connection, recorder, number)
-            return _change(recorder, "return from the bin", [] if trip is None else [trip])
+            return _change(recorder, say("return from the bin"), [] if trip is None else [trip])
 
     def empty_bin(self) -> Change:
         """Let go of what is in the bin; only the user asks for this."""
-        with self._changing("emptying of the bin", []) as recorder:
+        with self._changing(say("emptying of the bin"), []) as recorder:
             the_bin.empty(self._connection, recorder)
-            return _change(recorder, "emptying of the bin", [])
+            return _change(recorder, say("emptying of the bin"), [])
 
     # -- backups -----------------------------------------------------------------------------
 
@@ -236,10 +237,10 @@ class Logbook:
             with closing(open_reader(Path(backup))) as source:
                 if not is_whole(source, thorough=True):
                     raise damaged(Path(backup))
-                take_backup(self._connection, self.path, datetime.now(UTC), "before restoring")
+                take_backup(self._connection, self.path, datetime.now(UTC), say("before restoring"))
                 source.backup(self._connection)
             self._contents = Contents(self._connection, watched=True)
-            return Change("return to a backup", ())
+            return Change(say("return to a backup"), ())
 
     # -- tables ------------------------------------------------------------------------------
 
@@ -260,7 +261,7 @@ class Logbook:
         table = read_table(Path(path), zones, now)
         if table.problems and not (skip_bad and table.hauls):
             raise LogError(str(path), table.problems)
-        return self.add_hauls(table.hauls, f"import of {Path(path).name}")
+        return self.add_hauls(table.hauls, say("import of {name}", name=Path(path).name))
 
     def add_hauls(self, hauls: Sequence[Haul], name: str) -> Change:
         """Take in those hauls that the book does not have yet, as one change of that name.
@@ -298,12 +299,12 @@ class Logbook:
     @property
     def undo_name(self) -> str | None:
         """What undo would do, such as "Undo delete of trip 14 Aug"; None when nothing."""
-        return self._named("Undo", journal.next_undo)
+        return self._named(say("Undo"), journal.next_undo)
 
     @property
     def redo_name(self) -> str | None:
         """What redo would do; None when nothing."""
-        return self._named("Redo", journal.next_redo)
+        return self._named(say("Redo"), journal.next_redo)
 
     def _named(
         self, verb: str, find: Callable[[sqlite3.Connection], sqlite3.Row | None]
@@ -317,7 +318,10 @@ class Logbook:
         with self._turn, told(self.path):
             if self.read_only:
                 raise self.notice or LogbookError(
-                    f"{self.path} was opened for reading only; open it for writing to change it."
+                    say(
+                        "{path} was opened for reading only; open it for writing to change it.",
+                        path=self.path,
+                    )
                 )
             yield
 
@@ -335,11 +339,11 @@ def _require_possible(name: str, hauls: Sequence[Haul], details: Trip | None) ->
             raise ValueError(f"haul {number} belongs to trip {haul.trip!r}, not {name!r}")
         problems += haul_problems(haul, partial(_where, number))
     if problems:
-        raise LogError(f"trip {name}", problems)
+        raise LogError(say("trip {name}", name=name), problems)
 
 
 def _where(number: int, column: str) -> str:
-    return f"haul {number}, {column}"
+    return say("haul {number}, {column}", number=number, column=column)
 
 
 def _change(

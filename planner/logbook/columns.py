@@ -8,6 +8,8 @@ from datetime import UTC, datetime
 from typing import Final
 from zoneinfo import ZoneInfo
 
+from planner.words import say
+
 LABELS: Final = ("trip", "place", "spot", "trap", "design", "bait")
 TIMES: Final = ("set_at", "hauled_at")
 COUNTS: Final = ("keepers", "shorts", "females", "sponge", "judged", "light")
@@ -71,11 +73,14 @@ def read_count(text: str) -> int:
     found = _COUNT.fullmatch(text)
     if found is None:
         raise CellError(
-            "is not a whole number of crabs, zero or more",
-            "write digits such as 3, or leave it empty when it was not recorded",
+            say("is not a whole number of crabs, zero or more"),
+            say("write digits such as 3, or leave it empty when it was not recorded"),
         )
     if int(found[1]) > MAX_COUNT:
-        raise CellError(f"is more than one trap can hold ({MAX_COUNT})", "check the digits")
+        raise CellError(
+            say("is more than one trap can hold ({max_count})", max_count=MAX_COUNT),
+            say("check the digits"),
+        )
     return int(found[1])
 
 
@@ -86,13 +91,18 @@ def read_measure(column: str, text: str, *, decimal_comma: bool) -> float:
     """
     if decimal_comma and _DECIMAL_COMMA.fullmatch(text):
         text = text.replace(",", ".")
-    unit = "metres" if column == "depth_m" else "degrees Celsius"
+    unit = "metres" if column == "depth_m" else say("degrees Celsius")
     value = float(text) if _NUMBER.fullmatch(text) else math.nan
     if math.isnan(value):
-        raise CellError("is not a number", f"write a plain number in {unit}, such as 1.5")
+        raise CellError(
+            say("is not a number"), say("write a plain number in {unit}, such as 1.5", unit=unit)
+        )
     low, high = MEASURES[column]
     if not low <= value <= high:
-        raise CellError(f"is outside {low:g} to {high:g}", f"give it in {unit}")
+        raise CellError(
+            say("is outside {low:g} to {high:g}", low=low, high=high),
+            say("give it in {unit}", unit=unit),
+        )
     return value
 
 
@@ -106,23 +116,27 @@ def read_time(text: str, zone: ZoneInfo | None) -> datetime:
         written = datetime.fromisoformat(text)
     except ValueError:
         raise CellError(
-            "is not a time", "write it as year-month-day and clock, such as 2026-08-14 06:40"
+            say("is not a time"),
+            say("write it as year-month-day and clock, such as 2026-08-14 06:40"),
         ) from None
     if not _HAS_CLOCK.search(text):
-        raise CellError("has no time of day", "add the clock time, such as 06:40")
+        raise CellError(say("has no time of day"), say("add the clock time, such as 06:40"))
     if not YEARS[0] <= written.year <= YEARS[1]:
-        raise CellError(f"is not in the years {YEARS[0]} to {YEARS[1]}", "check the year")
+        raise CellError(
+            say("is not in the years {first} to {last}", first=YEARS[0], last=YEARS[1]),
+            say("check the year"),
+        )
     if written.tzinfo is not None:
         return written.astimezone(UTC)
     if zone is None:
         raise CellError(
-            "is a local time at a place whose time zone is not known",
-            "add the offset from UTC, such as -04:00, or add the place to the place book",
+            say("is a local time at a place whose time zone is not known"),
+            say("add the offset from UTC, such as -04:00, or add the place to the place book"),
         )
     instant = written.replace(tzinfo=zone, fold=0).astimezone(UTC)
     if instant.astimezone(zone).replace(tzinfo=None) != written:
         raise CellError(
-            f"does not exist in {zone.key}: the clocks were put forward over it",
-            "correct the time, or add the offset from UTC, such as -05:00",
+            say("does not exist in {key}: the clocks were put forward over it", key=zone.key),
+            say("correct the time, or add the offset from UTC, such as -05:00"),
         )
     return instant

@@ -14,6 +14,7 @@ from zoneinfo import ZoneInfo
 from planner.logbook.columns import COLUMNS, guard_formula
 from planner.logbook.errors import LogbookError
 from planner.logbook.log import Log
+from planner.words import say
 
 
 def table_text(log: Log, zones: Callable[[str], ZoneInfo | None] | None = None) -> str:
@@ -52,7 +53,11 @@ def export_table(
     except OSError as error:
         partial.unlink(missing_ok=True)
         raise LogbookError(
-            f"{path} cannot be written ({error.strerror}); choose another folder or make room."
+            say(
+                "{path} cannot be written ({strerror}); choose another folder or make room.",
+                path=path,
+                strerror=error.strerror,
+            )
         ) from None
 
 

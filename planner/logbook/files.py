@@ -16,19 +16,24 @@ from typing import Final
 from planner.logbook.backups import is_whole, take_backup
 from planner.logbook.errors import LogbookDamaged, LogbookError, LogbookInUse, LogbookNewer
 from planner.logbook.migrations import APPLICATION_ID, latest_version, migrate
+from planner.words import say
 
 SQLITE_HEADER: Final = b"SQLite format 3\0"
 # How long to wait for another program (a backup, a virus scanner) to let go of the file.
 _WAIT_S: Final = 2.0
 
 _SENTENCES: Final = {
-    sqlite3.SQLITE_BUSY: "is locked by another program; close that and try again",
-    sqlite3.SQLITE_LOCKED: "is locked by another program; close that and try again",
-    sqlite3.SQLITE_FULL: "cannot be written because the disk is full; make room and try again",
-    sqlite3.SQLITE_READONLY: "cannot be written; check the permissions of the file and its folder",
-    sqlite3.SQLITE_PERM: "cannot be opened; check the permissions of the file and its folder",
-    sqlite3.SQLITE_CANTOPEN: "cannot be opened; check that its folder exists and can be written",
-    sqlite3.SQLITE_IOERR: "cannot be reached; check the disk or network drive and try again",
+    sqlite3.SQLITE_BUSY: say("is locked by another program; close that and try again"),
+    sqlite3.SQLITE_LOCKED: say("is locked by another program; close that and try again"),
+    sqlite3.SQLITE_FULL: say("cannot be written because the disk is full; make room and try again"),
+    sqlite3.SQLITE_READONLY: say(
+        "cannot be written; check the permissions of the file and its folder"
+    ),
+    sqlite3.SQLITE_PERM: say("cannot be opened; check the permissions of the file and its folder"),
+    sqlite3.SQLITE_CANTOPEN: say(
+        "cannot be opened; check that its folder exists and can be written"
+    ),
+    sqlite3.SQLITE_IOERR: say("cannot be reached; check the disk or network drive and try again"),
 }
 
 
@@ -46,19 +51,28 @@ def told(path: Path) -> Iterator[None]:
             raise damaged(path) from error
         if code not in _SENTENCES:
             raise
-        raise LogbookError(f"{path} {_SENTENCES[code]}. Nothing was changed.") from error
+        raise LogbookError(
+            say("{path} {sentences}. Nothing was changed.", path=path, sentences=_SENTENCES[code])
+        ) from error
     except UnicodeDecodeError as error:  # a message about text that is no UTF-8 any more
         raise damaged(path) from error
     except OSError as error:
         reason = error.strerror or str(error)
-        raise LogbookError(f"{path} cannot be opened ({reason}). Nothing was changed.") from error
+        raise LogbookError(
+            say(
+                "{path} cannot be opened ({reason}). Nothing was changed.", path=path, reason=reason
+            )
+        ) from error
 
 
 def damaged(path: Path) -> LogbookDamaged:
     """Return the error of a file that is not whole."""
     return LogbookDamaged(
-        f"{path} is damaged and was left exactly as it is. "
-        "Keep a copy of it, and open a backup or import an exported haul table."
+        say(
+            "{path} is damaged and was left exactly as it is. Keep a copy of it, and open "
+            "a backup or import an exported haul table.",
+            path=path,
+        )
     )
 
 
@@ -78,7 +92,12 @@ def open_writer(path: Path, thorough: bool = False) -> sqlite3.Connection:
             version = _checked_version(connection, path, thorough)
             if 0 < version < latest_version():
                 now = datetime.now(UTC)
-                take_backup(connection, path, now, f"before schema {latest_version()}")
+                take_backup(
+                    connection,
+                    path,
+                    now,
+                    say("before schema {latest_version}", latest_version=latest_version()),
+                )
             migrate(connection, version)
         except BaseException:
             connection.close()
@@ -93,7 +112,9 @@ def open_reader(path: Path) -> sqlite3.Connection:
     """
     with told(path):
         if not path.is_file():
-            raise LogbookError(f"{path}: there is no such file; check the name and the folder.")
+            raise LogbookError(
+                say("{path}: there is no such file; check the name and the folder.", path=path)
+            )
         _require_sqlite(path)
         # Not "ro": what an interrupted writer left half done must be rolled back first.
         connection = _connect(path, "rw")
@@ -126,8 +147,11 @@ def lock_writing(path: Path) -> sqlite3.Connection:
             if error.sqlite_errorcode & 0xFF != sqlite3.SQLITE_BUSY:
                 raise
             raise LogbookInUse(
-                f"{path} is open in another window, so it is shown here for reading only. "
-                "Close the other window to write here."
+                say(
+                    "{path} is open in another window, so it is shown here for reading only. Close "
+                    "the other window to write here.",
+                    path=path,
+                )
             ) from None
         return lock
 
@@ -170,7 +194,9 @@ def _connect(path: Path, mode: str) -> sqlite3.Connection:
 def _require_sqlite(path: Path) -> None:
     with path.open("rb") as file:
         if file.read(len(SQLITE_HEADER)) != SQLITE_HEADER:
-            raise LogbookError(f"{path} is not a logbook and was left as it is; name another file.")
+            raise LogbookError(
+                say("{path} is not a logbook and was left as it is; name another file.", path=path)
+            )
 
 
 def _checked_version(connection: sqlite3.Connection, path: Path, thorough: bool = False) -> int:
@@ -179,11 +205,16 @@ def _checked_version(connection: sqlite3.Connection, path: Path, thorough: bool 
     owner = connection.execute("PRAGMA application_id").fetchone()[0]
     tables = connection.execute("SELECT count(*) FROM sqlite_schema").fetchone()[0]
     if (tables or version) and owner != APPLICATION_ID:
-        raise LogbookError(f"{path} is not a logbook and was left as it is; name another file.")
+        raise LogbookError(
+            say("{path} is not a logbook and was left as it is; name another file.", path=path)
+        )
     if version > latest_version():
         raise LogbookNewer(
-            f"{path} was written by a later version of Fullshell and was left as it is; "
-            "open it with that version."
+            say(
+                "{path} was written by a later version of Fullshell and was left as it is; "
+                "open it with that version.",
+                path=path,
+            )
         )
     if not is_whole(connection, thorough):
         raise damaged(path)

@@ -13,6 +13,8 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import Final
 
+from planner.words import say
+
 KEPT_CHANGES: Final = 50
 
 Values = Mapping[str, object]
@@ -132,7 +134,7 @@ def undo(connection: sqlite3.Connection) -> Change | None:
         for row in _rows(connection, change["id"], "DESC"):
             _put(connection, row["in_table"], row["row_id"], row["after"], row["before"])
         connection.execute("UPDATE changes SET undone = 1 WHERE id = ?", (change["id"],))
-    return Change(f"Undo {change['name']}", tuple(json.loads(change["trips"])))
+    return Change(say("Undo {change}", change=change["name"]), tuple(json.loads(change["trips"])))
 
 
 def redo(connection: sqlite3.Connection) -> Change | None:
@@ -144,7 +146,7 @@ def redo(connection: sqlite3.Connection) -> Change | None:
         for row in _rows(connection, change["id"], "ASC"):
             _put(connection, row["in_table"], row["row_id"], row["before"], row["after"])
         connection.execute("UPDATE changes SET undone = 0 WHERE id = ?", (change["id"],))
-    return Change(f"Redo {change['name']}", tuple(json.loads(change["trips"])))
+    return Change(say("Redo {change}", change=change["name"]), tuple(json.loads(change["trips"])))
 
 
 def _first(connection: sqlite3.Connection, where: str) -> sqlite3.Row | None:

@@ -10,6 +10,7 @@ from pathlib import Path
 from planner.logbook.backups import is_whole
 from planner.logbook.errors import LogbookError
 from planner.logbook.files import open_reader, told
+from planner.words import say
 
 
 def write_portable(logbook: Path, path: Path) -> None:
@@ -18,7 +19,9 @@ def write_portable(logbook: Path, path: Path) -> None:
     The copy is looked through before it takes its name. LogbookError when it cannot be made.
     """
     if path.absolute() == logbook.absolute():
-        raise LogbookError(f"{path} is the log itself; choose another name for the copy.")
+        raise LogbookError(
+            say("{path} is the log itself; choose another name for the copy.", path=path)
+        )
     partial = path.with_name(f"{path.name}.partial")
     try:
         partial.unlink(missing_ok=True)
@@ -27,11 +30,17 @@ def write_portable(logbook: Path, path: Path) -> None:
                 source.backup(copy)
             with closing(open_reader(partial)) as copy:
                 if not is_whole(copy, thorough=True):
-                    raise LogbookError(f"The copy {path} is not whole; check the disk.")
+                    raise LogbookError(
+                        say("The copy {path} is not whole; check the disk.", path=path)
+                    )
         os.replace(partial, path)
     except OSError as error:
         raise LogbookError(
-            f"{path} cannot be written ({error.strerror}); choose another folder or make room."
+            say(
+                "{path} cannot be written ({strerror}); choose another folder or make room.",
+                path=path,
+                strerror=error.strerror,
+            )
         ) from None
     finally:
         partial.unlink(missing_ok=True)

@@ -27,6 +27,7 @@ from planner.logbook.entries import Haul
 from planner.logbook.errors import LogError
 from planner.logbook.rules import haul_problems
 from planner.logbook.table import Row, Table, split_table
+from planner.words import say
 
 Zones = Callable[[str], ZoneInfo | None]
 
@@ -63,7 +64,7 @@ def read_table(path: Path, zones: Zones, now: datetime | None = None) -> ReadTab
 
 
 def _line(problem: Problem) -> int:
-    found = re.match(r"line (\d+)", problem.where)
+    found = re.match(r"\D*(\d+)", problem.where)
     return int(found[1]) if found else 0
 
 
@@ -76,7 +77,7 @@ def read_row(
     """
 
     def where(column: str) -> str:
-        return f"line {row.line}, {column}"
+        return say("line {line}, {column}", line=row.line, column=column)
 
     values: dict[str, Any] = {}
     problems: list[Problem] = []
@@ -118,8 +119,11 @@ def _value(column: str, cell: str, zone: ZoneInfo | None, decimal_comma: bool) -
 def _bytes(path: Path) -> bytes:
     try:
         if path.stat().st_size > _MAX_TABLE_BYTES:
-            what = f"is larger than a haul table can be ({_MAX_TABLE_BYTES // 1_000_000} MB)"
-            raise LogError(str(path), [Problem("file", "", what, "name a haul table (CSV)")])
+            what = say(
+                "is larger than a haul table can be ({max_table_bytes} MB)",
+                max_table_bytes=_MAX_TABLE_BYTES // 1000000,
+            )
+            raise LogError(str(path), [Problem("file", "", what, say("name a haul table (CSV)"))])
         return path.read_bytes()
     except (OSError, ValueError) as error:
         raise unreadable(path, error) from None
@@ -128,10 +132,13 @@ def _bytes(path: Path) -> bytes:
 def unreadable(path: Path, error: OSError | ValueError) -> LogError:
     """Return the error that says why a file cannot be read."""
     if isinstance(error, FileNotFoundError):
-        what, remedy = "there is no such file", "check the name and the folder"
+        what, remedy = say("there is no such file"), say("check the name and the folder")
     elif isinstance(error, IsADirectoryError):
-        what, remedy = "is a folder, not a file", "name a haul table or logbook in it"
+        what, remedy = say("is a folder, not a file"), say("name a haul table or logbook in it")
     else:
         reason = getattr(error, "strerror", None) or str(error)
-        what, remedy = f"cannot be read: {reason}", "check the name and the permissions"
+        what, remedy = (
+            say("cannot be read: {reason}", reason=reason),
+            say("check the name and the permissions"),
+        )
     return LogError(str(path), [Problem("file", "", what, remedy)])

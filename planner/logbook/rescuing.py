@@ -18,6 +18,7 @@ from planner.logbook.columns import COUNTS
 from planner.logbook.files import lock_writing, open_writer, told
 from planner.logbook.rows import haul_of
 from planner.logbook.rules import haul_problems
+from planner.words import say
 
 # In the order in which they refer to each other. The journal is let go: an undo from a damaged
 # file could put back what never was.
@@ -25,17 +26,17 @@ _TABLES: Final = ("trips", "hauls", "crabs", "traps", "trap_events", "binned")
 _WORDS: Final = {
     "trips": "trips",
     "hauls": "hauls",
-    "crabs": "single crabs",
+    "crabs": say("single crabs"),
     "traps": "traps",
-    "trap_events": "entries of trap histories",
-    "binned": "entries of the bin",
+    "trap_events": say("entries of trap histories"),
+    "binned": say("entries of the bin"),
 }
 _SMALLEST_ROW: Final = 24  # bytes; bounds the ids of a table whose end cannot be read
 # Python cannot even read SQLite's message where it quotes text that is no UTF-8 any more.
 _UNREADABLE: Final = (sqlite3.Error, UnicodeDecodeError)
 _MOST_TRIES: Final = 10_000  # about half a second for each table
 _MOST_TIMES_CUT: Final = 1000  # a number of pages beyond this is damage itself
-_UNKNOWN_PLACE: Final = "unknown place"
+_UNKNOWN_PLACE: Final = say("unknown place")
 
 
 @dataclass(frozen=True)
@@ -55,16 +56,27 @@ class Rescue:
     @property
     def sentence(self) -> str:
         """What to tell the user."""
-        missing = "parts of it could not be read" if self.lost else "nothing seems to be lost"
+        missing = (
+            say("parts of it could not be read") if self.lost else say("nothing seems to be lost")
+        )
         newest = (
-            f" A backup of {self.newest_backup:%d %b %Y} can be restored from the File menu."
+            say(
+                " A backup of {newest_backup:%d %b %Y} can be restored from the File menu.",
+                newest_backup=self.newest_backup,
+            )
             if self.newest_backup
             else ""
         )
-        return (
-            f"The log was damaged. It was set aside whole as {self.aside.name}, and what could be "
-            f"read was taken over: {self.taken['hauls']} hauls of {self.taken['trips']} trips; "
-            f"{missing}. The report is {self.report}.{newest}"
+        return say(
+            "The log was damaged. It was set aside whole as {name}, and what could be read "
+            "was taken over: {hauls} hauls of {trips} trips; {missing}. The report is "
+            "{report}.{newest}",
+            name=self.aside.name,
+            hauls=self.taken["hauls"],
+            trips=self.taken["trips"],
+            missing=missing,
+            report=self.report,
+            newest=newest,
         )
 
 
@@ -84,7 +96,7 @@ def rescue(path: Path, now: datetime | None = None) -> Rescue:
             with closing(open_writer(made)) as new:
                 taken, lost = _take_over(path, scratch, new)
                 if not is_whole(new, thorough=True):
-                    raise sqlite3.DatabaseError("the rescued log is not whole")
+                    raise sqlite3.DatabaseError(say("the rescued log is not whole"))
             newest = next((backup.at for backup in backups_of(path)), None)
             found = Rescue(aside, report, taken, tuple(lost), newest)
             report.write_text(_told(found, path, now), encoding="utf-8")
@@ -136,14 +148,24 @@ def _take_over(
             known = {row[1] for row in new.execute(f"PRAGMA table_info({table})")}
             for low, high, row in _rows(old, table, path.stat().st_size):
                 if isinstance(row, str):
-                    numbers = f"{low}" if low == high else f"{low} to {high}"
+                    numbers = (
+                        f"{low}" if low == high else say("{low} to {high}", low=low, high=high)
+                    )
                     lost.append(f"{table} {numbers}: {row}")
                     continue
                 values = {name: row[name] for name in row.keys() if name in known}  # noqa: SIM118
                 try:
                     _insert(new, table, values)
                 except (sqlite3.Error, ValueError, TypeError, KeyError) as error:
-                    lost.append(f"{table} {low}: {error}; it read {_shown(values)}")
+                    lost.append(
+                        say(
+                            "{table} {low}: {error}; it read {shown}",
+                            table=table,
+                            low=low,
+                            error=error,
+                            shown=_shown(values),
+                        )
+                    )
                 else:
                     taken[table] += 1
         new.execute("COMMIT")
@@ -212,7 +234,7 @@ def _insert(new: sqlite3.Connection, table: str, values: dict[str, Any]) -> None
         if not new.execute("SELECT 1 FROM trips WHERE id = ?", (trip_id,)).fetchone():
             new.execute(
                 "INSERT INTO trips (id, name, place) VALUES (?, ?, ?)",
-                (trip_id, f"rescued trip {trip_id}", _UNKNOWN_PLACE),
+                (trip_id, say("rescued trip {trip_id}", trip_id=trip_id), _UNKNOWN_PLACE),
             )
     marks = ", ".join("?" * len(values))
     new.execute(
@@ -236,19 +258,25 @@ def _shown(values: dict[str, Any]) -> str:
 
 def _told(found: Rescue, path: Path, now: datetime) -> str:
     lines = [
-        f"The log {path} was found damaged on {now:%d %b %Y %H:%M} UTC.",
-        f"The damaged file is kept as it was: {found.aside}",
+        say("The log {path} was found damaged on {now:%d %b %Y %H:%M} UTC.", path=path, now=now),
+        say("The damaged file is kept as it was: {aside}", aside=found.aside),
         "",
-        "Taken over into a new log:",
+        say("Taken over into a new log:"),
         *(f"  {count} {_WORDS[table]}" for table, count in found.taken.items() if count),
-        "What could be undone before can be undone no more.",
+        say("What could be undone before can be undone no more."),
         "",
     ]
     if found.lost:
-        lines += ["Could not be read (some of these may never have been there):", ""]
+        lines += [say("Could not be read (some of these may never have been there):"), ""]
         lines += [f"  {line}" for line in found.lost[:1000]]
     else:
-        lines.append("Every row could be read.")
+        lines.append(say("Every row could be read."))
     if found.newest_backup:
-        lines += ["", f"The newest backup is of {found.newest_backup:%d %b %Y %H:%M} UTC."]
+        lines += [
+            "",
+            say(
+                "The newest backup is of {newest_backup:%d %b %Y %H:%M} UTC.",
+                newest_backup=found.newest_backup,
+            ),
+        ]
     return "\n".join(lines) + "\n"

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterator
 from datetime import UTC, datetime, timedelta
+from functools import partial
 from typing import Final
 
 from planner.errors import Problem
@@ -22,6 +23,7 @@ from planner.logbook.entries import (
     Trap,
     Trip,
 )
+from planner.words import say
 
 # A phone and a computer may disagree by this much about what time it is.
 _CLOCK_SLACK = timedelta(minutes=10)
@@ -53,7 +55,11 @@ def haul_problems(
     yield from _times(haul, where, now)
     yield from _counts(haul, where)
     for number, crab in enumerate(haul.crabs, start=1):
-        yield from crab_problems(crab, lambda name, n=number: where(f"crab {n}, {name}"))  # type: ignore[misc]
+        yield from crab_problems(crab, partial(_of_crab, where, number))
+
+
+def _of_crab(where: Callable[[str], str], number: int, name: str) -> str:
+    return where(say("crab {number}, {name}", number=number, name=name))
 
 
 def crab_problems(crab: Crab, where: Callable[[str], str]) -> Iterator[Problem]:
@@ -61,16 +67,30 @@ def crab_problems(crab: Crab, where: Callable[[str], str]) -> Iterator[Problem]:
     for name, words in _CRAB_WORDS.items():
         word = getattr(crab, name)
         if word and word not in words:
-            yield Problem(where(name), word, "is no known word", f"use one of {', '.join(words)}")
+            yield Problem(
+                where(name),
+                word,
+                say("is no known word"),
+                say("use one of {words}", words=", ".join(words)),
+            )
     for name, (low, high) in CRAB_MEASURES.items():
         value = getattr(crab, name)
         if value is not None and not (math.isfinite(value) and low <= value <= high):
-            yield Problem(where(name), str(value), f"is outside {low:g} to {high:g}", "correct it")
+            yield Problem(
+                where(name),
+                str(value),
+                say("is outside {low:g} to {high:g}", low=low, high=high),
+                say("correct it"),
+            )
     if crab.meat_g is not None and crab.weight_g is not None and crab.meat_g >= crab.weight_g:
-        what = f"is not less than the whole crab ({crab.weight_g:g} g)"
-        yield Problem(where("meat_g"), f"{crab.meat_g:g}", what, "correct one of the two weights")
+        what = say("is not less than the whole crab ({weight_g:g} g)", weight_g=crab.weight_g)
+        yield Problem(
+            where("meat_g"), f"{crab.meat_g:g}", what, say("correct one of the two weights")
+        )
     if not _is_storable(crab.notes):
-        yield Problem(where("notes"), "", "holds a character no file can keep", "remove it")
+        yield Problem(
+            where("notes"), "", say("holds a character no file can keep"), say("remove it")
+        )
 
 
 def trip_problems(trip: Trip) -> Iterator[Problem]:
@@ -78,67 +98,91 @@ def trip_problems(trip: Trip) -> Iterator[Problem]:
     for name in ("crew", "kitchen_picked", "kitchen_light"):
         count = getattr(trip, name)
         if count is not None and not 0 <= count <= MAX_COUNT:
-            yield Problem(name, str(count), "is not a possible count", f"give 0 to {MAX_COUNT}")
+            yield Problem(
+                name,
+                str(count),
+                say("is not a possible count"),
+                say("give 0 to {max_count}", max_count=MAX_COUNT),
+            )
     picked, light = trip.kitchen_picked, trip.kitchen_light
     if light is not None and picked is None:
-        remedy = "fill in how many were picked, or leave both empty"
-        yield Problem("kitchen_light", str(light), "needs the number of crabs picked", remedy)
+        remedy = say("fill in how many were picked, or leave both empty")
+        yield Problem("kitchen_light", str(light), say("needs the number of crabs picked"), remedy)
     elif light is not None and picked is not None and light > picked:
-        remedy = "light counts those of the picked that were light"
-        yield Problem("kitchen_light", str(light), f"is more than were picked ({picked})", remedy)
+        remedy = say("light counts those of the picked that were light")
+        yield Problem(
+            "kitchen_light",
+            str(light),
+            say("is more than were picked ({picked})", picked=picked),
+            remedy,
+        )
     for name in ("name", "place"):
         if not getattr(trip, name).strip():
-            yield Problem(name, "", "is empty", "name the trip and its place")
+            yield Problem(name, "", say("is empty"), say("name the trip and its place"))
     if trip.water_c is not None:
         low, high = MEASURES["water_c"]
         if not (math.isfinite(trip.water_c) and low <= trip.water_c <= high):
-            what = f"is outside {low:g} to {high:g}"
-            yield Problem("water_c", str(trip.water_c), what, "give degrees Celsius")
+            what = say("is outside {low:g} to {high:g}", low=low, high=high)
+            yield Problem("water_c", str(trip.water_c), what, say("give degrees Celsius"))
     for name in ("name", "place", "weather", "notes"):
         if not _is_storable(getattr(trip, name)):
-            yield Problem(name, "", "holds a character no file can keep", "remove it")
+            yield Problem(name, "", say("holds a character no file can keep"), say("remove it"))
 
 
 def trap_problems(trap: Trap) -> Iterator[Problem]:
     """Yield every problem of a trap and its history."""
     if not trap.label.strip():
-        yield Problem("label", "", "is empty", "give the trap the label it carries, such as A3")
+        yield Problem(
+            "label", "", say("is empty"), say("give the trap the label it carries, such as A3")
+        )
     for event in trap.events:
         if event.kind not in TRAP_EVENTS:
-            remedy = f"use one of {', '.join(TRAP_EVENTS)}"
-            yield Problem(f"history, {event.on}", event.kind, "is no known word", remedy)
+            remedy = say("use one of {trap_events}", trap_events=", ".join(TRAP_EVENTS))
+            yield Problem(f"history, {event.on}", event.kind, say("is no known word"), remedy)
         if not YEARS[0] <= event.on.year <= YEARS[1]:
-            yield Problem("history", event.on.isoformat(), "is not a likely year", "correct it")
+            yield Problem(
+                "history", event.on.isoformat(), say("is not a likely year"), say("correct it")
+            )
     texts = (trap.label, trap.design, trap.notes, *(event.notes for event in trap.events))
     if not _is_storable("".join(texts)):
-        yield Problem("notes", "", "holds a character no file can keep", "remove it")
+        yield Problem("notes", "", say("holds a character no file can keep"), say("remove it"))
 
 
 def _missing(haul: Haul, where: Callable[[str], str]) -> Iterator[Problem]:
     if not haul.trip.strip():
-        remedy = "give every haul its trip's name, such as 14 Aug"
-        yield Problem(where("trip"), "", "is empty", remedy)
+        remedy = say("give every haul its trip's name, such as 14 Aug")
+        yield Problem(where("trip"), "", say("is empty"), remedy)
     if not haul.place.strip():
-        yield Problem(where("place"), "", "is empty", "give the name of the place")
+        yield Problem(where("place"), "", say("is empty"), say("give the name of the place"))
 
 
 def _values(haul: Haul, where: Callable[[str], str]) -> Iterator[Problem]:
     for name in COUNTS:
         count = getattr(haul, name)
         if count is not None and not 0 <= count <= MAX_COUNT:
-            remedy = f"give a count from 0 to {MAX_COUNT}, or none when it was not recorded"
-            yield Problem(where(name), str(count), "is not a possible count", remedy)
+            remedy = say(
+                "give a count from 0 to {max_count}, or none when it was not recorded",
+                max_count=MAX_COUNT,
+            )
+            yield Problem(where(name), str(count), say("is not a possible count"), remedy)
     for name, (low, high) in MEASURES.items():
         value = getattr(haul, name)
         if value is not None and not (math.isfinite(value) and low <= value <= high):
-            yield Problem(where(name), str(value), f"is outside {low:g} to {high:g}", "correct it")
+            yield Problem(
+                where(name),
+                str(value),
+                say("is outside {low:g} to {high:g}", low=low, high=high),
+                say("correct it"),
+            )
     texts = {name: getattr(haul, name) for name in (*LABELS, "other", "notes")}
     texts.update(haul.extra)
     if _is_storable("".join(texts.values())):
         return
     for name, text in texts.items():
         if not _is_storable(text):
-            yield Problem(where(name), "", "holds a character no file can keep", "remove it")
+            yield Problem(
+                where(name), "", say("holds a character no file can keep"), say("remove it")
+            )
 
 
 def _times(haul: Haul, where: Callable[[str], str], now: datetime | None) -> Iterator[Problem]:
@@ -147,16 +191,18 @@ def _times(haul: Haul, where: Callable[[str], str], now: datetime | None) -> Ite
         if instant is None:
             continue
         if not YEARS[0] - 1 <= instant.year <= YEARS[1] + 1:
-            yield Problem(where(name), instant.isoformat(), "is not a likely year", "correct it")
+            yield Problem(
+                where(name), instant.isoformat(), say("is not a likely year"), say("correct it")
+            )
         if now is not None and instant > now + _CLOCK_SLACK:
             shown = instant.astimezone(UTC).strftime("%Y-%m-%d %H:%M UTC")
-            yield Problem(where(name), shown, "is in the future", "correct the date")
+            yield Problem(where(name), shown, say("is in the future"), say("correct the date"))
     if haul.set_at and haul.hauled_at and haul.hauled_at <= haul.set_at:
         yield Problem(
             where("hauled_at"),
             haul.hauled_at.isoformat(),
-            f"is not after the trap was set ({haul.set_at.isoformat()})",
-            "correct one of the two times",
+            say("is not after the trap was set ({set_at})", set_at=haul.set_at.isoformat()),
+            say("correct one of the two times"),
         )
 
 
@@ -165,22 +211,22 @@ def _counts(haul: Haul, where: Callable[[str], str]) -> Iterator[Problem]:
         yield Problem(
             where("light"),
             str(haul.light),
-            "needs the number of crabs looked at",
-            "fill in judged, or leave both empty",
+            say("needs the number of crabs looked at"),
+            say("fill in judged, or leave both empty"),
         )
     elif haul.light is not None and haul.judged is not None and haul.light > haul.judged:
         yield Problem(
             where("light"),
             str(haul.light),
-            f"is more than were judged ({haul.judged})",
-            "light counts those of the judged that were light",
+            say("is more than were judged ({judged})", judged=haul.judged),
+            say("light counts those of the judged that were light"),
         )
     if haul.sponge is not None and haul.females is not None and haul.sponge > haul.females:
         yield Problem(
             where("sponge"),
             str(haul.sponge),
-            f"is more than the females ({haul.females})",
-            "females counts every female, sponge those of them with eggs",
+            say("is more than the females ({females})", females=haul.females),
+            say("females counts every female, sponge those of them with eggs"),
         )
 
 

@@ -11,6 +11,7 @@ from typing import Final
 
 from planner.errors import Problem
 from planner.logbook.columns import COLUMNS, unguard_formula
+from planner.words import say
 
 _SEPARATORS: Final = (",", ";", "\t")
 _REQUIRED: Final = ("trip", "place")
@@ -66,8 +67,10 @@ def split_table(raw: bytes) -> Table:
         named = dict(zip(header, cells, strict=False))
         if named.pop("", "").strip() and not nameless:
             nameless = True
-            what = "a column without a name holds values"
-            problems.append(Problem("line 1", "", what, "give the column a name in the header"))
+            what = say("a column without a name holds values")
+            problems.append(
+                Problem(say("line 1"), "", what, say("give the column a name in the header"))
+            )
         rows.append(Row(line, named))
     unknown = tuple(name for name in header if name and name not in COLUMNS)
     return Table(tuple(rows), unknown, separator, tuple(problems))
@@ -78,22 +81,24 @@ def _nothing(*problems: Problem) -> Table:
 
 
 def _decode(raw: bytes) -> tuple[str, Problem | None]:
-    remedy = "save it as CSV in UTF-8"
+    remedy = say("save it as CSV in UTF-8")
     if raw.startswith((b"\xff\xfe", b"\xfe\xff")):
-        return "", Problem("file", "", "is UTF-16 text", remedy)
+        return "", Problem("file", "", say("is UTF-16 text"), remedy)
     nul = raw.find(b"\0")
     if nul >= 0:
         line = raw[:nul].count(b"\n") + 1
-        return "", Problem(f"line {line}", "", "holds a zero byte; this is no text", remedy)
+        return "", Problem(
+            say("line {line}", line=line), "", say("holds a zero byte; this is no text"), remedy
+        )
     try:
         # Spreadsheets put a byte-order mark in front; utf-8-sig takes it away.
         text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         line = raw[: error.start].count(b"\n") + 1
-        return "", Problem(f"line {line}", "", "is not UTF-8 text", remedy)
+        return "", Problem(say("line {line}", line=line), "", say("is not UTF-8 text"), remedy)
     if not text.strip():
-        first = "begin it with the header trip,place,spot,trap,..."
-        return "", Problem("file", "", "is empty", first)
+        first = say("begin it with the header trip,place,spot,trap,...")
+        return "", Problem("file", "", say("is empty"), first)
     return text, None
 
 
@@ -121,8 +126,10 @@ def _numbered(reader: Iterator[list[str]]) -> Iterator[tuple[int, list[str]] | P
         except StopIteration:
             return
         except csv.Error as error:
-            remedy = "check the quotation marks from this line on; double those inside a text"
-            yield Problem(f"line {line}", "", f"is not CSV: {error}", remedy)
+            remedy = say("check the quotation marks from this line on; double those inside a text")
+            yield Problem(
+                say("line {line}", line=line), "", say("is not CSV: {error}", error=error), remedy
+            )
             return
         yield line, cells
         line = reader.line_num + 1  # type: ignore[attr-defined]
@@ -132,19 +139,29 @@ def _header_problems(header: Sequence[str]) -> Iterator[Problem]:
     for name in _REQUIRED:
         if name not in header:
             near = get_close_matches(name, [column.casefold() for column in header], n=1)
-            hint = f'; is "{near[0]}" meant?' if near else ""
-            what = f'the header has no column "{name}"{hint}'
-            remedy = "name the columns as in trip,place,spot,trap,design,bait,..."
-            yield Problem("line 1", ", ".join(header), what, remedy)
+            hint = say('; is "{near}" meant?', near=near[0]) if near else ""
+            what = say('the header has no column "{name}"{hint}', name=name, hint=hint)
+            remedy = say("name the columns as in trip,place,spot,trap,design,bait,...")
+            yield Problem(say("line 1"), ", ".join(header), what, remedy)
     for name in sorted({name for name in header if name and header.count(name) > 1}):
-        yield Problem(f"line 1, {name}", "", "the column is there twice", "remove or rename one")
+        yield Problem(
+            say("line 1, {name}", name=name),
+            "",
+            say("the column is there twice"),
+            say("remove or rename one"),
+        )
 
 
 def _ragged(line: int, cells: int, columns: int, separator: str) -> Problem:
     shown = "tabs" if separator == "\t" else f'"{separator}"'
     return Problem(
-        f"line {line}",
+        say("line {line}", line=line),
         "",
-        f"has {cells} cells where the header has {columns} columns",
-        f"put texts that hold {shown} in quotation marks, and one cell for each column",
+        say(
+            "has {cells} cells where the header has {columns} columns", cells=cells, columns=columns
+        ),
+        say(
+            "put texts that hold {shown} in quotation marks, and one cell for each column",
+            shown=shown,
+        ),
     )

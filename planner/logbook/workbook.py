@@ -14,6 +14,7 @@ from zoneinfo import ZoneInfo
 from planner.logbook.columns import COLUMNS, COUNTS, MEASURES, guard_formula
 from planner.logbook.errors import LogbookError
 from planner.logbook.log import Log
+from planner.words import say
 
 # Set by the format: what a cell may hold, and how many rows a sheet has.
 _MOST_LETTERS: Final = 32_767
@@ -45,11 +46,17 @@ def export_workbook(
 
     path = Path(path)
     if len(log.hauls) >= _MOST_ROWS:
-        raise LogbookError(f"{path}: a sheet ends at {_MOST_ROWS} rows; export the log as CSV.")
+        raise LogbookError(
+            say(
+                "{path}: a sheet ends at {most_rows} rows; export the log as CSV.",
+                path=path,
+                most_rows=_MOST_ROWS,
+            )
+        )
     unknown = list(dict.fromkeys(name for haul in log.hauls for name in haul.extra))
     zone = lru_cache(maxsize=None)(zones)
     book = Workbook(write_only=True)
-    sheet = book.create_sheet("Hauls")
+    sheet = book.create_sheet(say("Hauls"))
     sheet.freeze_panes = "A2"
     sheet.append([_text(sheet, name, path) for name in (*COLUMNS, *unknown)])
     for haul in log.hauls:
@@ -76,7 +83,11 @@ def export_workbook(
     except OSError as error:
         partial.unlink(missing_ok=True)
         raise LogbookError(
-            f"{path} cannot be written ({error.strerror}); choose another folder or make room."
+            say(
+                "{path} cannot be written ({strerror}); choose another folder or make room.",
+                path=path,
+                strerror=error.strerror,
+            )
         ) from None
 
 
@@ -84,8 +95,12 @@ def _text(sheet: Any, text: str, path: Path) -> Any:
     written = to_cell_text(guard_formula(text))
     if len(written) > _MOST_LETTERS:
         raise LogbookError(
-            f'{path}: a text is longer than a cell can hold ("{text[:30]}..."); '
-            "export the log as CSV."
+            say(
+                '{path}: a text is longer than a cell can hold ("{text_}..."); export the log '
+                "as CSV.",
+                path=path,
+                text_=text[:30],
+            )
         )
     return _cell(sheet, written) if written else None
 

@@ -23,6 +23,7 @@ from planner.logbook.rows import (
     trip_details,
     trip_of,
 )
+from planner.words import say
 
 
 class Writer:
@@ -55,7 +56,7 @@ class Writer:
     def remove_trip(self, name: str, trip_id: int) -> None:
         """Put a trip with its hauls into the bin."""
         hauls = [row["id"] for row in self._hauls(trip_id)]
-        self._bin(f"trip {name}", trip_id, hauls)
+        self._bin(say("trip {name}", name=name), trip_id, hauls)
         self._recorder.delete("trips", trip_id)
 
     # -- hauls -------------------------------------------------------------------------------
@@ -78,8 +79,10 @@ class Writer:
         kept = {row["id"] for row in held if row is not None}
         for left in rows:
             if left["id"] not in kept:
-                label = f"trap {left['trap']}" if left["trap"] else "a trap"
-                self._bin(f"{label} of trip {name}", trip_id, [left["id"]])
+                label = say("trap {left}", left=left["trap"]) if left["trap"] else "a trap"
+                self._bin(
+                    say("{label} of trip {name}", label=label, name=name), trip_id, [left["id"]]
+                )
         for haul, row, position in zip(hauls, held, positions, strict=True):
             if row is None:
                 self._insert_haul(trip_id, haul, position)

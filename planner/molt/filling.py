@@ -16,6 +16,7 @@ from planner.molt.learning import learn
 from planner.molt.year import day_of_year
 from planner.phrasing import Style, day_text, one_in, temperature_text
 from planner.sites.site import Site
+from planner.words import say
 
 # A crab at nine tenths of full passes for full; judgement.
 _FULL: Final = 0.9
@@ -39,14 +40,19 @@ class Filling:
     def sentence(self, style: Style) -> str:
         """Return it in words."""
         if self.days.high >= _LONGEST_D and self.days.mean > _LONGEST_D / 2:
-            return "In the cold water to come, light crabs will not fill before spring."
+            return say("In the cold water to come, light crabs will not fill before spring.")
         low, mean, high = (_rounded(each) for each in _ends(self.days))
         water = ""
         if not math.isnan(self.water_c):
-            water = f"At {temperature_text(self.water_c, style)} "
-        return (
-            f"{water or 'In this water '}light crabs fill in about {mean} days "
-            f"({low} to {high}): from {day_text(self.until)} it matters little."
+            water = say("At {temperature} ", temperature=temperature_text(self.water_c, style))
+        return say(
+            "{value}light crabs fill in about {mean} days ({low} to {high}): from {day} it "
+            "matters little.",
+            value=water or say("In this water "),
+            mean=mean,
+            low=low,
+            high=high,
+            day=day_text(self.until),
         )
 
 
@@ -95,7 +101,12 @@ def last_trip_text(site: Site, log: Log | None, style: Style, today: date | None
         return ""
     when = f"{day_text(day)} {day.year}"
     told = filling.sentence(style)
-    return f"Your last judged trip, {when}, was {one_in(light_share)} light. {told}"
+    return say(
+        "Your last judged trip, {when}, was {one_in} light. {told}",
+        when=when,
+        one_in=one_in(light_share),
+        told=told,
+    )
 
 
 def _mean_of_decay(start: Floats, end: Floats) -> Floats:

@@ -17,6 +17,7 @@ import numpy as np
 
 from planner.clock import Instants
 from planner.errors import RangeError
+from planner.words import say
 
 _J2000 = np.datetime64("2000-01-01T12:00:00", "ms")
 _JD_J2000 = 2451545.0
@@ -92,8 +93,13 @@ def _require(first: date, last: date, grace: timedelta) -> None:
     if first < good.first - grace or last > good.last + grace:
         wrong = first if first < good.first - grace else last
         raise RangeError(
-            f"The sun and moon cannot be computed for {wrong.isoformat()}; "
-            f"choose dates from {good.first.isoformat()} to {good.last.isoformat()}."
+            say(
+                "The sun and moon cannot be computed for {wrong}; choose dates from {first} to "
+                "{last}.",
+                wrong=wrong.isoformat(),
+                first=good.first.isoformat(),
+                last=good.last.isoformat(),
+            )
         )
 
 

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from planner.errors import InputError, Problem
 from planner.estimates import Floats
 from planner.logbook import Haul
+from planner.words import say
 
 Ints = NDArray[np.int64]
 Bools = NDArray[np.bool_]
@@ -29,7 +30,7 @@ _COLOUR = re.compile(
 _OTHERS = re.compile(r"[,;/+&]|\band\b", re.IGNORECASE)
 _NONE_WRITTEN: Final = ("", "-", "none", "no", "nil", "nothing")
 # Bands by common practice: under a night, a night or a day, two nights, longer.
-_SOAK_BANDS_H: Final = ((18, "under 18 h"), (30, "18 to 30 h"), (54, "30 to 54 h"))
+_SOAK_BANDS_H: Final = ((18, say("under 18 h")), (30, say("18 to 30 h")), (54, say("30 to 54 h")))
 
 
 def soak_h(haul: Haul) -> float:
@@ -42,7 +43,7 @@ def soak_h(haul: Haul) -> float:
 def _doors(haul: Haul) -> str:
     written = haul.extra.get("entrances", "").strip()
     found = _DOORS.search(haul.design)
-    return written or (f"{found[1]} entrances" if found else "")
+    return written or (say("{found} entrances", found=found[1]) if found else "")
 
 
 def _colour(haul: Haul) -> str:
@@ -55,14 +56,14 @@ def _depth_band(haul: Haul) -> str:
     if haul.depth_m is None:
         return ""
     metre = int(haul.depth_m)
-    return f"{metre} to {metre + 1} m"
+    return say("{metre} to {next_metre} m", metre=metre, next_metre=metre + 1)
 
 
 def _soak_band(haul: Haul) -> str:
     soak = soak_h(haul)
     if np.isnan(soak):
         return ""
-    return next((name for limit, name in _SOAK_BANDS_H if soak < limit), "54 h and more")
+    return next((name for limit, name in _SOAK_BANDS_H if soak < limit), say("54 h and more"))
 
 
 GROUPINGS: Final[Mapping[str, Callable[[Haul], str]]] = {
@@ -214,8 +215,8 @@ def observations(hauls: Iterable[Haul], by: str, measure: str) -> Observations:
 def _measure(measure: str) -> Measure:
     if measure in MEASURES:
         return MEASURES[measure]
-    remedy = f"choose one of {', '.join(MEASURES)}"
-    raise InputError("trials", [Problem("measure", measure, "cannot be compared", remedy)])
+    remedy = say("choose one of {measures}", measures=", ".join(MEASURES))
+    raise InputError("trials", [Problem("measure", measure, say("cannot be compared"), remedy)])
 
 
 def _label(hauls: Sequence[Haul], by: str) -> Callable[[Haul], str]:
@@ -226,8 +227,8 @@ def _label(hauls: Sequence[Haul], by: str) -> Callable[[Haul], str]:
     own = Counter(name for haul in hauls for name in haul.extra)
     if by in own:
         return lambda haul: haul.extra.get(by, "")
-    remedy = f"choose one of {', '.join([*GROUPINGS, *own])}"
-    raise InputError("trials", [Problem("by", by, "is no way to group hauls", remedy)])
+    remedy = say("choose one of {listed}", listed=", ".join([*GROUPINGS, *own]))
+    raise InputError("trials", [Problem("by", by, say("is no way to group hauls"), remedy)])
 
 
 def _levels(hauls: Sequence[Haul], block: str) -> Ints:

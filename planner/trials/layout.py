@@ -16,6 +16,7 @@ import numpy as np
 from planner.estimates import Floats
 from planner.logbook import Haul
 from planner.trials.grouping import Ints
+from planner.words import say
 
 # Information that stands for what is believed before any haul, against 1 for a haul. Spots are
 # nearly free to differ (blocks); neighbours are alike, so that designs are also interleaved.
@@ -104,10 +105,10 @@ def layout(
     if_left = None if left is None else problem.efficiency(left)
     if_dealt = float(np.mean(problem.ideal / problem.variances(dealt)))
     worth = [
-        (efficiency, ", as you moved the traps,"),
-        (if_proposed, "as proposed"),
-        (if_left, "with the traps left where they are"),
-        (if_dealt, "on average when dealt at random"),
+        (efficiency, say(", as you moved the traps,")),
+        (if_proposed, say("as proposed")),
+        (if_left, say("with the traps left where they are")),
+        (if_dealt, say("on average when dealt at random")),
     ]
     if np.array_equal(chosen, best):
         worth[:2] = [(efficiency, "")]
@@ -309,12 +310,20 @@ def _mean_pair_variance(information: Floats) -> Floats:
 
 def _sentence(worth: Sequence[tuple[float | None, str]], trips: int, designs: int) -> str:
     if designs < 2:
-        return "One design only: there is nothing to compare, so the traps are dealt by lot."
+        return say("One design only: there is nothing to compare, so the traps are dealt by lot.")
     (efficiency, how), *others = worth
     parts = [
-        f"After this trip{how} the log tells the designs apart {efficiency:.0%} as well as so "
-        "many hauls could at best"
+        say(
+            "After this trip{how} the log tells the designs apart {efficiency:.0%} as well "
+            "as so many hauls could at best",
+            how=how,
+            efficiency=efficiency,
+        )
     ]
-    parts += [f"{value:.0%} {words}" for value, words in others if value is not None]
-    alone = " One trip alone settles nothing: move the traps again next time."
+    parts += [
+        say("{value:.0%} {words}", value=value, words=words)
+        for value, words in others
+        if value is not None
+    ]
+    alone = say(" One trip alone settles nothing: move the traps again next time.")
     return ", ".join(parts) + "." + (alone if trips == 1 else "")

@@ -18,10 +18,11 @@ from planner.trials.estimation import ScalePosterior, sample_trips
 from planner.trials.grouping import Bools, Ints, Observations
 from planner.trials.mixed_model import score
 from planner.trials.trial import Test
+from planner.words import say
 
-PERMUTED: Final = "permutation within trips"
-LIMIT: Final = "permutation within trips (large-sample limit)"
-IMPOSSIBLE: Final = "none: no trip had hauls of two groups to compare"
+PERMUTED: Final = say("permutation within trips")
+LIMIT: Final = say("permutation within trips (large-sample limit)")
+IMPOSSIBLE: Final = say("none: no trip had hauls of two groups to compare")
 
 _MAX_DEALS: Final = 4999
 # Random numbers drawn in all: bounds time and memory.

@@ -8,6 +8,7 @@ from typing import Final
 
 from planner.phrasing import day_text
 from planner.trials.trial import ToSettle, Trial
+from planner.words import counted, say
 
 # Above this a difference is no longer said to hide: the log shows next to nothing.
 _HIDES_ALL: Final = 20
@@ -18,19 +19,24 @@ def settle_texts(trial: Trial, days: Sequence[date] = ()) -> list[str]:
     needed = trial.to_settle
     texts = []
     if trial.verdict == "settled":
-        texts.append("Nothing more is needed for this question.")
+        texts.append(say("Nothing more is needed for this question."))
     elif needed.hauls_per_group is None:
-        texts.append("Log counted hauls of two groups or more on the same trips to begin.")
+        texts.append(say("Log counted hauls of two groups or more on the same trips to begin."))
     else:
         texts.append(_hauls_text(needed) if needed.hauls_per_group else _enough_text(needed))
         texts += [*_seen_texts(needed), *_day_texts(days)]
     if needed.can_hide is not None and needed.can_hide < _HIDES_ALL:
         texts.append(
-            f"Differences smaller than about {needed.can_hide:.1f} times may still hide in "
-            "these hauls."
+            say(
+                "Differences smaller than about {can_hide:.1f} times may still hide in these "
+                "hauls.",
+                can_hide=needed.can_hide,
+            )
         )
     if trial.common_soak_h is not None:
-        texts.append(f"Rates are for a soak of {trial.common_soak_h:.0f} h.")
+        texts.append(
+            say("Rates are for a soak of {common_soak_h:.0f} h.", common_soak_h=trial.common_soak_h)
+        )
     return texts
 
 
@@ -38,20 +44,33 @@ def _hauls_text(needed: ToSettle) -> str:
     assert needed.hauls_per_group is not None
     ends = ""
     if needed.low is not None and needed.high is not None and needed.low < needed.high:
-        ends = f" ({_rounded(needed.low)} to {_rounded(needed.high)})"
-    trips = "" if not needed.trips else f", about {_plural(needed.trips, 'trip')} like yours"
-    hauls = _plural(_rounded(needed.hauls_per_group), "more haul")
-    return (
-        f"About {hauls} of each{ends}{trips}, dealt evenly over spots and trips, would bring "
-        f"a difference of {needed.difference:g} times to light 4 times in 5, or show that there "
-        "is none."
+        ends = say(
+            " ({low} to {high})",
+            low=_rounded(needed.low),
+            high=_rounded(needed.high),
+        )
+    trips = (
+        ""
+        if not needed.trips
+        else say(", about {plural} like yours", plural=counted(needed.trips, "trip"))
+    )
+    hauls = counted(_rounded(needed.hauls_per_group), "more haul")
+    return say(
+        "About {hauls} of each{ends}{trips}, dealt evenly over spots and trips, would "
+        "bring a difference of {difference:g} times to light 4 times in 5, or show "
+        "that there is none.",
+        hauls=hauls,
+        ends=ends,
+        trips=trips,
+        difference=needed.difference,
     )
 
 
 def _enough_text(needed: ToSettle) -> str:
-    return (
-        f"There are hauls enough to show a difference of {needed.difference:g} times; what is "
-        "seen is smaller than that, or not the same everywhere."
+    return say(
+        "There are hauls enough to show a difference of {difference:g} times; what is "
+        "seen is smaller than that, or not the same everywhere.",
+        difference=needed.difference,
     )
 
 
@@ -60,8 +79,12 @@ def _seen_texts(needed: ToSettle) -> list[str]:
     if ratio is None or not hauls or ratio >= needed.difference:
         return []
     return [
-        f"The gap seen so far is smaller, {ratio:.1f} times: to be sure of one like it takes "
-        f"about {_plural(_rounded(hauls), 'more haul')} of each."
+        say(
+            "The gap seen so far is smaller, {ratio:.1f} times: to be sure of one like it "
+            "takes about {plural} of each.",
+            ratio=ratio,
+            plural=counted(_rounded(hauls), "more haul"),
+        )
     ]
 
 
@@ -70,10 +93,15 @@ def _day_texts(days: Sequence[date]) -> list[str]:
         return []
     first = f"{day_text(days[0])} {days[0].year}"
     if len(days) == 1:
-        return [f"At your pace that trip ends about {first}."]
+        return [say("At your pace that trip ends about {first}.", first=first)]
     return [
-        f"At your pace the next trip ends about {first}, and the last of these "
-        f"{_plural(len(days), 'trip')} about {days[-1]:%B %Y}."
+        say(
+            "At your pace the next trip ends about {first}, and the last of these {plural} "
+            "about {days:%B %Y}.",
+            first=first,
+            plural=counted(len(days), "trip"),
+            days=days[-1],
+        )
     ]
 
 
@@ -83,7 +111,3 @@ def _rounded(hauls: int) -> int:
         return hauls
     step = 5 if hauls < 100 else 10 ** (len(str(hauls)) - 2) * 5
     return round(hauls / step) * step
-
-
-def _plural(count: int, noun: str) -> str:
-    return f"{count} {noun}{'' if count == 1 else 's'}"

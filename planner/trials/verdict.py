@@ -13,6 +13,7 @@ from planner.trials.grouping import Bools, Observations
 from planner.trials.settling import TRIPS_TO_SETTLE
 from planner.trials.sharing import Sharing
 from planner.trials.trial import Caution, Contrast, Group, Test, Verdict
+from planner.words import counted, say
 
 _SURE: Final = 0.05
 _HINT: Final = 0.10
@@ -61,37 +62,72 @@ def verdict_of(found: Findings) -> Verdict:
 
 def sentence_of(found: Findings, verdict: Verdict) -> str:
     """Return the comparison in a few plain sentences, with the hauls that it rests on."""
-    basis = f"{_plural(found.hauls, 'counted haul')} in {_plural(found.trips, 'trip')}"
+    basis = say(
+        "{hauls} in {trips}",
+        hauls=counted(found.hauls, "counted haul"),
+        trips=counted(found.trips, "trip"),
+    )
     lead, p = found.lead, found.test.p
     if lead is None:
-        return f"Nothing to compare yet: {basis}."
+        return say("Nothing to compare yet: {basis}.", basis=basis)
     rates = {group.name: group for group in found.groups}
     best, other = rates[lead.better], rates[lead.other]
     gap = _gap_text(best, other, found.unit)
-    early = f"Too early to tell, after {basis}: {gap}"
+    early = say("Too early to tell, after {basis}: {gap}", basis=basis, gap=gap)
     if p is None:
-        return f"{early}, but never side by side in one trip."
+        return say("{early}, but never side by side in one trip.", early=early)
     if found.confounded:
-        return f"{early}, but the layout cannot tell the groups from where or when they were set."
-    chance = f"Chance alone makes a gap as wide as this {one_in(p)} times."
+        return say(
+            "{early}, but the layout cannot tell the groups from where or when they were set.",
+            early=early,
+        )
+    chance = say("Chance alone makes a gap as wide as this {one_in} times.", one_in=one_in(p))
     if p < 0.02:
-        chance = "Chance alone hardly ever makes a gap as wide as this."
+        chance = say("Chance alone hardly ever makes a gap as wide as this.")
     if verdict == "settled" and p > _SURE:
-        return (
-            f"Settled, after {basis}: no difference of {found.care_ratio:g} times is left to "
-            f"find ({gap}). {chance}"
+        return say(
+            "Settled, after {basis}: no difference of {care_ratio:g} times is left to find "
+            "({gap}). {chance}",
+            basis=basis,
+            care_ratio=found.care_ratio,
+            gap=gap,
+            chance=chance,
         )
     if verdict == "settled":
         small = (found.p_difference or 0.0) < _HIDDEN
-        worth = f", less than the {found.care_ratio:g} worth caring about" if small else ""
-        return (
-            f"Settled, after {basis}: {lead.better} gives about {lead.ratio:.1f} times what "
-            f"{lead.other} gives ({lead.low:.1f} to {lead.high:.1f}){worth}; {gap}. {chance}"
+        worth = (
+            say(", less than the {care_ratio:g} worth caring about", care_ratio=found.care_ratio)
+            if small
+            else ""
+        )
+        return say(
+            "Settled, after {basis}: {better} gives about {ratio:.1f} times what {other} "
+            "gives ({low:.1f} to {high:.1f}){worth}; {gap}. {chance}",
+            basis=basis,
+            better=lead.better,
+            ratio=lead.ratio,
+            other=lead.other,
+            low=lead.low,
+            high=lead.high,
+            worth=worth,
+            gap=gap,
+            chance=chance,
         )
     if verdict == "leaning" and p <= _SURE and (best.p_best or 0.0) < _CLEARLY_BEST:
-        return f"They differ, but which is best is not clear after {basis}: {gap}. {chance}"
+        return say(
+            "They differ, but which is best is not clear after {basis}: {gap}. {chance}",
+            basis=basis,
+            gap=gap,
+            chance=chance,
+        )
     if verdict == "leaning":
-        return f"Leaning towards {lead.better}, after {basis}: {gap}. {chance}"
+        return say(
+            "Leaning towards {better}, after {basis}: {gap}. {chance}",
+            better=lead.better,
+            basis=basis,
+            gap=gap,
+            chance=chance,
+        )
     return f"{early}. {chance}"
 
 
@@ -105,20 +141,29 @@ def cautions_of(
             found.append(Caution("confounded", _confounded_text(seen.names, pairs, where)))
     if by != "soak":
         found += _soak_cautions(seen, judged)
-    counted = seen.per_group()
-    few = [seen.names[i] for i in range(seen.groups) if counted[i] < _FEW_HAULS]
+    of_group = seen.per_group()
+    few = [seen.names[i] for i in range(seen.groups) if of_group[i] < _FEW_HAULS]
     if few:
-        text = f"Fewer than {_FEW_HAULS} counted hauls: {_listed(few)}. One haul is not judged."
+        text = say(
+            "Fewer than {few_hauls} counted hauls: {listed}. One haul is not judged.",
+            few_hauls=_FEW_HAULS,
+            listed=_listed(few),
+        )
         found.append(Caution("few", text))
-    missing = int(seen.all_hauls.sum()) - int(counted.sum())
+    missing = int(seen.all_hauls.sum()) - int(of_group.sum())
     if missing:
-        text = f"{_plural(missing, 'haul')} without a count left out: not recorded is not zero."
+        text = say(
+            "{hauls} without a count left out: not recorded is not zero.",
+            hauls=counted(missing, "haul"),
+        )
         found.append(Caution("uncounted", text))
     if unknown_spots and "spot" in seen.blocks:
-        text = "Spots are not all recorded, so a good spot may pass for a good trap."
+        text = say("Spots are not all recorded, so a good spot may pass for a good trap.")
         found.append(Caution("unplaced", text))
     if seen.trips == 1:
-        found.append(Caution("one_trip", "One trip alone: it says how that day went, no more."))
+        found.append(
+            Caution("one_trip", say("One trip alone: it says how that day went, no more."))
+        )
     return tuple(found)
 
 
@@ -127,7 +172,10 @@ def _soak_cautions(seen: Observations, judged: Bools) -> list[Caution]:
     found = []
     if known.size and np.mean(~known) > _SOAKS_UNKNOWN and known.any():
         share = one_in(float(np.mean(~known)))
-        text = f"The soak of {share} hauls is not known; they are taken to be like the others."
+        text = say(
+            "The soak of {share} hauls is not known; they are taken to be like the others.",
+            share=share,
+        )
         found.append(Caution("soak", text))
     medians = {
         seen.names[i]: float(np.median(seen.soak_h[known & (seen.group == i)]))
@@ -137,21 +185,30 @@ def _soak_cautions(seen: Observations, judged: Bools) -> list[Caution]:
     if medians and max(medians.values()) > _SOAKS_DIFFER * min(medians.values()):
         short = min(medians, key=lambda name: medians[name])
         long = max(medians, key=lambda name: medians[name])
-        text = (
-            f"Soaks differ: {short} mostly {medians[short]:.0f} h, {long} {medians[long]:.0f} h. "
-            "Rates are brought to one soak by a curve; compare like soaks to be sure."
+        text = say(
+            "Soaks differ: {short} mostly {short_h:.0f} h, {long} {long_h:.0f} h. Rates "
+            "are brought to one soak by a curve; compare like soaks to be sure.",
+            short=short,
+            short_h=medians[short],
+            long=long,
+            long_h=medians[long],
         )
         found.append(Caution("soak", text))
     return found
 
 
 def _confounded_text(names: Sequence[str], pairs: Sequence[tuple[int, int]], where: str) -> str:
-    shown = [f"{names[i]} and {names[j]}" for i, j in pairs[:_SHOWN_PAIRS]]
+    shown = [
+        say("{one} and {other}", one=names[i], other=names[j]) for i, j in pairs[:_SHOWN_PAIRS]
+    ]
     more = len(pairs) - len(shown)
-    rest = f", and {more} more pairs" if more > 0 else ""
-    return (
-        f"Hardly ever in the same {where}: {'; '.join(shown)}{rest}. "
-        f"A difference between them may be the {where}'s doing."
+    rest = say(", and {more} more pairs", more=more) if more > 0 else ""
+    return say(
+        "Hardly ever in the same {where}: {shown}{rest}. A difference between them may "
+        "be the {where}'s doing.",
+        where=where,
+        shown="; ".join(shown),
+        rest=rest,
     )
 
 
@@ -159,13 +216,24 @@ def _gap_text(best: Group, other: Group, unit: str) -> str:
     """Return "2.4 keepers a haul from A and 1.9 from B"; A and B may hold commas."""
     one, two = best.rate or 0.0, other.rate or 0.0
     if unit == "light":
-        return f"{one:.0%} light from {best.name} and {two:.0%} from {other.name}"
-    return f"{one:.1f} {unit} a haul from {best.name} and {two:.1f} from {other.name}"
+        return say(
+            "{one:.0%} light from {name} and {two:.0%} from {other_name}",
+            one=one,
+            name=best.name,
+            two=two,
+            other_name=other.name,
+        )
+    return say(
+        "{one:.1f} {unit} a haul from {name} and {two:.1f} from {other_name}",
+        one=one,
+        unit=unit,
+        name=best.name,
+        two=two,
+        other_name=other.name,
+    )
 
 
 def _listed(names: Sequence[str]) -> str:
-    return ", ".join(names[:6]) + (f" and {len(names) - 6} more" if len(names) > 6 else "")
-
-
-def _plural(count: int, noun: str) -> str:
-    return f"{count} {noun}{'' if count == 1 else 's'}"
+    return ", ".join(names[:6]) + (
+        say(" and {n_names} more", n_names=len(names) - 6) if len(names) > 6 else ""
+    )
