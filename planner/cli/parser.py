@@ -21,11 +21,13 @@ from planner.cli.commands import (
     water,
 )
 from planner.cli.errors import UsageError
+from planner.sites import names_a_file
 
 _DESCRIPTION = (
     "Plans crab trapping trips around water, light, rules and how full the crabs should be. "
-    "Without a job it opens the window; on a machine without a screen it prints the ranked "
-    "plans of the demo place and draws the window to a file."
+    "Without a job it opens the window, on a place file when that is all there is; on a machine "
+    "without a screen it prints the ranked plans of that place, or of the demo place, and draws "
+    "the window to a file."
 )
 _EPILOG = (
     "PLACE is a place file (.toml) or the name of a place in your book; LOG is a logbook file or "
@@ -45,13 +47,15 @@ def parse(argv: Sequence[str]) -> Namespace:
 
     UsageError when they are wrong; SystemExit after --help and --version.
     """
+    if len(argv) == 1 and names_a_file(argv[0]):  # no job is called like that
+        return Namespace(run=start.run, place=argv[0])
     return _parser().parse_args(argv)
 
 
 def _parser() -> ArgumentParser:
     parser = _Parser(prog="fullshell", description=_DESCRIPTION, epilog=_EPILOG, allow_abbrev=False)
     parser.add_argument("--version", action="version", version=f"fullshell {__version__}")
-    parser.set_defaults(run=start.run)
+    parser.set_defaults(run=start.run, place=None)
     jobs = parser.add_subparsers(title="jobs", metavar="JOB", parser_class=_Parser)
     for command in (water, sky, dates, plans, learn, trials, check, take, tally, picture):
         command.add_to(jobs)

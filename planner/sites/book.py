@@ -5,10 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from difflib import get_close_matches
 from pathlib import Path
+from typing import Final
 
 from planner.assets import sample_sites, user_folder
 from planner.errors import Problem
 from planner.sites.reading import SiteError, read_top
+
+# How the name of a place file ends; the second is the program's own, for a double click.
+PLACE_ENDINGS: Final = (".toml", ".fullshell")
 
 
 @dataclass(frozen=True)
@@ -82,20 +86,24 @@ def find_reference(name_or_path: str, folder: Path) -> Path:
     return find_place(name_or_path)
 
 
+def names_a_file(written: str) -> bool:
+    """Tell whether what was written ends as place files do, in large or small letters."""
+    return written.casefold().endswith(PLACE_ENDINGS)
+
+
 def _is_path(written: str) -> bool:
     """Tell whether what was written means a file rather than a name of the book."""
     if not written:
         return False
     try:
-        return (
-            Path(written).is_file() or written.endswith(".toml") or Path(written).parent != Path()
-        )
+        return Path(written).is_file() or names_a_file(written) or Path(written).parent != Path()
     except (OSError, ValueError):  # too long, or not a possible file name
         return False
 
 
 def _entries(folder: Path, *, shipped: bool) -> list[PlaceEntry]:
-    entries = [_entry(path, shipped=shipped) for path in folder.glob("*.toml")]
+    files = [path for ending in PLACE_ENDINGS for path in folder.glob(f"*{ending}")]
+    entries = [_entry(path, shipped=shipped) for path in files]
     return sorted(entries, key=lambda entry: (entry.name.casefold(), entry.path.name))
 
 

@@ -8,11 +8,13 @@ from datetime import date
 
 from pyqtgraph.util.garbage_collector import GarbageCollector
 from PySide6.QtCore import QLocale, QTimer
-from PySide6.QtGui import QFont
+from PySide6.QtGui import QFont, QIcon
 from PySide6.QtWidgets import QApplication
 
+from planner.assets import resource
 from planner.phrasing import Style
 from planner.ui import theme
+from planner.ui.opening import Opening
 from planner.ui.settings import Settings, read_settings, write_settings
 from planner.ui.sources import Source, demo_source
 from planner.ui.state import ViewState
@@ -41,11 +43,12 @@ def make_app() -> QApplication:
     app = QApplication(sys.argv[:1])
     app.setApplicationName("Fullshell")
     app.setDesktopFileName("fullshell")
+    app.setWindowIcon(QIcon(str(resource("icon", "fullshell.svg"))))
     return app
 
 
-def run() -> int:
-    """Open the window where the user left off and return the exit status."""
+def run(place: str | None = None) -> int:
+    """Open the window on a place file, else where the user left off; return the exit status."""
     app = make_app()
     settings = read_settings()
     font = QFont(app.font())
@@ -74,7 +77,7 @@ def run() -> int:
     demo = settings.demo or not settings.place
     source = demo_source() if demo else Source(settings.place)
     # After the first paint, so that the window is there at once.
-    QTimer.singleShot(0, lambda: bench.open(source))
+    QTimer.singleShot(0, Opening(bench, source, place).begin)
     status = app.exec()
     del collector
     write_settings(

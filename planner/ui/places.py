@@ -27,7 +27,7 @@ from planner.ui.place_editor import PlaceEditor
 from planner.ui.place_list import PlaceList, kind_text
 from planner.ui.place_panel import PlacePanel
 from planner.ui.places_text import PlaceReport, place_report
-from planner.ui.sources import source_of
+from planner.ui.sources import PLACE_FILTER, source_of
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
@@ -265,7 +265,7 @@ class PlacesView(QWidget):
 
     def pick_file(self) -> None:
         """Let the user pick a place file from anywhere; it is opened when nothing is wrong."""
-        path, _ = QFileDialog.getOpenFileName(self, "Open a place file", "", "Places (*.toml)")
+        path, _ = QFileDialog.getOpenFileName(self, "Open a place file", "", PLACE_FILTER)
         if path:
             self._open_when_read = True
             self.read_list(choose=Path(path))

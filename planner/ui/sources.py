@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from planner.assets import demo_log, demo_place, user_folder
+from planner.sites import PLACE_ENDINGS
 
 if TYPE_CHECKING:
     from planner.logbook import Log, Logbook
@@ -15,6 +16,9 @@ if TYPE_CHECKING:
 
 
 _LONG = 10_000  # hauls
+
+# What a file dialog offers as place files.
+PLACE_FILTER = f"Places ({' '.join(f'*{ending}' for ending in PLACE_ENDINGS)})"
 
 
 @dataclass(frozen=True)

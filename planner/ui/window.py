@@ -27,7 +27,7 @@ from planner.phrasing import TIDE_CAUTION
 from planner.ui import theme
 from planner.ui.menus import Menus
 from planner.ui.parts import body, button
-from planner.ui.sources import Source, source_of
+from planner.ui.sources import PLACE_FILTER, Source, source_of
 from planner.ui.state import ViewName
 from planner.ui.status_line import StatusLine
 from planner.ui.theme import SPACE
@@ -206,7 +206,7 @@ class MainWindow(QMainWindow):
 
     def open_place_file(self) -> None:
         """Let the user pick a place file and open it."""
-        path, _ = QFileDialog.getOpenFileName(self, "Open a place file", "", "Places (*.toml)")
+        path, _ = QFileDialog.getOpenFileName(self, "Open a place file", "", PLACE_FILTER)
         if path:
             self.bench.open(Source(path))
 

@@ -82,11 +82,11 @@ class Workbench(QObject):
 
     # -- opening ---------------------------------------------------------------------------
 
-    def open(self, source: Source) -> None:
+    def open(self, source: Source, otherwise: Source | None = None) -> None:
         """Open a place with its log; what was open stays until both are read.
 
-        A place that cannot be read leaves everything as it was; a log that cannot be read
-        leaves the place without one.
+        A place that cannot be read leaves everything as it was, or opens `otherwise`; a log
+        that cannot be read leaves the place without one.
         """
 
         def then_the_log(site: Site) -> None:
@@ -104,8 +104,13 @@ class Workbench(QObject):
                 without,
             )
 
+        def not_read(error: PlannerError) -> None:
+            self.trouble.emit(str(error))
+            if otherwise is not None:
+                self.open(otherwise)
+
         self.desk.start(
-            "place", "Reading the place", lambda _: read_place(source.place), then_the_log
+            "place", "Reading the place", lambda _: read_place(source.place), then_the_log, not_read
         )
 
     def _arrive(self, source: Source, site: Site, book: Logbook | None, log: Log | None) -> None:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import subprocess
 import sys
+import types
 from importlib.util import find_spec
 from pathlib import Path
 
 import pytest
 
+from planner.assets import demo_place
 from planner.cli import main
 from planner.cli.commands import picture, start
 
@@ -23,6 +25,7 @@ class NoQt:
         if name.split(".")[0] in ("PySide6", "pyqtgraph", "shiboken6"):
             raise ModuleNotFoundError(f"no {name} here")
 sys.meta_path.insert(0, NoQt())
+from planner.assets import demo_place
 from planner.cli import main
 sys.exit(main(sys.argv[1:]))
 """
@@ -122,6 +125,54 @@ def test_without_a_screen_and_without_qt(monkeypatch, tmp_path):
     text = start.without_screen(tmp_path / start.PICTURE)
     assert "set-and-haul plans" in text
     assert "No picture of the window" in text
+
+
+@pytest.mark.parametrize("name", ["otter-bight.fullshell", "Otter Bight.TOML"])
+def test_a_place_file_alone_opens_the_window_on_it(name, monkeypatch):
+    """Protects the double click: the file, however its ending is written, reaches the window."""
+    opened: list[str | None] = []
+    window = types.ModuleType("planner.ui.app")
+    window.run = lambda place=None: opened.append(place) or 0
+    monkeypatch.setitem(sys.modules, "planner.ui", types.ModuleType("planner.ui"))
+    monkeypatch.setitem(sys.modules, "planner.ui.app", window)
+    monkeypatch.setattr(start, "has_screen", lambda *_: True)
+    monkeypatch.setattr(start, "require_window", lambda: None)
+    assert main([name]) == 0
+    assert main([]) == 0
+    assert opened == [name, None]
+
+
+def test_a_place_file_without_a_screen(monkeypatch, capsys, tmp_path):
+    """The plans and the picture are those of the file, with its own log or none."""
+    drawn: list[object] = []
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setattr(start, "has_screen", lambda *_: False)
+    monkeypatch.setattr(start, "require_window", lambda: None)
+    monkeypatch.setattr(start, "draw_view", lambda out, **shot: drawn.append(shot["place"]))
+    place = tmp_path / "otter-bight.fullshell"
+    text = demo_place().read_text(encoding="utf-8").replace("Sedge Hollow", "Otter Bight")
+    place.write_text(text, encoding="utf-8")
+    assert main([str(place)]) == 0
+    assert "Otter Bight (invented): set-and-haul plans" in capsys.readouterr().out
+    assert drawn == [str(place)]
+
+
+def test_a_bad_place_file_without_a_screen(run, monkeypatch, tmp_path):
+    """Every problem of the file comes on standard error, and nothing else."""
+    monkeypatch.setattr(start, "has_screen", lambda *_: False)
+    place = tmp_path / "bad.fullshell"
+    place.write_text("format = 1\nlatitude = 200\n", encoding="utf-8")
+    ran = run(str(place))
+    assert (ran.status, ran.out) == (3, "")
+    assert "latitude" in ran.err
+    assert "timezone" in ran.err
+
+
+def test_a_job_is_no_place_file(run):
+    """A place file among other words is refused with the jobs there are."""
+    ran = run("otter-bight.toml", "water")
+    assert (ran.status, ran.out) == (2, "")
+    assert "water" in ran.err
 
 
 def test_a_reader_that_stops_early(tmp_path):
