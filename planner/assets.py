@@ -38,3 +38,13 @@ def user_folder() -> Path:
     import platformdirs
 
     return platformdirs.user_data_path("fullshell", appauthor=False)
+
+
+def log_folder() -> Path:
+    """Return the folder where faults are written down; the variable FULLSHELL_HOME moves it."""
+    moved = os.environ.get("FULLSHELL_HOME")
+    if moved:
+        return Path(moved) / "faults"
+    import platformdirs
+
+    return platformdirs.user_log_path("fullshell", appauthor=False)

@@ -12,10 +12,13 @@ from PySide6.QtGui import QFont, QIcon
 from PySide6.QtWidgets import QApplication
 
 from planner.assets import resource
+from planner.faults import HardCrashes, keep, report
 from planner.phrasing import Style
 from planner.ui import theme
+from planner.ui.fault_dialog import FaultDialog
+from planner.ui.faults import FaultCatcher
 from planner.ui.opening import Opening
-from planner.ui.settings import Settings, read_settings, write_settings
+from planner.ui.settings import Settings, open_settings, write_settings
 from planner.ui.sources import Source, demo_source
 from planner.ui.state import ViewState
 from planner.ui.window import MainWindow
@@ -50,7 +53,25 @@ def make_app() -> QApplication:
 def run(place: str | None = None) -> int:
     """Open the window on a place file, else where the user left off; return the exit status."""
     app = make_app()
-    settings = read_settings()
+    crashes = HardCrashes()
+    faults = FaultCatcher()
+    faults.install()
+    try:
+        return _run(app, faults, crashes.last, place)
+    except Exception as error:  # noqa: BLE001  (there is no window to go on with)
+        text = report(error)
+        keep(text)
+        dialog = FaultDialog.of_fault(None, error, text)
+        dialog.show()
+        app.exec()
+        return 1
+    finally:
+        faults.remove()
+        crashes.close()
+
+
+def _run(app: QApplication, faults: FaultCatcher, crash: str, place: str | None) -> int:
+    settings, remark = open_settings(set_aside=True)
     font = QFont(app.font())
     font.setPointSize(settings.font_pt)
     app.setFont(font)
@@ -69,6 +90,9 @@ def run(place: str | None = None) -> int:
     # something drawn on a chart, ends on a worker. While this lives, cycles end on this thread.
     collector = GarbageCollector()
     window = MainWindow(bench)
+    faults.facts = window.facts
+    faults.fault.connect(window.show_fault)
+    faults.again.connect(window.show_fault_again)
     window.resize(1280, 800)
     window.show()
     # What is there by now stays to the end: looking through it again and again takes time that
@@ -78,6 +102,10 @@ def run(place: str | None = None) -> int:
     source = demo_source() if demo else Source(settings.place)
     # After the first paint, so that the window is there at once.
     QTimer.singleShot(0, Opening(bench, source, place).begin)
+    if remark:
+        bench.notice.emit(remark)
+    if crash:
+        window.show_crash(crash)
     status = app.exec()
     del collector
     write_settings(

@@ -60,6 +60,9 @@ def draw(out: Path, shot: Shot, look: Callable[[QWidget], None] | None = None) -
     bench = Workbench(state)
     troubles: list[str] = []
     bench.trouble.connect(troubles.append)
+    faults: list[BaseException] = []
+    for desk in (bench.desk, bench.clerk):
+        desk.crashed.connect(faults.append)
     window = MainWindow(bench)
     window.resize(*shot.size)
     window.show()
@@ -70,6 +73,8 @@ def draw(out: Path, shot: Shot, look: Callable[[QWidget], None] | None = None) -
         bench.open(Source(shot.place, log=shot.log, keep=False))
     try:
         _settle(bench)
+        if faults:
+            raise faults[0]
         if troubles:
             raise PlannerError("\n".join(troubles))
         # Layouts and charts settle over a few turns of the event loop.

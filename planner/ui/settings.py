@@ -23,6 +23,7 @@ class Settings:
     demo: bool = True
     view: str = "dates"
     theme: str = "system"
+    language: str = ""
     length: str = ""
     temperature: str = ""
     hours12: bool | None = None
@@ -37,14 +38,52 @@ def settings_file() -> Path:
 
 def read_settings(path: Path | None = None) -> Settings:
     """Return the saved settings; whatever cannot be used falls back to its default."""
+    return open_settings(path)[0]
+
+
+def open_settings(path: Path | None = None, *, set_aside: bool = False) -> tuple[Settings, str]:
+    """Return the saved settings, and what to tell the user about them, "" when all is well.
+
+    set_aside: move a damaged file out of the way, so that it is told once and can be looked at.
+    """
     path = path or settings_file()
     try:
         written = json.loads(path.read_text(encoding="utf-8"))
-    except (OSError, ValueError):
-        return Settings()
-    if not isinstance(written, dict):
-        return Settings()
-    return Settings(**{f.name: written[f.name] for f in fields(Settings) if _fits(f.name, written)})
+        if not isinstance(written, dict):
+            raise ValueError("no settings in it")
+    except FileNotFoundError:
+        return Settings(), ""
+    except OSError as error:
+        return Settings(), (
+            f"Your settings could not be read ({error.strerror}), so Fullshell starts with its "
+            f"own. Allow reading of {path}."
+        )
+    except (ValueError, RecursionError):
+        return Settings(), _damaged(path, set_aside)
+    usable = {f.name: written[f.name] for f in fields(Settings) if _fits(f.name, written)}
+    bad = [f.name for f in fields(Settings) if f.name in written and f.name not in usable]
+    return Settings(**usable), _bad_values(bad)
+
+
+def _damaged(path: Path, set_aside: bool) -> str:
+    said = "The file of your settings is damaged, so Fullshell starts with its own settings. "
+    aside = path.with_name(f"{path.stem}-damaged{path.suffix}")
+    if set_aside:
+        try:
+            os.replace(path, aside)
+        except OSError:
+            return f"{said}Delete {path} when this comes again."
+        said += f"The damaged file was set aside as {aside.name}. "
+    return f"{said}Choose colours and units anew in the View menu; your places and log are safe."
+
+
+def _bad_values(names: list[str]) -> str:
+    if not names:
+        return ""
+    return (
+        f"Of your settings {', '.join(names)} could not be used and went back to what Fullshell "
+        "begins with. Choose anew in the View menu where you want it otherwise."
+    )
 
 
 def write_settings(settings: Settings, path: Path | None = None) -> None:

@@ -35,6 +35,7 @@ from planner.ui.workbench import Workbench
 
 if TYPE_CHECKING:
     from planner.sites.book import PlaceEntry
+    from planner.ui.fault_dialog import FaultDialog
     from planner.ui.kitchen_ask import KitchenAsk
 
 # name, label, the question it answers, module and class; a view is built when first shown.
@@ -58,6 +59,7 @@ class MainWindow(QMainWindow):
         self.setMinimumSize(QSize(1000, 640))
         self._views: dict[ViewName, QWidget] = {}
         self._buttons: dict[ViewName, QPushButton] = {}
+        self.fault_dialog: FaultDialog | None = None
         self._build()
         self.menus = Menus(self, [(name, label) for name, label, *_ in VIEWS])
         self.state.listen(self._state_changed)
@@ -237,6 +239,50 @@ class MainWindow(QMainWindow):
         self._say(text)
         # The box may show a place that could not be opened, or nothing yet.
         self._fill_places()
+
+    def facts(self) -> dict[str, str]:
+        """Return what a report of a fault says of this window; nothing of the user's."""
+        size, font = self.size(), QApplication.font()
+        return {
+            "View": self._label,
+            "Colours": f"{self.state.theme}, {'dark' if theme.current().dark else 'light'} now",
+            "Window": f"{size.width()}x{size.height()} at {self.devicePixelRatioF():g}",
+            "Letters": f"{font.pointSizeF():g} pt",
+        }
+
+    @property
+    def _label(self) -> str:
+        return next(label for name, label, *_ in VIEWS if name == self.state.view)
+
+    def show_fault(self, error: BaseException, text: str) -> None:
+        """Show a fault of the program, or add it to the one that is on show."""
+        from planner.ui.fault_dialog import FaultDialog
+
+        if self.fault_dialog is not None:
+            self.fault_dialog.add(error, text)
+        else:
+            self._show_report(FaultDialog.of_fault(self, error, text, self._label))
+
+    def show_fault_again(self, _error: BaseException) -> None:
+        """Say that a fault came back; a dialog at each repaint could not be got rid of."""
+        self._say(
+            "The same thing went wrong again inside Fullshell. Close it and start it anew; the "
+            "report is kept, and Help, Check this installation tells where."
+        )
+
+    def show_crash(self, text: str) -> None:
+        """Show that the run before ended in the middle of its work."""
+        from planner.ui.fault_dialog import FaultDialog
+
+        self._show_report(FaultDialog.of_crash(self, text))
+
+    def _show_report(self, dialog: FaultDialog) -> None:
+        def gone(_: int) -> None:
+            self.fault_dialog = None
+
+        self.fault_dialog = dialog
+        dialog.finished.connect(gone)
+        dialog.show()
 
     def about(self) -> None:
         """Say what the program is and what it is not."""

@@ -390,8 +390,4 @@ class Workbench(QObject):
         return self.desk.idle and self.clerk.idle and not self._log_rest.isActive()
 
     def _crashed(self, error: BaseException) -> None:
-        self.trouble.emit(
-            f"Fullshell itself went wrong here ({type(error).__name__}: {error}). What you "
-            "logged is kept; pick the place again, or start the program anew."
-        )
-        raise error
+        raise error  # to where every fault of our own is shown
