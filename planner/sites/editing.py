@@ -17,6 +17,7 @@ from typing import Any, Final
 
 import tomlkit
 from tomlkit.exceptions import TOMLKitError
+from tomlkit.items import AoT
 
 from planner.constituents import UnknownConstituent, canonical
 from planner.errors import Problem
@@ -28,7 +29,9 @@ FieldPath = tuple[str, ...]
 Wanted = Mapping[FieldPath, Any]
 
 _BOM: Final = "\ufeff"
-_INLINE_DEPTH: Final = 3  # [water.constituents] is a table; M2 = { ... } in it stands on one line
+# [water.constituents] and [[spots]] have lines of their own; M2 = { ... } and the columns of
+# tabled differences, deeper inside, stand on one.
+_INLINE_DEPTH: Final = 3
 _WORDS: Final[Mapping[FieldPath, str]] = {
     ("name",): "name",
     ("latitude",): "position",
@@ -227,6 +230,7 @@ def _put(holder: MutableMapping[str, Any], key: str, value: Any, depth: int) -> 
 
 def _put_tables(present: list[Any], wanted: Sequence[Mapping[str, Any]]) -> None:
     """Make a list of tables the wanted one; tables of the same name stay where they are."""
+    new = _table if isinstance(present, AoT) else _inline
     steps = list(
         _pairs([str(t.get("name")) for t in present], [str(t.get("name")) for t in wanted])
     )
@@ -234,13 +238,13 @@ def _put_tables(present: list[Any], wanted: Sequence[Mapping[str, Any]]) -> None
         if there[1] and here is None:
             del present[there[0]]
         elif here is not None and not there[1]:
-            present.insert(there[0], _table(wanted[here]))
+            present.insert(there[0], new(wanted[here]))
         elif here is not None:
             entry = present[there[0]]
             for gone in [key for key in entry if key not in wanted[here]]:
                 del entry[gone]
             for key, value in wanted[here].items():
-                _put(entry, key, value, 2)
+                _put(entry, key, value, _INLINE_DEPTH)
 
 
 def _pairs(
@@ -258,20 +262,37 @@ def _pairs(
 
 
 def _item(value: Any, depth: int) -> Any:
-    if _are_tables(value):
+    if _are_tables(value) and depth < _INLINE_DEPTH:
         tables = tomlkit.aot()
         for entry in value:
             tables.append(_table(entry))
         return tables
-    if isinstance(value, Mapping):
-        if depth >= _INLINE_DEPTH:
-            inside = ", ".join(f"{key} = {tomlkit.item(v).as_string()}" for key, v in value.items())
-            return tomlkit.parse(f"x = {{ {inside} }}")["x"]
+    if isinstance(value, Mapping) and (depth < _INLINE_DEPTH or _holds_tables(value)):
         table = tomlkit.table()
         for key, inner in value.items():
             table[key] = _item(inner, depth + 1)
         return table
+    return _inline(value)
+
+
+def _inline(value: Any) -> Any:
+    """Return a value as it stands on one line."""
+    if isinstance(value, Mapping) or _are_tables(value):
+        return tomlkit.value(_one_line(value))
     return tomlkit.item(value)
+
+
+def _one_line(value: Any) -> str:
+    if isinstance(value, Mapping):
+        inside = (f"{tomlkit.key(key).as_string()} = {_one_line(v)}" for key, v in value.items())
+        return f"{{ {', '.join(inside)} }}" if value else "{}"
+    if _are_tables(value):
+        return f"[{', '.join(_one_line(each) for each in value)}]"
+    return str(tomlkit.item(value).as_string())
+
+
+def _holds_tables(value: Mapping[str, Any]) -> bool:
+    return any(isinstance(each, Mapping) or _are_tables(each) for each in value.values())
 
 
 def _table(entry: Mapping[str, Any]) -> Any:

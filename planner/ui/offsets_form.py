@@ -9,12 +9,14 @@ from typing import Any, Final
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
+    QButtonGroup,
     QComboBox,
     QFormLayout,
     QGridLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
+    QRadioButton,
     QVBoxLayout,
     QWidget,
 )
@@ -24,14 +26,16 @@ from planner.sites import list_places
 from planner.sites.book import PlaceEntry
 from planner.sites.editing import number_or_text
 from planner.tides.offset_fit import FittedOffsets
-from planner.ui.edit_section import text_of
+from planner.ui.edit_section import table_in, text_of
 from planner.ui.observed_rows import read_cells, seen_file, write_cells
 from planner.ui.offset_fits import fit_from_seen, fit_texts, fitted_fields
 from planner.ui.parts import body, button, caution, heading, quiet, refill
 from planner.ui.rows_editor import RowsEditor
+from planner.ui.tabled_form import TabledForm
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.units import LengthUnit
+from planner.words import say
 
 # row, words, and what stands in an empty field
 _ROWS: Final = (
@@ -53,8 +57,8 @@ class Whose:
 class OffsetsForm(QWidget):
     """Which place, and how much later and higher; beside it the fit, taken or not.
 
-    changed: after every change by the user. tabled: the file has differences by time of day,
-    which are left as they are.
+    Differences are one for every tide (minutes, then a factor, then an addition), or tabled by
+    time of day and height. changed: after every change by the user.
     """
 
     changed = Signal()
@@ -62,7 +66,6 @@ class OffsetsForm(QWidget):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self.bench = bench
-        self.tabled = False
         self.whose: Callable[[], Whose] | None = None
         self._fit: FittedOffsets | None = None
         self._seen_name = ""
@@ -74,7 +77,12 @@ class OffsetsForm(QWidget):
         )
         self.wrong = caution()
         self.wrong.hide()
-        self.note = quiet()
+        self.alike = QRadioButton(say("One diff&erence for every tide"))
+        self.by_table = QRadioButton(say("By time of day and hei&ght (interpolated)"))
+        group = QButtonGroup(self)
+        for each in (self.alike, self.by_table):
+            group.addButton(each)
+        group.buttonClicked.connect(lambda _: self._choose())
         form = QFormLayout()
         form.addRow("&Reference place", self.reference)
         self.fields: dict[str, QLineEdit] = {}
@@ -95,8 +103,12 @@ class OffsetsForm(QWidget):
         column_box = QVBoxLayout(self)
         column_box.setContentsMargins(0, 0, 0, 0)
         column_box.addLayout(form)
-        column_box.addWidget(self.note)
+        column_box.addWidget(self.alike)
+        column_box.addWidget(self.by_table)
         column_box.addWidget(self.grid)
+        self.tabled = TabledForm()
+        self.tabled.changed.connect(self.changed)
+        column_box.addWidget(self.tabled)
         column_box.addWidget(self.wrong)
         column_box.addWidget(self._make_fit())
         column_box.addStretch(1)
@@ -129,19 +141,21 @@ class OffsetsForm(QWidget):
 
     def show_table(self, offsets: Mapping[str, Any]) -> None:
         """Fill the fields from [water.offsets]."""
-        self.tabled = "tabled" in offsets
-        self.note.setText(
-            "This file has differences by time of day and height (tabled). They stay as they "
-            "are; change them in a text editor."
-            if self.tabled
-            else ""
-        )
-        self.note.setVisible(self.tabled)
-        self.grid.setEnabled(not self.tabled)
+        self._show_kind(tabled="tabled" in offsets)
+        self.tabled.show_table(table_in(offsets, "tabled"))
         for key, field in self.fields.items():
             field.setText(text_of(offsets.get(key)))
         self._show_reference(text_of(offsets.get("reference")))
         self._put_away()
+
+    def _show_kind(self, *, tabled: bool) -> None:
+        (self.by_table if tabled else self.alike).setChecked(True)
+        self.grid.setVisible(not tabled)
+        self.tabled.setVisible(tabled)
+
+    def _choose(self) -> None:
+        self._show_kind(tabled=self.by_table.isChecked())
+        self.changed.emit()
 
     def _show_reference(self, wanted: str) -> None:
         def fill(entries: list[PlaceEntry]) -> None:
@@ -166,6 +180,7 @@ class OffsetsForm(QWidget):
         """Name the unit of additions and of heights seen."""
         for kind in ("high", "low"):
             self.fields[f"{kind}_add"].setPlaceholderText(f"0 {unit}")
+        self.tabled.show_unit(unit)
         self.seen.set_columns(("Local time", f"Height, {unit}", "high or low"))
         self.seen_hint.setText(
             f"Three or more of each kind: times on the clock here, such as 2026-07-04 06:12, "
@@ -179,8 +194,11 @@ class OffsetsForm(QWidget):
 
     def table(self) -> dict[str, Any]:
         """Return [water.offsets] as the fields say."""
+        reference = self.reference.currentData() or ""
+        if self.by_table.isChecked():
+            return {"reference": reference, "tabled": self.tabled.table()}
         values = {key: number_or_text(field.text()) for key, field in self.fields.items()}
-        return {"reference": self.reference.currentData() or "", **values}
+        return {"reference": reference, **values}
 
     # -- fitting -----------------------------------------------------------------------------
 
@@ -234,6 +252,7 @@ class OffsetsForm(QWidget):
         fit, whose = self._fit, self.whose
         if fit is None or whose is None:
             return
+        self._show_kind(tabled=False)
         fitted = fitted_fields(fit, whose().unit)
         for key, field in self.fields.items():
             field.setText(text_of(fitted.get(key)))

@@ -125,7 +125,7 @@ class PlaceEditor(QWidget):
         row = QHBoxLayout(self.offer)
         row.setContentsMargins(0, SPACE // 2, 0, SPACE // 2)
         row.addWidget(
-            body("An edit of this place was not saved. It is shown below as you left it.")
+            body("An edit of this place was not saved. It is shown below as you left it."), 1
         )
         self.drop = button("Start from the saved file", self._drop_draft)
         row.addWidget(self.drop)

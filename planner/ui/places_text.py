@@ -11,7 +11,7 @@ from planner.clock import Instants, from_utc64, local_midnight
 from planner.constituents import table
 from planner.estimates import Floats
 from planner.phrasing import Style, day_clock_text, day_text, height_text, until_text
-from planner.sites.site import Closure, Site, Water
+from planner.sites.site import Closure, Offsets, Site, Water
 from planner.tides import Tide, Turns
 from planner.tides.checks import Suspicion, WaterSummary, suspicions
 from planner.tides.summary import summarise
@@ -137,14 +137,27 @@ def node_text(report: PlaceReport, style: Style) -> str:
 
 def _made_of(water: Water) -> str:
     if water.offsets is not None:
-        moved = water.offsets
         return (
-            f"{moved.reference.name}: high water {_later(moved.high_minutes)}, low water "
-            f"{_later(moved.low_minutes)}. Only high and low waters are known; the curve between "
+            f"{_moved(water.offsets)}. Only high and low waters are known; the curve between "
             "them is drawn"
         )
     count = len(water.constants)
     return f"{count} constituent{'' if count == 1 else 's'}, phase lags on {_reference(water)}"
+
+
+def _moved(offsets: Offsets) -> str:
+    name, tabled = offsets.reference.name, offsets.tabled
+    if tabled is None:
+        high, low = _later(offsets.high_minutes), _later(offsets.low_minutes)
+        return f"{name}: high water {high}, low water {low}"
+    high, low = (
+        " to ".join(dict.fromkeys(_later(minutes) for minutes in sorted(both)))
+        for both in (
+            (tabled.high_times.first_minutes, tabled.high_times.second_minutes),
+            (tabled.low_times.first_minutes, tabled.low_times.second_minutes),
+        )
+    )
+    return f"{name}, by its time of day and height: high water {high}, low water {low}"
 
 
 def _state(water: Water) -> str:

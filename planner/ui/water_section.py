@@ -28,9 +28,11 @@ from planner.ui.parts import button, quiet
 from planner.ui.paste_form import PasteForm, Taken, as_rows
 from planner.ui.record_form import RecordForm
 from planner.ui.rows_editor import RowsEditor
+from planner.ui.tabled_form import words_of_field
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.units import LengthUnit
+from planner.words import say
 
 _IN_WORDS: Final = {
     f"water.offsets.{kind}_{key}": f"water.offsets.{kind} water, {words}"
@@ -161,11 +163,8 @@ class WaterSection(Section):
         fields: dict[tuple[str, ...], Any] = {
             ("water", "mean_level"): number_or_text(self.level.text()),
             ("water", "constituents"): None if by_offsets else self._constituents(),
+            ("water", "offsets"): self.offsets.table() if by_offsets else None,
         }
-        if not by_offsets:
-            fields[("water", "offsets")] = None
-        elif not self.offsets.tabled:
-            fields[("water", "offsets")] = self.offsets.table()
         for key, box, usual in (
             ("phase_reference", self.clock, "UTC"),
             ("node_factors", self.rule, "yearly"),
@@ -245,8 +244,12 @@ def _as_here(problem: Problem) -> Problem:
     if problem.where == "water" and not problem.value:
         remedy = "paste or add constants, or choose offsets from another place"
         return replace(problem, remedy=remedy)
-    where = _IN_WORDS.get(problem.where)
-    return replace(problem, where=where) if where else problem
+    if where := _IN_WORDS.get(problem.where):
+        return replace(problem, where=where)
+    if words := words_of_field(problem.where):
+        remedy = say("fill in both columns") if "{" in problem.remedy else problem.remedy
+        return replace(problem, where=f"water.offsets.{words}", remedy=remedy)
+    return problem
 
 
 def standard_clock(zone: str) -> str | None:

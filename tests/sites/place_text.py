@@ -1,4 +1,4 @@
-"""A whole place file with every table, for tests to bend."""
+"""Place files with every table, for tests to bend."""
 
 WHOLE = """\
 format = 1
@@ -94,4 +94,28 @@ low_minutes = 62
 high_factor = 0.86
 high_add = -0.1
 low_factor = 0.9
+"""
+
+TABLED = """\
+format = 1
+name = "Plover Gut"             # invented
+latitude = 38.3
+longitude = -76.2
+timezone = "America/New_York"
+
+[water]
+units = "m"
+datum = "MLLW"
+[water.offsets]
+reference = "otter-bight.toml"  # from the almanac
+
+[water.offsets.tabled]
+clock = "UTC-05:00"             # never summer time
+high_times = [                  # noon and midnight
+    { at = 00:00:00, minutes = 35 },
+    { at = "06:00", minutes = 23 },
+]
+low_times = [{ at = "00:00", minutes = 10 }, { at = "06:00", minutes = -5 }]
+high_heights = [{ there = 0.55, add = 0.11 }, { there = 0.45, add = 0.08 }]
+low_heights = [{ there = 0.0, add = 0.01 }, { there = 0.11, add = 0.02 }]
 """

@@ -330,6 +330,55 @@ def test_offsets_are_fitted_said_taken_and_saved(own_place: Path, editing: Any) 
     assert load_site(own_place).water.offsets is None
 
 
+def test_tabled_differences_are_typed_saved_with_comments_and_undone(
+    qtbot: Any, own_place: Path, editing: Any
+) -> None:
+    """Differences by time of day and height, as secondary ports have them, all by fields."""
+    user_places().joinpath("base.toml").write_bytes(demo_place().read_bytes())
+    before = own_place.read_bytes()
+    made = editing(own_place)
+    water, tabled = made.editor.water, made.editor.water.offsets.tabled
+    water.by_offsets.click()
+    made.settle()
+    water.offsets.reference.setCurrentIndex(water.offsets.reference.findData("base.toml"))
+    water.offsets.by_table.click()
+    assert tabled.isVisibleTo(made.editor)
+    assert not water.offsets.grid.isVisibleTo(made.editor)
+    made.settle()
+    assert "High water, time: is missing; fill in both columns" in water.offsets.wrong.text()
+    qtbot.keyClicks(tabled.clock, "UTC")
+    columns = {
+        "times": (("00:00", "35"), ("06:00", "23")),
+        "heights": (("0.9", "0.1"), ("0.6", "0")),
+    }
+    for kind in ("high", "low"):
+        for name, values in columns.items():
+            keys = ("at", "minutes") if name == "times" else ("there", "add")
+            for side in (0, 1):
+                for key, text in zip(keys, values[side], strict=True):
+                    qtbot.keyClicks(tabled.fields[f"{kind}_{name}", side, key], text)
+    made.type_in(tabled.fields["low_times", 1, "minutes"], "soon")
+    assert "Low water, time in column 2, minutes later: must be" in water.offsets.wrong.text()
+    made.type_in(tabled.fields["low_times", 1, "minutes"], "-5")
+    assert made.editor.pane.month.isVisibleTo(made.editor)
+    made.editor.save.click()
+    made.settle()
+    offsets = load_site(own_place).water.offsets
+    assert offsets is not None
+    assert offsets.tabled is not None
+    assert offsets.tabled.low_times.second_minutes == -5
+    assert offsets.tabled.high_heights.springs_add_m == 0.1
+    assert own_place.read_text("utf-8").startswith("# sounded by me\n")
+    made.type_in(tabled.fields["high_times", 0, "minutes"], "36")
+    made.editor.save.click()
+    made.settle()
+    assert made.editor.undo.text() == "Undo: offsets"
+    for _ in (1, 2):
+        made.editor.undo.click()
+        made.settle()
+    assert own_place.read_bytes() == before
+
+
 def test_constants_are_fitted_to_a_gauges_record_with_intervals_and_taken(
     own_place: Path, editing: Any, tmp_path: Path
 ) -> None:
