@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from planner.words import counted, say
+
 
 class PlannerError(Exception):
     """A failure the user can act on; its text is a sentence that ends in what to do."""
@@ -31,7 +33,7 @@ class Problem:
 
     def __str__(self) -> str:
         shown = self.value if len(self.value) <= 60 else self.value[:57] + "..."
-        found = f" (found {shown})" if shown else ""
+        found = say(" (found {shown})", shown=shown) if shown else ""
         sentence = f"{self.where}: {self.what}{found}; {self.remedy}"
         # What was found may hold anything; a message must not move the user's cursor.
         return "".join(letter if letter.isprintable() else "\ufffd" for letter in sentence)
@@ -45,7 +47,7 @@ class InputError(PlannerError):
         self.problems = tuple(problems)
         lines = "\n".join(f"  {problem}" for problem in self.problems)
         count = len(self.problems)
-        super().__init__(f"{source}: {count} problem{'' if count == 1 else 's'}\n{lines}")
+        super().__init__(f"{source}: {counted(count, 'problem')}\n{lines}")
 
 
 class RangeError(PlannerError):

@@ -12,6 +12,7 @@ from zoneinfo import ZoneInfo
 
 from planner.estimates import Interval
 from planner.units import LengthUnit, TemperatureUnit, celsius_to, metres_to
+from planner.words import say
 
 
 @dataclass(frozen=True)
@@ -25,38 +26,49 @@ class Style:
 
 def one_in(share: float) -> str:
     """Return a share as a natural frequency: "about 1 in 8", "fewer than 1 in 50"."""
-    if share < 0.02:
-        return "fewer than 1 in 50"
-    if share > 0.98:
-        return "nearly all"
-    if share <= 0.42:
-        count = 1 / share
-        rounded = round(count) if count < 12 else round(count / 5) * 5
-        return f"about 1 in {rounded}"
-    tenths = round(share * 10)
-    return "about half" if tenths == 5 else f"about {tenths} in 10"
+    if not 0.02 <= share <= 0.98:
+        return short_one_in(share)
+    return say("about {share}", share=short_one_in(share))
 
 
 def short_one_in(share: float) -> str:
     """Return the same without "about", for inside brackets."""
-    return one_in(share).removeprefix("about ")
+    if share < 0.02:
+        return say("fewer than 1 in 50")
+    if share > 0.98:
+        return say("nearly all")
+    if share <= 0.42:
+        count = 1 / share
+        return say("1 in {count}", count=round(count) if count < 12 else round(count / 5) * 5)
+    tenths = round(share * 10)
+    return say("half") if tenths == 5 else say("{tenths} in 10", tenths=tenths)
 
 
 def light_text(share: Interval) -> str:
     """Return "about 1 in 8 (1 in 20 to 1 in 4)" for a light share and its interval."""
-    return f"{one_in(share.mean)} ({short_one_in(share.low)} to {short_one_in(share.high)})"
+    return say(
+        "{share} ({low} to {high})",
+        share=one_in(share.mean),
+        low=short_one_in(share.low),
+        high=short_one_in(share.high),
+    )
 
 
 def count_text(count: Interval) -> str:
     """Return "about 14 (9-20)" for an expected number of crabs."""
-    return f"about {round(count.mean)} ({round(count.low)}-{round(count.high)})"
+    return say(
+        "about {mean} ({low}-{high})",
+        mean=round(count.mean),
+        low=round(count.low),
+        high=round(count.high),
+    )
 
 
 def height_text(height_m: float, style: Style) -> str:
     """Return a height to the nearest 5 cm or 0.1 ft, with its unit."""
     if style.length == "ft":
-        return f"{metres_to(height_m, 'ft') + 0.0:.1f} ft"
-    return f"{round(height_m * 20) / 20 + 0.0:.2f} m"
+        return say("{height_ft:.1f} ft", height_ft=metres_to(height_m, "ft") + 0.0)
+    return say("{height_m:.2f} m", height_m=round(height_m * 20) / 20 + 0.0)
 
 
 def temperature_text(value_c: float, style: Style) -> str:
@@ -68,13 +80,14 @@ def clock_text(instant: datetime, zone: ZoneInfo, style: Style) -> str:
     """Return the local time of an instant to the nearest five minutes."""
     local = _shown(instant, zone)
     if style.hours12:
-        return f"{local.hour % 12 or 12}:{local.minute:02d} {'am' if local.hour < 12 else 'pm'}"
+        half = say("am") if local.hour < 12 else say("pm")
+        return f"{local.hour % 12 or 12}:{local.minute:02d} {half}"
     return f"{local.hour:02d}:{local.minute:02d}"
 
 
 def day_text(day: date) -> str:
     """Return "Fri 14 Aug" for a date."""
-    return f"{day:%a} {day.day} {day:%b}"
+    return say("{day:%a} {day.day} {day:%b}", day=day)
 
 
 def day_clock_text(instant: datetime, zone: ZoneInfo, style: Style) -> str:
@@ -94,7 +107,16 @@ def _shown(instant: datetime, zone: ZoneInfo) -> datetime:
 def soak_text(soak_h: float) -> str:
     """Return a soak in hours and, over a day and a half, also in days."""
     whole = round(soak_h)
-    return f"{whole} h" if soak_h < 36 else f"{whole} h ({soak_h / 24:.1f} days)"
+    return (
+        say("{whole} h", whole=whole)
+        if soak_h < 36
+        else say("{whole} h ({soak_h:.1f} days)", whole=whole, soak_h=soak_h / 24)
+    )
+
+
+def date_text(day: date) -> str:
+    """Return "14 Aug 2026" for a date."""
+    return say("{day.day} {day:%b %Y}", day=day)
 
 
 def zone_text(instant: datetime, zone: ZoneInfo) -> str:
@@ -106,21 +128,26 @@ def until_text(span: timedelta) -> str:
     """Return "in 3 days", "today", "2 days ago" for a distance in whole days."""
     days = span.days
     if days == 0:
-        return "today"
+        return say("today")
     if days > 0:
-        return "tomorrow" if days == 1 else f"in {days} days"
-    return "yesterday" if days == -1 else f"{-days} days ago"
+        return say("tomorrow") if days == 1 else say("in {days} days", days=days)
+    return say("yesterday") if days == -1 else say("{days} days ago", days=-days)
 
 
-TIDE_CAUTION = (
+TIDE_CAUTION = say(
     "Astronomical tide only: wind, rain and air pressure move real water. Not for navigation."
 )
-RULES_CAUTION = "Rules differ by place and change: check them with the agency before every trip."
+RULES_CAUTION = say(
+    "Rules differ by place and change: check them with the agency before every trip."
+)
 
 
 def degrees_apart_text(warmer_c: float, style: Style) -> str:
     """Return "as warm", "2 °C warmer" or "4 °F colder" for a difference in degrees Celsius."""
     apart = round(warmer_c * (9 / 5 if style.temperature == "F" else 1))
     if apart == 0:
-        return "as warm"
-    return f"{abs(apart)} °{style.temperature} {'warmer' if apart > 0 else 'colder'}"
+        return say("as warm")
+    degrees = f"{abs(apart)} °{style.temperature}"
+    if apart > 0:
+        return say("{degrees} warmer", degrees=degrees)
+    return say("{degrees} colder", degrees=degrees)

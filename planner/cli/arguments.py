@@ -11,6 +11,7 @@ from planner.cli.spans import day, instant_text
 from planner.phrasing import Style
 from planner.sites import Site, find_place, load_site
 from planner.units import LengthUnit
+from planner.words import say
 
 if TYPE_CHECKING:
     from argparse import _SubParsersAction
@@ -27,12 +28,12 @@ def add_job(
         "--format",
         choices=("text", "json", "csv"),
         default="text",
-        help="text is for people, JSON and CSV for programs (default: text)",
+        help=say("text is for people, JSON and CSV for programs (default: text)"),
     )
     parser.add_argument(
         "--units",
         choices=("m", "ft"),
-        help="metres or feet (default: in text as the place file has it, else metres)",
+        help=say("metres or feet (default: in text as the place file has it, else metres)"),
     )
     parser.set_defaults(run=lambda args: answer(args).written(args.format))
     return parser
@@ -40,35 +41,42 @@ def add_job(
 
 def add_place(parser: ArgumentParser) -> None:
     """Add PLACE."""
-    parser.add_argument("place", metavar="PLACE", help="a place file, or a name of your book")
+    parser.add_argument("place", metavar="PLACE", help=say("a place file, or a name of your book"))
 
 
 def add_instants(parser: ArgumentParser, days: int) -> None:
     """Add --from T and --to T, as text."""
     parser.add_argument(
-        "--from", dest="start", type=instant_text, metavar="T", help="default: today, 00:00"
+        "--from", dest="start", type=instant_text, metavar="T", help=say("default: today, 00:00")
     )
     parser.add_argument(
         "--to",
         dest="stop",
         type=instant_text,
         metavar="T",
-        help=f"default: {days} days later; ISO 8601, without an offset the place's local time",
+        help=say(
+            "default: {days} days later; ISO 8601, without an offset the place's local time",
+            days=days,
+        ),
     )
 
 
 def add_days(parser: ArgumentParser, default: str) -> None:
     """Add --from D and --to D."""
-    parser.add_argument("--from", dest="start", type=day, metavar="D", help="default: today")
+    parser.add_argument("--from", dest="start", type=day, metavar="D", help=say("default: today"))
     parser.add_argument(
-        "--to", dest="stop", type=day, metavar="D", help=f"included; default: {default} later"
+        "--to",
+        dest="stop",
+        type=day,
+        metavar="D",
+        help=say("included; default: {default} later", default=default),
     )
 
 
 def add_log(parser: ArgumentParser, *, required: bool = False) -> None:
     """Add --log LOG."""
     parser.add_argument(
-        "--log", metavar="LOG", required=required, help="a logbook file or a haul table (CSV)"
+        "--log", metavar="LOG", required=required, help=say("a logbook file or a haul table (CSV)")
     )
 
 

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from planner.cli.errors import UsageError
 from planner.cli.parser import parse
 from planner.errors import PlannerError, RangeError
+from planner.words import say
 
 DONE = 0
 FAULT = 1
@@ -38,8 +39,12 @@ def main(argv: Sequence[str] | None = None) -> int:
         if "FULLSHELL_TRACEBACK" in os.environ:
             raise
         return _say(
-            f"this is a fault in the program itself, not in your input: {type(error).__name__}: "
-            f"{error}; set FULLSHELL_TRACEBACK=1 to see where, and report it",
+            say(
+                "this is a fault in the program itself, not in your input: {name__}: "
+                "{error}; set FULLSHELL_TRACEBACK=1 to see where, and report it",
+                name__=type(error).__name__,
+                error=error,
+            ),
             FAULT,
         )
     return _write(output)
@@ -62,7 +67,11 @@ def _write(output: str) -> int:
         if isinstance(error, BrokenPipeError):  # the reader (head, less) has seen enough
             return DONE
         return _say(
-            f"the output could not be written: {error.strerror}; send it somewhere else", FAULT
+            say(
+                "the output could not be written: {strerror}; send it somewhere else",
+                strerror=error.strerror,
+            ),
+            FAULT,
         )
     return DONE
 

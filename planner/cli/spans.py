@@ -13,6 +13,7 @@ import numpy as np
 
 from planner.cli.errors import UsageError
 from planner.clock import parse_instant, to_utc64
+from planner.words import say
 
 YEARS = (1, 9998)  # a day either side must still be a date
 MAX_DAYS = 3660
@@ -54,8 +55,11 @@ def instant_text(text: str) -> str:
         year = datetime.fromisoformat(text).year
     except ValueError:
         raise ArgumentTypeError(
-            f'"{text}" is not an instant; write it like 2026-08-14T06:30 (local time of the '
-            "place) or 2026-08-14T10:30Z"
+            say(
+                '"{text_}" is not an instant; write it like 2026-08-14T06:30 (local time '
+                "of the place) or 2026-08-14T10:30Z",
+                text_=text,
+            )
         ) from None
     _require_year(year, text)
     return text
@@ -66,14 +70,18 @@ def day(text: str) -> date:
     try:
         found = date.fromisoformat(text)
     except ValueError:
-        raise ArgumentTypeError(f'"{text}" is not a date; write it like 2026-08-14') from None
+        raise ArgumentTypeError(
+            say('"{text_}" is not a date; write it like 2026-08-14', text_=text)
+        ) from None
     _require_year(found.year, text)
     return found
 
 
 def _require_year(year: int, text: str) -> None:
     if not YEARS[0] < year < YEARS[1]:
-        raise ArgumentTypeError(f'"{text}" is outside the calendar; give a year such as 2026')
+        raise ArgumentTypeError(
+            say('"{text_}" is outside the calendar; give a year such as 2026', text_=text)
+        )
 
 
 def step(text: str) -> timedelta:
@@ -82,7 +90,10 @@ def step(text: str) -> timedelta:
     seconds = float(found[1]) * _SECONDS[found[2][0]] if found else 0.0
     if not 1 <= seconds <= 366 * 86_400:
         raise ArgumentTypeError(
-            f'"{text}" is not a step; write a number with s, m, h or d, such as 6m or 1h'
+            say(
+                '"{text_}" is not a step; write a number with s, m, h or d, such as 6m or 1h',
+                text_=text,
+            )
         )
     return timedelta(milliseconds=round(seconds * 1000))  # as fine as the tide is sampled
 
@@ -127,18 +138,38 @@ def require_values(span: InstantSpan, every: timedelta) -> None:
     count = int((span.stop - span.start) / every) + 1
     if count > MAX_VALUES:
         raise UsageError(
-            f"--every gives {count} values; take a longer step or fewer days, "
-            f"for at most {MAX_VALUES}"
+            say(
+                "--every gives {count} values; take a longer step or fewer days, for at "
+                "most {max_values}",
+                count=count,
+                max_values=MAX_VALUES,
+            )
         )
 
 
 def _require_order(begin: str, end: str, reversed_: bool, defaulted: bool) -> None:
     if reversed_:
-        today = " (today, as it was left out)" if defaulted else ""
-        remedy = "give --from as well" if defaulted else "exchange them"
-        raise UsageError(f"--from {begin}{today} is after --to {end}; {remedy}")
+        today = say(" (today, as it was left out)") if defaulted else ""
+        remedy = say("give --from as well") if defaulted else say("exchange them")
+        raise UsageError(
+            say(
+                "--from {begin}{today} is after --to {end}; {remedy}",
+                begin=begin,
+                today=today,
+                end=end,
+                remedy=remedy,
+            )
+        )
 
 
 def _require_days(begin: str, end: str, days: int, most: int) -> None:
     if days > most:
-        raise UsageError(f"--from {begin} --to {end} is {days} days; ask for at most {most}")
+        raise UsageError(
+            say(
+                "--from {begin} --to {end} is {days} days; ask for at most {most}",
+                begin=begin,
+                end=end,
+                days=days,
+                most=most,
+            )
+        )

@@ -18,6 +18,7 @@ from planner.phrasing import (
 )
 from planner.sites import Site
 from planner.trips.plan import Plan
+from planner.words import say
 
 # Before the set there is bait to buy, so its alarm counts from leaving with it.
 _ALARM_AHEAD: Final = timedelta(hours=1)
@@ -46,13 +47,13 @@ def calendar_file(site: Site, plan: Plan, style: Style, now: datetime) -> bytes:
     set_end = plan.set_at + timedelta(minutes=site.habits.set_minutes)
     check_at = plan.set_at - bait - _CHECK_AHEAD
     text = _text(site, plan, style)
-    check = "Check forecast, rules and gear"
+    check = say("Check forecast, rules and gear")
     for kind, what, begin, end, alarms in (
         ("check", check, check_at, check_at + _CHECK_LASTS, (timedelta(0),)),
-        ("set", "Set crab traps", plan.set_at, set_end, (bait + _ALARM_AHEAD,)),
+        ("set", say("Set crab traps"), plan.set_at, set_end, (bait + _ALARM_AHEAD,)),
         (
             "haul",
-            "Haul crab traps",
+            say("Haul crab traps"),
             plan.haul_at,
             haul_end(site, plan),
             (_EVENING_AHEAD, _ALARM_AHEAD),
@@ -100,14 +101,20 @@ def _text(site: Site, plan: Plan, style: Style) -> str:
     zone = site.zone
     leave = plan.set_at - timedelta(minutes=site.habits.bait_minutes)
     lines = [
-        f"Leave with fresh bait {clock_text(leave, zone, style)}.",
-        f"Set {day_clock_text(plan.set_at, zone, style)} {zone_text(plan.set_at, zone)}, haul "
-        f"{day_clock_text(plan.haul_at, zone, style)} {zone_text(plan.haul_at, zone)} "
-        f"({zone.key}); soak {soak_text(plan.soak_h)}.",
-        *(["This place and its water are invented."] if site.invented else []),
+        say("Leave with fresh bait {clock}.", clock=clock_text(leave, zone, style)),
+        say(
+            "Set {set_at} {set_zone}, haul {haul_at} {haul_zone} ({key}); soak {soak}.",
+            set_at=day_clock_text(plan.set_at, zone, style),
+            set_zone=zone_text(plan.set_at, zone),
+            haul_at=day_clock_text(plan.haul_at, zone, style),
+            haul_zone=zone_text(plan.haul_at, zone),
+            key=zone.key,
+            soak=soak_text(plan.soak_h),
+        ),
+        *([say("This place and its water are invented.")] if site.invented else []),
         *plan.warnings,
         TIDE_CAUTION,
         RULES_CAUTION,
-        "Read the marine forecast, wear life jackets, leave a float plan ashore.",
+        say("Read the marine forecast, wear life jackets, leave a float plan ashore."),
     ]
     return "\n".join(lines)

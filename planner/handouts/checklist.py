@@ -20,6 +20,7 @@ from planner.phrasing import (
     zone_text,
 )
 from planner.units import metres_to
+from planner.words import counted, say
 
 Basis = Literal["rule", "plan", "practice"]
 
@@ -30,8 +31,8 @@ _OVERDUE: Final = timedelta(hours=2)
 COLD_WATER_C: Final = 15.0
 WARM_WATER_C: Final = 20.0
 
-_PRACTICE: Final = "Common practice, but for the figures of this plan; the rules come first."
-_LINES: Final = (
+_PRACTICE: Final = say("Common practice, but for the figures of this plan; the rules come first.")
+_LINES: Final = say(
     "Lines are a third longer than the water is deep at the highest of the soak; more in a "
     "strong current."
 )
@@ -64,8 +65,10 @@ def checklist(facts: TripFacts, today: date, style: Style) -> tuple[Section, ...
     """Return the checklist of a plan; today is the day that the age of the rules counts to."""
     return (
         _rules(facts, today),
-        Section("Traps, lines and labels", tuple(_gear(facts, style)), notes=(_LINES, _PRACTICE)),
-        Section("Bait and tools", tuple(_bait_and_tools(facts, style)), notes=(_PRACTICE,)),
+        Section(
+            say("Traps, lines and labels"), tuple(_gear(facts, style)), notes=(_LINES, _PRACTICE)
+        ),
+        Section(say("Bait and tools"), tuple(_bait_and_tools(facts, style)), notes=(_PRACTICE,)),
         _safety(facts, style),
         _food(facts),
     )
@@ -81,17 +84,24 @@ def line_text(spot: SpotWater, style: Style) -> str:
 def _rules(facts: TripFacts, today: date) -> Section:
     here = rules_here(facts.site.rules, today)
     items = tuple(
-        Item(f"rule {rule.heading}", f"{_capital(rule.heading)}: {rule.text}", "rule")
+        Item(
+            f"rule {rule.heading}",
+            f"{_capital(rule.heading)}: {rule.text}",
+            "rule",
+        )
         for rule in here.rules
     )
     notes = [] if here.stale else [here.checked]
     if here.missing:
         notes.append(
-            f"Not written down for this place: {'; '.join(here.missing)}. Ask the agency, and "
-            "write the answers in the place book."
+            say(
+                "Not written down for this place: {missing}. Ask the agency, and write "
+                "the answers in the place book.",
+                missing="; ".join(here.missing),
+            )
         )
     return Section(
-        "Rules here",
+        say("Rules here"),
         items,
         cautions=(here.checked,) if here.stale else (),
         notes=(*notes, RULES_CAUTION),
@@ -102,11 +112,19 @@ def _gear(facts: TripFacts, style: Style) -> Iterator[Item]:
     count = len(facts.traps.kits)
     designs = Counter(kit.design for kit in facts.traps.kits if kit.design)
     kinds = "; ".join(f"{number} × {design}" for design, number in designs.items())
-    yield Item("traps", f"{count} traps{f': {kinds}' if kinds else ''}", "plan")
+    yield Item(
+        "traps",
+        say("{count} traps{words}", count=count, words=f": {kinds}" if kinds else ""),
+        "plan",
+    )
     yield Item(
         "labels",
-        f"{count} floats, each with the marks that the rules ask for, and the trap's label: "
-        f"{', '.join(kit.label for kit in facts.traps.kits)}",
+        say(
+            "{count} floats, each with the marks that the rules ask for, and the "
+            "trap's label: {listed}",
+            count=count,
+            listed=", ".join(kit.label for kit in facts.traps.kits),
+        ),
         "plan",
     )
     for spot in facts.spots:
@@ -114,19 +132,30 @@ def _gear(facts: TripFacts, style: Style) -> Iterator[Item]:
         deepest = _length(spot.deepest_m, style)
         yield Item(
             f"line {spot.spot}",
-            f"{spot.spot}, {there} {'trap' if there == 1 else 'traps'}: {line_text(spot, style)} "
-            f"of line each, for water up to {deepest} deep",
+            say(
+                "{spot}, {traps}: {line} of line each, for water up to {deepest} deep",
+                spot=spot.spot,
+                traps=counted(there, "trap"),
+                line=line_text(spot, style),
+                deepest=deepest,
+            ),
             "plan",
         )
     if not facts.spots:
-        yield Item("line", "Line a third longer than the water is deep at high water", "practice")
-    yield Item("sinking line", "Line weighted or sinking, no slack floating", "practice")
+        yield Item(
+            "line", say("Line a third longer than the water is deep at high water"), "practice"
+        )
+    yield Item("sinking line", say("Line weighted or sinking, no slack floating"), "practice")
     yield Item(
         "trap check",
-        "Every trap looked over: doors shut, escape openings clear, weak cord whole",
+        say("Every trap looked over: doors shut, escape openings clear, weak cord whole"),
         "practice",
     )
-    yield Item("spares", f"{_SPARES} spare floats and lines, a spare label, a knife", "practice")
+    yield Item(
+        "spares",
+        say("{spares} spare floats and lines, a spare label, a knife", spares=_SPARES),
+        "practice",
+    )
 
 
 def _bait_and_tools(facts: TripFacts, style: Style) -> Iterator[Item]:
@@ -136,76 +165,112 @@ def _bait_and_tools(facts: TripFacts, style: Style) -> Iterator[Item]:
         if kit.bait:
             baits.setdefault(kit.bait, []).append(kit.label)
     # By trap, so that a comparison of baits stays one: each trap gets what it had.
-    by_trap = (f"{bait} in {', '.join(labels)}" for bait, labels in baits.items())
-    usual = f"; as on the last trip: {'; '.join(by_trap)}" if baits else ""
+    by_trap = (
+        say("{bait} in {labels}", bait=bait, labels=", ".join(labels))
+        for bait, labels in baits.items()
+    )
+    usual = say("; as on the last trip: {by_trap}", by_trap="; ".join(by_trap)) if baits else ""
     yield Item(
         "bait",
-        f"Fresh bait for {len(facts.traps.kits)} traps and {_SPARES} over{usual}; aboard by "
-        f"{leave}",
+        say(
+            "Fresh bait for {n_kits} traps and {spares} over{usual}; aboard by {leave}",
+            n_kits=len(facts.traps.kits),
+            spares=_SPARES,
+            usual=usual,
+            leave=leave,
+        ),
         "plan",
     )
-    yield Item("gauge", "Gauge for the legal size, and know where it is measured", "practice")
-    yield Item("gloves", "Gloves and tongs", "practice")
-    yield Item("hook", "Hook for the floats, and a measuring stick or lead line", "practice")
-    yield Item("basket", "Basket or box with wet cover and shade; ice for the way home", "practice")
-    yield Item("paper", "Tally sheet and pencil; catch record where the law asks", "practice")
+    yield Item("gauge", say("Gauge for the legal size, and know where it is measured"), "practice")
+    yield Item("gloves", say("Gloves and tongs"), "practice")
+    yield Item("hook", say("Hook for the floats, and a measuring stick or lead line"), "practice")
+    yield Item(
+        "basket", say("Basket or box with wet cover and shade; ice for the way home"), "practice"
+    )
+    yield Item("paper", say("Tally sheet and pencil; catch record where the law asks"), "practice")
 
 
 def _safety(facts: TripFacts, style: Style) -> Section:
     zone = facts.site.zone
     back = facts.haul_end + timedelta(minutes=facts.site.habits.bait_minutes)
-    both = (
-        f"set, back by {day_clock_text(facts.set_end, zone, style)}; haul, back by "
-        f"{day_clock_text(back, zone, style)} {zone_text(back, zone)}"
+    both = say(
+        "set, back by {set_back}; haul, back by {haul_back} {zone}",
+        set_back=day_clock_text(facts.set_end, zone, style),
+        haul_back=day_clock_text(back, zone, style),
+        zone=zone_text(back, zone),
     )
     alarm = day_clock_text(back + _OVERDUE, zone, style)
     items = (
         Item(
             "weather",
-            "Marine forecast and small-craft warnings read on both days, wind against tide minded",
+            say(
+                "Marine forecast and small-craft warnings read on both days, wind against tide "
+                "minded"
+            ),
             "practice",
         ),
-        Item("jackets", "A life jacket that fits for everybody, worn", "practice"),
+        Item("jackets", say("A life jacket that fits for everybody, worn"), "practice"),
         Item(
             "float plan",
-            f"Float plan left ashore ({both}); if not heard of by {alarm}, call for help",
+            say(
+                "Float plan left ashore ({both}); if not heard of by {alarm}, call for help",
+                both=both,
+                alarm=alarm,
+            ),
             "plan",
         ),
-        Item("signals", "Charged phone or radio, light, whistle; engine cut-off worn", "practice"),
-        Item("boat", "Fuel for both ways and a third over, anchor, oar, bailer, plug", "practice"),
+        Item(
+            "signals",
+            say("Charged phone or radio, light, whistle; engine cut-off worn"),
+            "practice",
+        ),
+        Item(
+            "boat",
+            say("Fuel for both ways and a third over, anchor, oar, bailer, plug"),
+            "practice",
+        ),
     )
     cautions = []
     notes = []
     if facts.water_c is None:
         notes.append(
-            "Water temperature unknown. In cold water a fall overboard takes the breath and the "
-            "strength within minutes: dress for the water, not the air."
+            say(
+                "Water temperature unknown. In cold water a fall overboard takes the breath and "
+                "the strength within minutes: dress for the water, not the air."
+            )
         )
     elif facts.water_c < COLD_WATER_C:
         cautions.append(
-            f"Cold water, about {temperature_text(facts.water_c, style)}: a fall overboard takes "
-            "the breath and the strength within minutes. Dress for the water, not the air."
+            say(
+                "Cold water, about {temperature}: a fall overboard takes the breath and "
+                "the strength within minutes. Dress for the water, not the air.",
+                temperature=temperature_text(facts.water_c, style),
+            )
         )
-    return Section("Safety", items, tuple(cautions), (*notes, _PRACTICE))
+    return Section(say("Safety"), items, tuple(cautions), (*notes, _PRACTICE))
 
 
 def _food(facts: TripFacts) -> Section:
     items = (
-        Item("advisory", "Local advisory read: which water, which crabs, how many", "practice"),
-        Item("cool", "Crabs kept alive, damp, shaded and cool; dead ones thrown out", "practice"),
-        Item("cuts", "Open cuts covered, clean water and soap aboard", "practice"),
+        Item(
+            "advisory", say("Local advisory read: which water, which crabs, how many"), "practice"
+        ),
+        Item(
+            "cool", say("Crabs kept alive, damp, shaded and cool; dead ones thrown out"), "practice"
+        ),
+        Item("cuts", say("Open cuts covered, clean water and soap aboard"), "practice"),
     )
     warm = facts.water_c is not None and facts.water_c >= WARM_WATER_C
-    cuts = (
+    cuts = say(
         "Open cuts and warm water: bacteria there can make a cut dangerous within a day. Wash it, "
         "and see a doctor at once if it reddens or swells."
     )
     notes = (
-        "Cook live crabs only, and thoroughly.",
-        "Where an advisory says so, throw away the soft parts and the cooking water.",
+        say("Cook live crabs only, and thoroughly."),
+        say("Where an advisory says so, throw away the soft parts and the cooking water."),
     )
     return Section(
-        "Food and health",
+        say("Food and health"),
         items,
         cautions=(cuts,) if warm else (),
         notes=(*notes, _PRACTICE) if warm else (*notes, cuts, _PRACTICE),
@@ -213,7 +278,9 @@ def _food(facts: TripFacts) -> Section:
 
 
 def _length(value_m: float, style: Style) -> str:
-    return f"{metres_to(value_m, style.length):.1f} {style.length}"
+    return say(
+        "{metres_to:.1f} {length}", metres_to=metres_to(value_m, style.length), length=style.length
+    )
 
 
 def _capital(text: str) -> str:

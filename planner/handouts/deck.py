@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo
 
 from planner.errors import PlannerError
 from planner.logbook import Haul
+from planner.words import say
 
 
 @dataclass(frozen=True)
@@ -36,5 +37,5 @@ class DeckTrip:
 def deck_trip(hauls: Sequence[Haul], zone: ZoneInfo, *, invented: bool = False) -> DeckTrip:
     """Return a trip to take on deck; PlannerError when it has no trap."""
     if not hauls:
-        raise PlannerError("This trip has no traps yet: add them first, then take it on deck.")
+        raise PlannerError(say("This trip has no traps yet: add them first, then take it on deck."))
     return DeckTrip(tuple(hauls), zone, invented)

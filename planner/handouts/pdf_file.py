@@ -14,6 +14,7 @@ from PySide6.QtCore import QCoreApplication, QMarginsF
 from PySide6.QtGui import QColor, QGuiApplication, QPageLayout, QPageSize, QPdfWriter
 
 from planner.errors import PlannerError
+from planner.words import say
 
 Paper = Literal["letter", "A4"]
 Orientation = QPageLayout.Orientation
@@ -77,7 +78,11 @@ def write_pdf(path: Path, draw: Callable[[Path], None]) -> None:
         partial.replace(path)
     except OSError as error:
         raise PlannerError(
-            f"{path} cannot be written ({error.strerror}); choose another folder or make room."
+            say(
+                "{path} cannot be written ({strerror}); choose another folder or make room.",
+                path=path,
+                strerror=error.strerror,
+            )
         ) from None
     finally:
         partial.unlink(missing_ok=True)

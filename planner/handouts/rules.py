@@ -8,6 +8,7 @@ from datetime import date
 from planner.phrasing import day_text
 from planner.sites.rule_book import is_stale, missing_headings, months_since
 from planner.sites.site import Rules
+from planner.words import say
 
 
 @dataclass(frozen=True)
@@ -37,20 +38,38 @@ def rules_here(rules: Rules, today: date) -> RulesHere:
     entered = [Rule(note.category, note.text) for note in rules.notes]
     said = [note.category for note in rules.notes]
     if rules.max_traps is not None:
-        entered.append(Rule("number of traps", f"At most {rules.max_traps} traps."))
+        entered.append(
+            Rule("number of traps", say("At most {max_traps} traps.", max_traps=rules.max_traps))
+        )
         said.append("number of traps")
     if rules.max_soak_h is not None:
-        entered.append(Rule("soak limit", f"Haul within {rules.max_soak_h:g} hours of the set."))
+        entered.append(
+            Rule(
+                "soak limit",
+                say("Haul within {max_soak_h:g} hours of the set.", max_soak_h=rules.max_soak_h),
+            )
+        )
         said.append("service interval")
     return RulesHere(tuple(entered), missing_headings(said), *_checked(rules, today))
 
 
 def _checked(rules: Rules, today: date) -> tuple[str, bool]:
     if rules.checked is None:
-        return "No date entered for when these rules were checked: check with the agency.", True
+        return say(
+            "No date entered for when these rules were checked: check with the agency."
+        ), True
     where = f" ({rules.checked_where})" if rules.checked_where else ""
-    on = f"Checked {day_text(rules.checked)} {rules.checked.year}{where}"
+    on = say(
+        "Checked {day} {year}{where}",
+        day=day_text(rules.checked),
+        year=rules.checked.year,
+        where=where,
+    )
     if not is_stale(rules, today):
         return f"{on}.", False
     months = months_since(rules.checked, today)
-    return f"{on}: {months} months ago, and rules change. Check with the agency again.", True
+    return say(
+        "{on}: {months} months ago, and rules change. Check with the agency again.",
+        on=on,
+        months=months,
+    ), True

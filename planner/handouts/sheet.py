@@ -30,6 +30,7 @@ from planner.phrasing import (
 )
 from planner.sky.almanac_days import SkyDays
 from planner.units import metres_to
+from planner.words import say
 
 # So that everything stays legible on one page; what is left out is said.
 MOST_SPOTS: Final = 12
@@ -85,21 +86,34 @@ def trip_sheet(facts: TripFacts, today: date, style: Style) -> TripSheet:
     here = rules_here(site.rules, today)
     rules = [f"{rule.heading[:1].upper()}{rule.heading[1:]}: {rule.text}" for rule in here.rules]
     if len(rules) > MOST_RULES:
-        rules[MOST_RULES:] = [f"and {len(rules) - MOST_RULES} more rules in the place file"]
+        rules[MOST_RULES:] = [
+            say("and {n_rules} more rules in the place file", n_rules=len(rules) - MOST_RULES)
+        ]
     return TripSheet(
-        title=f"{site.name}: set {day_text(plan.set_at.astimezone(zone).date())}, haul "
-        f"{day_text(plan.haul_at.astimezone(zone).date())}",
-        invented="INVENTED place, water and rules: not for a real trip." if site.invented else "",
-        made=f"Made {day_text(today)} {today.year} with Fullshell. Times on the clock of "
-        f"{zone.key} ({_clocks(plan.set_at, plan.haul_at, zone)}).",
+        title=say(
+            "{name}: set {set_day}, haul {haul_day}",
+            name=site.name,
+            set_day=day_text(plan.set_at.astimezone(zone).date()),
+            haul_day=day_text(plan.haul_at.astimezone(zone).date()),
+        ),
+        invented=say("INVENTED place, water and rules: not for a real trip.")
+        if site.invented
+        else "",
+        made=say(
+            "Made {day} {today.year} with Fullshell. Times on the clock of {key} ({clocks}).",
+            day=day_text(today),
+            today=today,
+            key=zone.key,
+            clocks=_clocks(plan.set_at, plan.haul_at, zone),
+        ),
         times=_times(facts, style),
         curve=_curve(facts, style),
         spot_head=(
             "spot",
-            "charted depth",
-            "over trap at set",
-            "least over trap",
-            "over trap at haul",
+            say("charted depth"),
+            say("over trap at set"),
+            say("least over trap"),
+            say("over trap at haul"),
             "line",
         ),
         spots=_spots(facts, style),
@@ -114,7 +128,11 @@ def trip_sheet(facts: TripFacts, today: date, style: Style) -> TripSheet:
 
 def _clocks(set_at: datetime, haul_at: datetime, zone: ZoneInfo) -> str:
     first, last = zone_text(set_at, zone), zone_text(haul_at, zone)
-    return first if first == last else f"{first} at the set, {last} at the haul"
+    return (
+        first
+        if first == last
+        else say("{first} at the set, {last} at the haul", first=first, last=last)
+    )
 
 
 def _times(facts: TripFacts, style: Style) -> tuple[tuple[str, str], ...]:
@@ -126,15 +144,31 @@ def _times(facts: TripFacts, style: Style) -> tuple[tuple[str, str], ...]:
     def to(instant: datetime) -> str:
         return clock_text(instant, zone, style)
 
-    window = f"; latest {to(plan.latest_set_at)}" if plan.latest_set_at > plan.set_at else ""
+    window = (
+        say("; latest {to}", to=to(plan.latest_set_at)) if plan.latest_set_at > plan.set_at else ""
+    )
     return (
-        ("Leave with bait", at(facts.leave_at)),
-        ("Set", f"{at(plan.set_at)} to {to(facts.set_end)}{window}"),
-        ("Haul", f"{at(plan.haul_at)} to {to(facts.haul_end)}; soak {soak_text(plan.soak_h)}"),
+        (say("Leave with bait"), at(facts.leave_at)),
         (
-            "Expect",
-            f"{count_text(plan.full_keepers)} full keepers; light crabs "
-            f"{light_text(plan.light_share)}. Brackets hold 8 times in 10.",
+            say("Set"),
+            say("{at} to {to}{window}", at=at(plan.set_at), to=to(facts.set_end), window=window),
+        ),
+        (
+            say("Haul"),
+            say(
+                "{at} to {to}; soak {soak}",
+                at=at(plan.haul_at),
+                to=to(facts.haul_end),
+                soak=soak_text(plan.soak_h),
+            ),
+        ),
+        (
+            say("Expect"),
+            say(
+                "{count} full keepers; light crabs {light}. Brackets hold 8 times in 10.",
+                count=count_text(plan.full_keepers),
+                light=light_text(plan.light_share),
+            ),
         ),
     )
 
@@ -156,11 +190,15 @@ def _spots(facts: TripFacts, style: Style) -> tuple[tuple[str, ...], ...]:
 
 def _spots_note(facts: TripFacts, style: Style) -> str:
     if not facts.spots:
-        return "No spots entered: whether the traps stay covered was not checked."
+        return say("No spots entered: whether the traps stay covered was not checked.")
     least_at = day_clock_text(facts.spots[0].least_at, facts.site.zone, style)
     deeper = len(facts.spots) - MOST_SPOTS
-    more = f" {deeper} deeper spots are not listed." if deeper > 0 else ""
-    return f"Least water {least_at}. Line: a third longer than the deepest water.{more}"
+    more = say(" {deeper} deeper spots are not listed.", deeper=deeper) if deeper > 0 else ""
+    return say(
+        "Least water {least_at}. Line: a third longer than the deepest water.{more}",
+        least_at=least_at,
+        more=more,
+    )
 
 
 def _sky(facts: TripFacts, style: Style) -> list[str]:
@@ -173,22 +211,27 @@ def _sky(facts: TripFacts, style: Style) -> list[str]:
     lines = []
     for index in sorted({0, last}):
         if sky.sun_up_all_day[index]:
-            sun = "sun up all day"
+            sun = say("sun up all day")
         else:
-            sun = (
-                f"light {at(sky.civil_dawn[index])}, sun {at(sky.sunrise[index])} to "
-                f"{at(sky.sunset[index])}, dark {at(sky.civil_dusk[index])}"
+            sun = say(
+                "light {dawn}, sun {rise} to {sets}, dark {dusk}",
+                dawn=at(sky.civil_dawn[index]),
+                rise=at(sky.sunrise[index]),
+                sets=at(sky.sunset[index]),
+                dusk=at(sky.civil_dusk[index]),
             )
         moon = _moon(sky, index, at(sky.moonrise[index]), at(sky.moonset[index]))
         lines.append(f"{day_text(sky.days[index])}: {sun}; {moon}")
     if facts.water_c is not None:
-        lines.append(f"Water about {temperature_text(facts.water_c, style)}")
+        lines.append(
+            say("Water about {temperature}", temperature=temperature_text(facts.water_c, style))
+        )
     return lines
 
 
 def _moon(sky: SkyDays, index: int, rises: str, sets: str) -> str:
     lit = round(sky.illuminated[index] * 100)
-    return f"moon {lit}% lit, rises {rises}, sets {sets}"
+    return say("moon {lit}% lit, rises {rises}, sets {sets}", lit=lit, rises=rises, sets=sets)
 
 
 def _layout(facts: TripFacts) -> tuple[tuple[str, str], ...]:
@@ -199,7 +242,11 @@ def _layout(facts: TripFacts) -> tuple[tuple[str, str], ...]:
         at[placed.spot or "anywhere"].append(f"{placed.trap}{design}")
     rows = [(spot, ", ".join(traps)) for spot, traps in at.items()]
     left_out = sum(map(len, list(at.values())[MOST_SPOTS:]))
-    more = [("", f"and {left_out} more traps, on the screen")] if left_out else []
+    more = (
+        [("", say("and {left_out} more traps, on the screen", left_out=left_out))]
+        if left_out
+        else []
+    )
     return (*rows[:MOST_SPOTS], *more)
 
 
@@ -208,12 +255,14 @@ def _cautions(facts: TripFacts) -> tuple[str, ...]:
     more = len(warnings) - MOST_WARNINGS
     return (
         *warnings[:MOST_WARNINGS],
-        *([f"and {more} more warnings on the screen"] if more > 0 else []),
+        *([say("and {more} more warnings on the screen", more=more)] if more > 0 else []),
         TIDE_CAUTION,
         RULES_CAUTION,
-        "Marine forecast and small-craft warnings read; life jackets worn; float plan ashore.",
-        "Cook live crabs only, and thoroughly; heed local advisories. In warm water an open cut "
-        "can turn dangerous within a day: wash it, and see a doctor if it reddens.",
+        say("Marine forecast and small-craft warnings read; life jackets worn; float plan ashore."),
+        say(
+            "Cook live crabs only, and thoroughly; heed local advisories. In warm water an open "
+            "cut can turn dangerous within a day: wash it, and see a doctor if it reddens."
+        ),
     )
 
 
@@ -231,11 +280,13 @@ def _curve(facts: TripFacts, style: Style) -> Curve:
     return Curve(
         seconds=seconds,
         levels=tuple(metres_to(float(level), style.length) for level in water.levels_m),
-        level_name=f"{style.length} above {site.water.datum}",
+        level_name=say("{length} above {datum}", length=style.length, datum=site.water.datum),
         nights=_nights(seconds, water.light_begins, water.light_ends),
         marks=((plan.set_at.timestamp(), "set"), (plan.haul_at.timestamp(), "haul")),
         hours=_hours(seconds[0], seconds[-1], facts, style),
-        in_words=f"Turns in the soak: {'; '.join(turns)}." if turns else "No turn in the soak.",
+        in_words=say("Turns in the soak: {turns}.", turns="; ".join(turns))
+        if turns
+        else say("No turn in the soak."),
     )
 
 

@@ -16,6 +16,7 @@ from PySide6.QtGui import QFont, QPainter, QPdfWriter, QPen, QPolygonF, QTextDoc
 from planner.errors import PlannerError
 from planner.handouts.pdf_file import GREY, INK, PALE, PT, SHADE, Paper, pdf_writer, write_pdf
 from planner.handouts.sheet import Curve, TripSheet
+from planner.words import say
 
 _MARGIN_MM: Final = 12.0
 _CHART_SHARE: Final = 0.17  # of the height of the page
@@ -50,7 +51,7 @@ def _draw(sheet: TripSheet, path: Path, paper: Paper) -> None:
             break
     else:
         raise PlannerError(
-            "This trip does not fit on one page: shorten the rules or the names of the place."
+            say("This trip does not fit on one page: shorten the rules or the names of the place.")
         )
     painter = QPainter(writer)
     try:
@@ -101,20 +102,22 @@ def _head(sheet: TripSheet) -> str:
 def _wide(sheet: TripSheet) -> str:
     note = f'<p class="quiet">{escape(sheet.spots_note)}</p>'
     table = _table(sheet.spots, sheet.spot_head) if sheet.spots else ""
-    return f"<p>{escape(sheet.curve.in_words)}</p><h2>Water at the spots</h2>{table}{note}"
+    head = say("Water at the spots")
+    return f"<p>{escape(sheet.curve.in_words)}</p><h2>{head}</h2>{table}{note}"
 
 
 def _left(sheet: TripSheet) -> str:
     return (
-        f"<h2>Traps</h2>{_table(sheet.layout)}"
-        f"<h2>Sun and moon</h2>{_paragraphs(sheet.sky, '')}"
-        f"<h2>Mind</h2>{_paragraphs(sheet.cautions)}"
+        f"<h2>{say('Traps')}</h2>{_table(sheet.layout)}"
+        f"<h2>{say('Sun and moon')}</h2>{_paragraphs(sheet.sky, '')}"
+        f"<h2>{say('Mind')}</h2>{_paragraphs(sheet.cautions)}"
     )
 
 
 def _right(sheet: TripSheet) -> str:
-    rules = sheet.rules or ("None entered.",)
-    return f"<h2>Rules here</h2><p><b>{escape(sheet.rules_note)}</b></p>{_paragraphs(rules)}"
+    rules = sheet.rules or (say("None entered."),)
+    note = f"<p><b>{escape(sheet.rules_note)}</b></p>"
+    return f"<h2>{say('Rules here')}</h2>{note}{_paragraphs(rules)}"
 
 
 def _paragraphs(lines: Iterable[str], box: str = "□ ") -> str:
@@ -169,7 +172,8 @@ def _chart(painter: QPainter, curve: Curve, where: QRectF, font_pt: float) -> No
         )
     painter.setPen(QPen(INK, 0.5 * PT))
     painter.drawText(
-        QPointF(where.left(), where.top() + line), f"Water, {curve.level_name}; grey: dark"
+        QPointF(where.left(), where.top() + line),
+        say("Water, {level_name}; grey: dark", level_name=curve.level_name),
     )
     painter.setPen(QPen(INK, 1.2 * PT))
     painter.drawPolyline(

@@ -9,6 +9,7 @@ from typing import Final
 from planner.handouts.deck import DeckTrip
 from planner.logbook import Haul
 from planner.phrasing import RULES_CAUTION, Style, clock_text, day_text, height_text
+from planner.words import say
 
 
 @dataclass(frozen=True)
@@ -46,12 +47,12 @@ class TallySheet:
 
 # Keepers are many, egg-bearing females few; two rows of boxes each, and a number beyond them.
 TICKS: Final = (
-    Tick("Keepers", 6),
-    Tick("Shorts", 4),
-    Tick("Females", 3),
-    Tick("Eggs", 2),
-    Tick("Judged", 4),
-    Tick("Light", 3),
+    Tick(say("Keepers"), 6),
+    Tick(say("Shorts"), 4),
+    Tick(say("Females"), 3),
+    Tick(say("Eggs"), 2),
+    Tick(say("Judged"), 4),
+    Tick(say("Light"), 3),
 )
 
 
@@ -59,22 +60,41 @@ def tally_sheet(trip: DeckTrip, today: date, style: Style) -> TallySheet:
     """Return the sheet of a trip, made today."""
     days = sorted({h.hauled_at.astimezone(trip.zone).date() for h in trip.hauls if h.hauled_at})
     # A trip is named by its day as a rule, which need not be said twice.
-    named = f"{days[0].day} {days[0]:%b %Y}" if days else ""
-    hauled = f" (haul {day_text(days[0])})" if days and not trip.name.startswith(named) else ""
+    named = say("{day} {days:%b %Y}", day=days[0].day, days=days[0]) if days else ""
+    hauled = (
+        say(" (haul {day})", day=day_text(days[0]))
+        if days and not trip.name.startswith(named)
+        else ""
+    )
     return TallySheet(
-        title=f"{trip.place}, trip {trip.name}{hauled}",
-        made=f"Made {day_text(today)} {today.year} with Fullshell. "
-        f"Times on the clock of {trip.zone.key}.",
-        invented="INVENTED place: not for a real trip." if trip.invented else "",
-        blanks=("People aboard", f"Water °{style.temperature}", "Weather"),
+        title=say("{place}, trip {name}{hauled}", place=trip.place, name=trip.name, hauled=hauled),
+        made=say(
+            "Made {day} {today.year} with Fullshell. Times on the clock of {key}.",
+            day=day_text(today),
+            today=today,
+            key=trip.zone.key,
+        ),
+        invented=say("INVENTED place: not for a real trip.") if trip.invented else "",
+        blanks=(
+            say("People aboard"),
+            say("Water °{temperature}", temperature=style.temperature),
+            say("Weather"),
+        ),
         lines=tuple(_line(haul, trip, style) for haul in trip.hauls),
         ticks=TICKS,
         notes=(
-            "One tick a crab; write the number where the boxes run out. Looked and found none: "
-            "write 0. Left empty means not recorded, which is not zero.",
-            "Eggs (egg-bearing): count them among the females too. Judged: legal crabs looked at "
-            "for fullness. Light: count them among the judged too.",
-            f"Free shorts and protected crabs at once. {RULES_CAUTION}",
+            say(
+                "One tick a crab; write the number where the boxes run out. Looked and found none: "
+                "write 0. Left empty means not recorded, which is not zero."
+            ),
+            say(
+                "Eggs (egg-bearing): count them among the females too. Judged: legal crabs looked "
+                "at for fullness. Light: count them among the judged too."
+            ),
+            say(
+                "Free shorts and protected crabs at once. {rules_caution}",
+                rules_caution=RULES_CAUTION,
+            ),
         ),
     )
 

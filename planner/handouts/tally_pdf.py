@@ -25,6 +25,7 @@ from planner.handouts.pdf_file import (
     write_pdf,
 )
 from planner.handouts.tally import TallyLine, TallySheet, Tick
+from planner.words import say
 
 # A dozen traps and room for notes go on one page of either paper.
 _MARGIN_MM: Final = 8.0
@@ -69,7 +70,11 @@ def _draw(sheet: TallySheet, path: Path, paper: Paper) -> None:
         for number, page in enumerate(pages, start=1):
             if number > 1:
                 writer.newPage()
-            of = f"Page {number} of {len(pages)}. " if len(pages) > 1 else ""
+            of = (
+                say("Page {number} of {n_pages}. ", number=number, n_pages=len(pages))
+                if len(pages) > 1
+                else ""
+            )
             _head(painter, sheet, of, width)
             _rows(painter, sheet, page, width)
             _foot(painter, sheet, width, height)
@@ -106,11 +111,15 @@ def _head(painter: QPainter, sheet: TallySheet, page: str, width: float) -> None
         painter.setPen(QPen(GREY, 0.6 * PT))
         painter.drawLine(box.bottomLeft(), box.bottomRight())
     top = _HEAD - 6 * MM
-    headings = [("Trap", 0.0, _LABEL), ("Set", _LABEL, _TIME), ("Hauled", _LABEL + _TIME, _TIME)]
+    headings = [
+        (say("Trap"), 0.0, _LABEL),
+        (say("Set"), _LABEL, _TIME),
+        (say("Hauled"), _LABEL + _TIME, _TIME),
+    ]
     columns = _columns(sheet.ticks)
     headings += [(column.tick.heading, column.left, column.width) for column in columns]
     end = columns[-1].left + columns[-1].width
-    headings.append(("Other kinds, notes", end, width - end))
+    headings.append((say("Other kinds, notes"), end, width - end))
     for text, x, wide in headings:
         _text(painter, QRectF(x + _GAP, top, wide - _GAP, 6 * MM), text, 8.5, bold=True)
 

@@ -15,6 +15,7 @@ from planner.sites import Site
 from planner.tides import Tide
 from planner.trips.plan import Plan
 from planner.units import metres_to
+from planner.words import say
 
 STEP: Final = timedelta(minutes=10)
 
@@ -35,7 +36,10 @@ def water_csv(site: Site, plan: Plan, style: Style) -> str:
             "time_utc",
             "time_local",
             guard_formula(f"level_above_{site.water.datum}_{unit}"),
-            *(guard_formula(f"{name}: over the trap, {unit}") for name, _ in tops),
+            *(
+                guard_formula(say("{name}: over the trap, {unit}", name=name, unit=unit))
+                for name, _ in tops
+            ),
         ]
     )
     times, levels = Tide(site).series(plan.set_at, haul_end(site, plan) + STEP / 2, STEP)

@@ -10,6 +10,7 @@ from planner.handouts.checklist import line_text
 from planner.handouts.facts import TripFacts
 from planner.phrasing import TIDE_CAUTION, Style, day_text, height_text
 from planner.sites import Site
+from planner.words import say
 
 
 def waypoints_gpx(facts: TripFacts, style: Style, now: datetime) -> bytes:
@@ -27,16 +28,24 @@ def waypoints_gpx(facts: TripFacts, style: Style, now: datetime) -> bytes:
     for each in facts.traps.placed:
         traps[each.spot].append(each.trap)
     waters = {spot.spot: spot for spot in facts.spots}
-    invented = "INVENTED place: not for a real trip. " if site.invented else ""
+    invented = say("INVENTED place: not for a real trip. ") if site.invented else ""
     gpx = gpxpy.gpx.GPX()
     gpx.creator = "Fullshell"
-    gpx.name = f"{site.name}, set {day_text(facts.plan.set_at.astimezone(zone).date())}"
-    gpx.description = f"{invented}Trap spots. {TIDE_CAUTION}"
+    gpx.name = say(
+        "{name}, set {day}", name=site.name, day=day_text(facts.plan.set_at.astimezone(zone).date())
+    )
+    gpx.description = say(
+        "{invented}Trap spots. {tide_caution}", invented=invented, tide_caution=TIDE_CAUTION
+    )
     gpx.time = now.astimezone(UTC)
     for spot in placed:
         assert spot.latitude_deg is not None
         assert spot.longitude_deg is not None
-        depth = f"charted depth {height_text(spot.depth_m, style)} below {site.water.datum}"
+        depth = say(
+            "charted depth {height} below {datum}",
+            height=height_text(spot.depth_m, style),
+            datum=site.water.datum,
+        )
         labels = ", ".join(traps[spot.name]) or "none"
         gpx.waypoints.append(
             gpxpy.gpx.GPXWaypoint(
@@ -45,9 +54,14 @@ def waypoints_gpx(facts: TripFacts, style: Style, now: datetime) -> bytes:
                 longitude=-180.0 if spot.longitude_deg == 180 else spot.longitude_deg,
                 name=spot.name,
                 comment=f"Traps: {labels}",
-                description=f"{invented}Traps: {labels}; {depth}; "
-                f"{line_text(waters[spot.name], style)} of line",
-                type="crab traps",
+                description=say(
+                    "{invented}Traps: {labels}; {depth}; {line} of line",
+                    invented=invented,
+                    labels=labels,
+                    depth=depth,
+                    line=line_text(waters[spot.name], style),
+                ),
+                type=say("crab traps"),
             )
         )
     written: str = gpx.to_xml(version="1.1")
@@ -56,9 +70,10 @@ def waypoints_gpx(facts: TripFacts, style: Style, now: datetime) -> bytes:
 
 def no_positions(site: Site) -> str:
     """Return why a place without positions has no waypoints, and what to do."""
-    return (
-        f"No spot of {site.name} has a position yet: give latitude and longitude for its spots "
-        "in the place book, then write the waypoints."
+    return say(
+        "No spot of {name} has a position yet: give latitude and longitude for "
+        "its spots in the place book, then write the waypoints.",
+        name=site.name,
     )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from planner.errors import PlannerError
+from planner.words import say
 
 
 def write_whole(path: Path, content: bytes) -> None:
@@ -16,5 +17,9 @@ def write_whole(path: Path, content: bytes) -> None:
     except OSError as error:
         partial.unlink(missing_ok=True)
         raise PlannerError(
-            f"{path} cannot be written ({error.strerror}); choose another folder or make room."
+            say(
+                "{path} cannot be written ({strerror}); choose another folder or make room.",
+                path=path,
+                strerror=error.strerror,
+            )
         ) from None

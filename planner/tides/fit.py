@@ -15,6 +15,7 @@ from planner.estimates import Floats, Interval
 from planner.sites.site import HarmonicConstant
 from planner.tides.arguments import Constituents
 from planner.tides.astronomy import MS_PER_DAY
+from planner.words import say
 
 # Half the springs-neaps cycle must pass before M2 and S2 can be told apart at all.
 _SHORTEST_DAYS: Final = 15.0
@@ -90,13 +91,22 @@ def fit_constants(times: Instants, levels_m: Floats, latitude_deg: float) -> Fit
     days = float(np.ptp(t_ms).astype(np.int64)) / MS_PER_DAY if t_ms.size else 0.0
     if days < _SHORTEST_DAYS or t_ms.size < 4 * _SHORTEST_DAYS:
         raise PlannerError(
-            f"The record holds {t_ms.size} levels over {days:.1f} days; a fit needs at least "
-            f"{_SHORTEST_DAYS:.0f} days of hourly levels."
+            say(
+                "The record holds {size} levels over {days:.1f} days; a fit needs at "
+                "least {shortest_days:.0f} days of hourly levels.",
+                size=t_ms.size,
+                days=days,
+                shortest_days=_SHORTEST_DAYS,
+            )
         )
     if days > _LONGEST_DAYS:
         raise PlannerError(
-            f"The record spans {days:.0f} days; a fit takes at most {_LONGEST_DAYS:.0f}. "
-            "Choose a year of it, the latest without large gaps."
+            say(
+                "The record spans {days:.0f} days; a fit takes at most "
+                "{longest_days:.0f}. Choose a year of it, the latest without large gaps.",
+                days=days,
+                longest_days=_LONGEST_DAYS,
+            )
         )
     common: dict[str, Any] = {
         "lat": latitude_deg, "trend": True, "method": "ols", "nodal": True, "verbose": False,

@@ -6,6 +6,7 @@ from typing import Final
 
 from planner.tides.fit import FittedWater
 from planner.units import LengthUnit, metres_to
+from planner.words import say
 
 _PLACES: Final = {"m": 3, "ft": 2}
 # Shorter records cannot tell P1 from K1, nor K2 from S2 (Rayleigh's criterion: 183 days).
@@ -24,8 +25,10 @@ def fitted_rows(found: FittedWater, unit: LengthUnit) -> list[tuple[str, str, st
             (
                 each.constituent,
                 f"{metres_to(size.mean, unit):.{places}f} ± {metres_to(half, unit):.{places}f}",
-                f"{lag.mean:.1f} ± {min(degrees, 180):.1f}" if degrees < 180 else "any",
-                "taken" if each.significant else "too weak to tell from none",
+                say("{mean:.1f} ± {degrees:.1f}", mean=lag.mean, degrees=min(degrees, 180))
+                if degrees < 180
+                else "any",
+                "taken" if each.significant else say("too weak to tell from none"),
             )
         )
     return rows
@@ -36,18 +39,33 @@ def fitted_texts(found: FittedWater, unit: LengthUnit) -> list[str]:
     strong = sum(each.significant for each in found.constituents)
     places = _PLACES[unit]
     lines = [
-        f"{found.levels_used} hourly levels over {found.record_days:.0f} days: {strong} of "
-        f"{len(found.constituents)} constituents that such a record tells apart stand out. "
-        "Intervals hold the truth four times in five.",
-        f"Mean level {metres_to(found.mean_level_m, unit):.{places}f} {unit} above the record's "
-        "own zero. What the tide does not explain scatters by "
-        f"{metres_to(found.residual_sd_m, unit):.{places}f} {unit}: weather, mostly.",
+        say(
+            "{levels_used} hourly levels over {record_days:.0f} days: {strong} of "
+            "{n_constituents} constituents that such a record tells apart stand out. "
+            "Intervals hold the truth four times in five.",
+            levels_used=found.levels_used,
+            record_days=found.record_days,
+            strong=strong,
+            n_constituents=len(found.constituents),
+        ),
+        say(
+            "Mean level {mean:.{places}f} {unit} above the record's own zero. "
+            "What the tide does not explain scatters by {scatter:.{places}f} "
+            "{unit}: weather, mostly.",
+            mean=metres_to(found.mean_level_m, unit),
+            places=places,
+            unit=unit,
+            scatter=metres_to(found.residual_sd_m, unit),
+        ),
     ]
     if found.record_days < _HALF_YEAR_DAYS:
         lines.append(
-            "Under half a year P1 hides in K1 and K2 in S2, and the season (SA, SSA) is unknown "
-            "and moves the mean level: other months are predicted worse than the intervals say."
+            say(
+                "Under half a year P1 hides in K1 and K2 in S2, and the season (SA, SSA) is "
+                "unknown and moves the mean level: other months are predicted worse than the "
+                "intervals say."
+            )
         )
     elif found.record_days < _YEAR_DAYS - 1:
-        lines.append("Under a year the season (SA, SSA) is not well known.")
+        lines.append(say("Under a year the season (SA, SSA) is not well known."))
     return lines

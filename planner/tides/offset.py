@@ -12,6 +12,7 @@ from planner.sites.site import Offsets
 from planner.tides.astronomy import MS_PER_DAY, Floats, Milliseconds
 from planner.tides.differences import longest_shift_ms, shifted
 from planner.tides.turns import TurnList
+from planner.words import say
 
 # How far beyond a span to look for the turns on both sides of it, at last: a place with
 # nothing but an annual tide turns twice a year.
@@ -97,8 +98,10 @@ class OffsetCurve:
                     break
             else:
                 raise PlannerError(
-                    "The reference place has no high and low waters to take offsets from; "
-                    "choose a reference place with a tide."
+                    say(
+                        "The reference place has no high and low waters to take offsets from; "
+                        "choose a reference place with a tide."
+                    )
                 )
             self._kept = (there.t_ms, self._reference.smooth_heights(there.t_ms), here)
         return self._kept

@@ -15,6 +15,7 @@ from planner.tides.alignment import align
 from planner.tides.matching import match
 from planner.tides.observed import ObservedTurns
 from planner.tides.tide import Tide
+from planner.words import counted, say
 
 _FEWEST_OF_A_KIND: Final = 3
 
@@ -54,10 +55,7 @@ def fit_offsets(reference: Tide, observed: ObservedTurns) -> FittedOffsets:
     for high in (True, False):
         mine = matched.is_high == high
         if mine.sum() < _FEWEST_OF_A_KIND:
-            raise PlannerError(
-                f"{int(mine.sum())} observed {'high' if high else 'low'} waters fit the reference "
-                f"place's; note at least {_FEWEST_OF_A_KIND} of each kind, with their heights."
-            )
+            raise PlannerError(_too_few(int(mine.sum()), high=high))
         minutes = _mean_interval(matched.delay_min[mine])
         height, is_factor, left = _height(matched.there_m[mine], matched.here_m[mine])
         kinds.append((minutes, height, is_factor, left, matched.delay_min[mine] - minutes.mean))
@@ -115,9 +113,35 @@ def _student(freedom: int) -> float:
 def _verdict(minutes: Sequence[Interval], scatter_m: float, count: int) -> str:
     """Return how far the offsets can be trusted, in words (bounds are this program's own)."""
     widest = max((each.high - each.low) / 2 for each in minutes)
-    known = "well known" if widest <= 5 else "roughly known" if widest <= 15 else "hardly known"
-    text = (
-        f"From {count} turns the times are {known} (to about {max(1, round(widest))} min) and "
-        f"single heights differ from the fit by about {round(scatter_m * 100)} cm."
+    known = (
+        say("well known")
+        if widest <= 5
+        else say("roughly known")
+        if widest <= 15
+        else say("hardly known")
     )
-    return text if widest <= 5 else f"{text} More observed turns, on calm days, would help."
+    text = say(
+        "From {count} turns the times are {known} (to about {value} min) and "
+        "single heights differ from the fit by about {scatter_m} cm.",
+        count=count,
+        known=known,
+        value=max(1, round(widest)),
+        scatter_m=round(scatter_m * 100),
+    )
+    return (
+        text
+        if widest <= 5
+        else say("{text_} More observed turns, on calm days, would help.", text_=text)
+    )
+
+
+def _too_few(count: int, *, high: bool) -> str:
+    if high:
+        waters = counted(count, "observed high water fits", "observed high waters fit")
+    else:
+        waters = counted(count, "observed low water fits", "observed low waters fit")
+    return say(
+        "{waters} the reference place's; note at least {fewest} of each kind, with their heights.",
+        waters=waters,
+        fewest=_FEWEST_OF_A_KIND,
+    )

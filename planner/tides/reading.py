@@ -17,6 +17,7 @@ from planner.errors import InputError, Problem
 from planner.estimates import Floats
 from planner.tides.observed import ObservedTurns
 from planner.units import LengthUnit, metres_from
+from planner.words import say
 
 # Headings that gauges' files give the columns, read as ours.
 _COLUMNS: Final = {
@@ -39,8 +40,8 @@ def read_observed_turns(path: Path, zone: ZoneInfo, unit: LengthUnit) -> Observe
         height = _height(cells["height"], unit, line, problems)
         kind = _KINDS.get(cells["kind"].casefold())
         if kind is None:
-            remedy = 'write "high" or "low"'
-            problems.append(Problem(f"{line}, kind", cells["kind"], "is neither", remedy))
+            remedy = say('write "high" or "low"')
+            problems.append(Problem(f"{line}, kind", cells["kind"], say("is neither"), remedy))
         if moment is not None and height is not None and kind is not None:
             found.append((to_utc64(moment), height, kind))
     if problems:
@@ -81,17 +82,19 @@ def _rows(path: Path, columns: tuple[str, ...]) -> Iterator[tuple[str, dict[str,
     lines = _lines(path)
     missing = set(columns) - set(_header(lines))
     if missing:
-        what = f"has no column {', '.join(sorted(missing))}"
-        remedy = f"begin the file with the line {','.join(columns)}"
+        what = say("has no column {listed}", listed=", ".join(sorted(missing)))
+        remedy = say("begin the file with the line {columns}", columns=",".join(columns))
         raise InputError(str(path), [Problem("line 1", "".join(lines[:1]), what, remedy)])
     reader = csv.DictReader(lines[1:], _header(lines))
     try:
         for row in reader:
             cells = {str(key).strip(): (value or "").strip() for key, value in row.items() if key}
-            yield f"line {reader.line_num + 1}", cells
+            yield say("line {line_num}", line_num=reader.line_num + 1), cells
     except csv.Error as error:
-        line = f"line {reader.line_num + 1}"
-        problem = Problem(line, "", f"is not CSV: {error}", "look for a quote left open")
+        line = say("line {line_num}", line_num=reader.line_num + 1)
+        problem = Problem(
+            line, "", say("is not CSV: {error}", error=error), say("look for a quote left open")
+        )
         raise InputError(str(path), [problem]) from error
 
 
@@ -99,8 +102,10 @@ def _lines(path: Path) -> list[str]:
     try:
         return path.read_text(encoding="utf-8-sig").splitlines()
     except (OSError, ValueError) as error:  # ValueError: not UTF-8, or no possible file name
-        known = error.strerror if isinstance(error, OSError) else "it is not text in UTF-8"
-        problem = Problem("file", "", f"cannot be read: {known}", "give a CSV file in UTF-8")
+        known = error.strerror if isinstance(error, OSError) else say("it is not text in UTF-8")
+        problem = Problem(
+            "file", "", say("cannot be read: {known}", known=known), say("give a CSV file in UTF-8")
+        )
         raise InputError(str(path), [problem]) from error
 
 
@@ -116,8 +121,8 @@ def _moment(text: str, zone: tzinfo, line: str, problems: list[Problem]) -> date
     try:
         return parse_instant(text, zone)
     except ValueError:
-        remedy = "write it like 2026-07-04T06:12 (local) or 2026-07-04T10:12Z"
-        problems.append(Problem(f"{line}, time", text, "is not a time", remedy))
+        remedy = say("write it like 2026-07-04T06:12 (local) or 2026-07-04T10:12Z")
+        problems.append(Problem(f"{line}, time", text, say("is not a time"), remedy))
         return None
 
 
@@ -129,7 +134,7 @@ def _height(text: str, unit: LengthUnit, line: str, problems: list[Problem]) -> 
     except ValueError:
         value = math.nan
     if not math.isfinite(value):
-        remedy = f"give a number in {unit}, or nothing when only the time was seen"
-        problems.append(Problem(f"{line}, height", text, "is not a height", remedy))
+        remedy = say("give a number in {unit}, or nothing when only the time was seen", unit=unit)
+        problems.append(Problem(f"{line}, height", text, say("is not a height"), remedy))
         return None
     return metres_from(value, unit)

@@ -10,6 +10,7 @@ import numpy as np
 from planner.estimates import Floats
 from planner.sites.site import NodeRule, Water
 from planner.tides.tide import Tide
+from planner.words import say
 
 # Nineteen whole years hold one turn of the moon's node, as the epochs of tidal datums do.
 NODE_CYCLE_YEARS: Final = 19
@@ -18,10 +19,10 @@ _FORTNIGHT_LUNAR_DAYS: Final = 14.7653 / 1.035050  # half a lunation, from sprin
 
 # Bounds of the form number (K1 + O1) / (M2 + S2) after Courtier: standard usage.
 _TYPES: Final = (
-    (0.25, "semidiurnal: two tides a day, nearly alike"),
-    (1.5, "mixed, mainly semidiurnal: two unequal tides a day"),
-    (3.0, "mixed, mainly diurnal: one or two very unequal tides a day"),
-    (np.inf, "diurnal: one tide a day"),
+    (0.25, say("semidiurnal: two tides a day, nearly alike")),
+    (1.5, say("mixed, mainly semidiurnal: two unequal tides a day")),
+    (3.0, say("mixed, mainly diurnal: one or two very unequal tides a day")),
+    (np.inf, say("diurnal: one tide a day")),
 )
 
 

@@ -23,6 +23,7 @@ from planner.tides.observed import ObservedTurns
 from planner.tides.summary import WaterSummary
 from planner.tides.tide import Tide
 from planner.units import M_PER_FT
+from planner.words import say
 
 Code = Literal["units", "zone", "clock", "datum", "season"]
 
@@ -69,8 +70,11 @@ def _of_the_numbers(site: Site, summary: WaterSummary | None) -> Iterator[Suspic
     if whole > _LARGEST_RANGE_M:
         yield Suspicion(
             "units",
-            f"The tide would range over {height_text(whole, style)}, more than anywhere on Earth.",
-            "Check whether the amplitudes are in feet or centimetres and say so in units.",
+            say(
+                "The tide would range over {height}, more than anywhere on Earth.",
+                height=height_text(whole, style),
+            ),
+            say("Check whether the amplitudes are in feet or centimetres and say so in units."),
         )
     zero = {
         "MLLW": summary.mean_lower_low_m,
@@ -83,17 +87,23 @@ def _of_the_numbers(site: Site, summary: WaterSummary | None) -> Iterator[Suspic
     if zero is not None and abs(zero) > max(_BIAS_WORTH_SAYING_M, 0.2 * summary.mean_range_m):
         yield Suspicion(
             "datum",
-            f"{water.datum} should be the zero of this place, but the predicted {water.datum} "
-            f"stands at {height_text(zero, style)}.",
-            "Check mean_level: it is the mean sea level above the datum, in the file's units.",
+            say(
+                "{datum} should be the zero of this place, but the predicted {datum} "
+                "stands at {height}.",
+                datum=water.datum,
+                height=height_text(zero, style),
+            ),
+            say("Check mean_level: it is the mean sea level above the datum, in the file's units."),
         )
     names = {each.constituent for each in water.constants if each.amplitude_m > 0}
     if water.constants and not names & {"SA", "SSA"}:
         yield Suspicion(
             "season",
-            "Neither SA nor SSA is given: the water's seasonal rise and fall, often 5 to 15 cm, "
-            "is left out.",
-            "Add SA and SSA when the agency publishes them.",
+            say(
+                "Neither SA nor SSA is given: the water's seasonal rise and fall, often 5 to 15 "
+                "cm, is left out."
+            ),
+            say("Add SA and SSA when the agency publishes them."),
         )
 
 
@@ -108,9 +118,18 @@ def _of_the_observed(tide: Tide, observed: ObservedTurns) -> Iterator[Suspicion]
         if ratio / _UNIT_LATITUDE < fit.scale < ratio * _UNIT_LATITUDE:
             yield Suspicion(
                 "units",
-                f"Observed heights vary {fit.scale:.2f} times as much as the predicted ones: "
-                f"numbers in {truth} were read as {said}.",
-                f"Set units to {truth} for the constants, or check the unit of the observations.",
+                say(
+                    "Observed heights vary {scale:.2f} times as much as the predicted ones: "
+                    "numbers in {truth} were read as {said}.",
+                    scale=fit.scale,
+                    truth=truth,
+                    said=said,
+                ),
+                say(
+                    "Set units to {truth} for the constants, or check the unit of the "
+                    "observations.",
+                    truth=truth,
+                ),
             )
             return
     known = np.isfinite(observed.heights_m)
@@ -122,17 +141,24 @@ def _of_the_observed(tide: Tide, observed: ObservedTurns) -> Iterator[Suspicion]
         side = "above" if bias > 0 else "below"
         yield Suspicion(
             "datum",
-            f"Observed waters stand {height_text(abs(bias), style)} {side} the predicted ones "
-            "on average, high and low alike.",
-            "Check that both count from the same zero, and that mean_level belongs to it.",
+            say(
+                "Observed waters stand {height} {side} the predicted ones on average, "
+                "high and low alike.",
+                height=height_text(abs(bias), style),
+                side=side,
+            ),
+            say("Check that both count from the same zero, and that mean_level belongs to it."),
         )
     season = _missing_season(tide.site.water, times, left)
     if season is not None:
         yield Suspicion(
             "season",
-            f"What is left over rises and falls by {height_text(season, style)} with the season, "
-            "and SA is not among the constants.",
-            "Add SA and SSA from the agency's list.",
+            say(
+                "What is left over rises and falls by {height} with the season, and SA "
+                "is not among the constants.",
+                height=height_text(season, style),
+            ),
+            say("Add SA and SSA from the agency's list."),
         )
 
 
@@ -143,25 +169,36 @@ def _of_shift(site: Site, shift_min: float) -> Iterator[Suspicion]:
     clock_h = site.water.phase_reference_h - shift_min / 60
     standard_h = _standard_offset_h(site)
     side = "later" if shift_min > 0 else "earlier"
-    seen = f"Observed waters come {_hours_and_minutes(shift_min)} {side} than predicted."
+    seen = say(
+        "Observed waters come {hours_and_minutes} {side} than predicted.",
+        hours_and_minutes=_hours_and_minutes(shift_min),
+        side=side,
+    )
     if abs(clock_h - standard_h) * 60 <= _NEAR_MIN and site.water.offsets is None:
         yield Suspicion(
             "zone",
-            f"{seen} That is what lags worked out in this place's standard time would do.",
-            f'Set phase_reference to "{_clock(standard_h)}".',
+            say(
+                "{seen} That is what lags worked out in this place's standard time would do.",
+                seen=seen,
+            ),
+            say('Set phase_reference to "{clock}".', clock=_clock(standard_h)),
         )
     elif abs(abs(shift_min) - 60) <= _NEAR_MIN:
         yield Suspicion(
             "clock",
-            f"{seen} One hour points to summer time.",
-            "Check whether the observations were noted in standard or in summer time.",
+            say("{seen} One hour points to summer time.", seen=seen),
+            say("Check whether the observations were noted in standard or in summer time."),
         )
     else:
         best = _clock(round(clock_h * 2) / 2)
         yield Suspicion(
             "zone",
-            f"{seen} Lags worked out on a clock at {best} would fit best.",
-            "Ask for the clock of the phase lags, and check date and clock of the observations.",
+            say(
+                "{seen} Lags worked out on a clock at {best} would fit best.", seen=seen, best=best
+            ),
+            say(
+                "Ask for the clock of the phase lags, and check date and clock of the observations."
+            ),
         )
 
 
@@ -195,4 +232,8 @@ def _clock(hours: float) -> str:
 
 def _hours_and_minutes(minutes: float) -> str:
     whole = round(abs(minutes) / 5) * 5
-    return f"{whole // 60} h {whole % 60:02d} min" if whole >= 60 else f"{whole} min"
+    return (
+        say("{hours} h {minutes:02d} min", hours=whole // 60, minutes=whole % 60)
+        if whole >= 60
+        else say("{whole} min", whole=whole)
+    )

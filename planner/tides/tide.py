@@ -20,6 +20,7 @@ from planner.tides.crossings import find_crossings
 from planner.tides.extremes import Knots
 from planner.tides.harmonic import HarmonicCurve
 from planner.tides.offset import Curve, OffsetCurve
+from planner.words import say
 
 Bools = NDArray[np.bool_]
 Moment = datetime | np.datetime64
@@ -237,8 +238,13 @@ def _require_range(first_ms: int, last_ms: int) -> None:
         if not _FIRST_MS <= t_ms <= _LAST_MS:
             year = str(np.datetime64(t_ms, "ms"))[:10]
             raise RangeError(
-                f"{year} is outside the years that tides are computed for; "
-                f"choose dates from {FIRST_YEAR} to {LAST_YEAR}"
+                say(
+                    "{year} is outside the years that tides are computed for; choose dates "
+                    "from {first_year} to {last_year}",
+                    year=year,
+                    first_year=FIRST_YEAR,
+                    last_year=LAST_YEAR,
+                )
             )
 
 

@@ -12,6 +12,7 @@ from planner.logbook.backups import backup_folder
 from planner.ui.parts import button, enter_presses_nothing, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 
 class BackupsDialog(QDialog):
@@ -20,17 +21,21 @@ class BackupsDialog(QDialog):
     def __init__(self, bench: Workbench, parent: QWidget) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle("Backups of the log")
+        self.setWindowTitle(say("Backups of the log"))
         self.resize(560, 400)
         self.bench = bench
         self._backups: Sequence[Backup] = ()
-        self._rows = RowsModel(("Made (UTC)", "Why", "Size"), numbers=(2,), parent=self)
-        self.table = rows_table(self._rows, "Backups of the log, newest first", wide=1)
+        self._rows = RowsModel(
+            (say("Made (UTC)"), say("Why"), say("Size")), numbers=(2,), parent=self
+        )
+        self.table = rows_table(self._rows, say("Backups of the log, newest first"), wide=1)
         self.words = quiet()
         self.words.setMinimumWidth(500)
-        self.back = button("Go back to this one", self._go_back)
-        self.other = button("Another file…", self._choose_file, "A backup that you keep elsewhere")
-        self.close_ = button("Close", self.reject)
+        self.back = button(say("Go back to this one"), self._go_back)
+        self.other = button(
+            say("Another file…"), self._choose_file, say("A backup that you keep elsewhere")
+        )
+        self.close_ = button(say("Close"), self.reject)
         row = QHBoxLayout()
         for each in (self.back, self.other, self.close_):
             row.addWidget(each)
@@ -48,12 +53,16 @@ class BackupsDialog(QDialog):
         for each in (self.back, self.other):
             each.setEnabled(may)
         if book is None:
-            self.words.setText("This log is shown from a file that Fullshell does not change.")
+            self.words.setText(say("This log is shown from a file that Fullshell does not change."))
             return
         self.words.setText(
-            "A backup is made on each day of use, and before anything that changes the whole log. "
-            "Going back first makes a backup of the log as it is now, so that you can return. "
-            f"They are in {backup_folder(book.path)}: copy that folder elsewhere now and then."
+            say(
+                "A backup is made on each day of use, and before anything that changes "
+                "the whole log. Going back first makes a backup of the log as it is now, "
+                "so that you can return. They are in {backup_folder}: copy that folder "
+                "elsewhere now and then.",
+                backup_folder=backup_folder(book.path),
+            )
         )
         self.bench.clerk.start("backups", "", lambda _: _sized(book.backups()), self._show)
 
@@ -61,7 +70,11 @@ class BackupsDialog(QDialog):
         self._backups = [backup for backup, _ in found]
         self._rows.show(
             [
-                (f"{b.at.day} {b.at:%b %Y %H:%M}", b.why or "day of use", f"{size / 1e6:.1f} MB")
+                (
+                    say("{day} {at:%b %Y %H:%M}", day=b.at.day, at=b.at),
+                    b.why or say("day of use"),
+                    say("{size:.1f} MB", size=size / 1000000.0),
+                )
                 for b, size in found
             ]
         )
@@ -75,15 +88,19 @@ class BackupsDialog(QDialog):
             self._restore(str(self._backups[row].path))
 
     def _choose_file(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, "Go back to a backup", "", "Logs (*.logbook)")
+        path, _ = QFileDialog.getOpenFileName(
+            self, say("Go back to a backup"), "", say("Logs (*.logbook)")
+        )
         if path:
             self._restore(path)
 
     def _restore(self, path: str) -> None:
         def done(_: Change | None) -> None:
             self.bench.notice.emit(
-                "The log is again what the backup holds. What it was until now is the newest "
-                "backup, should you want it back."
+                say(
+                    "The log is again what the backup holds. What it was until now is the newest "
+                    "backup, should you want it back."
+                )
             )
 
         self.bench.change_log(lambda book: book.restore(path), done)

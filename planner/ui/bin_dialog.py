@@ -9,6 +9,7 @@ from planner.logbook import Binned
 from planner.ui.parts import button, enter_presses_nothing, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.workbench import Workbench
+from planner.words import counted, say
 
 
 class BinDialog(QDialog):
@@ -17,17 +18,21 @@ class BinDialog(QDialog):
     def __init__(self, bench: Workbench, parent: QWidget) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle("Bin of the log")
+        self.setWindowTitle(say("Bin of the log"))
         self.resize(560, 380)
         self.bench = bench
         self._binned: tuple[Binned, ...] = ()
-        self._rows = RowsModel(("What", "Hauls", "Deleted"), numbers=(1,), parent=self)
-        self.table = rows_table(self._rows, "Deleted trips and hauls, newest first", wide=0)
+        self._rows = RowsModel(
+            (say("What"), say("Hauls"), say("Deleted")), numbers=(1,), parent=self
+        )
+        self.table = rows_table(self._rows, say("Deleted trips and hauls, newest first"), wide=0)
         self.words = quiet()
         self.words.setMinimumWidth(500)
-        self.back = button("Put back", self._put_back, "Back into the log, with all it held")
-        self.empty = button("Empty the bin…", self._empty)
-        self.close_ = button("Close", self.reject)
+        self.back = button(
+            say("Put back"), self._put_back, say("Back into the log, with all it held")
+        )
+        self.empty = button(say("Empty the bin…"), self._empty)
+        self.close_ = button(say("Close"), self.reject)
         row = QHBoxLayout()
         for each in (self.back, self.empty, self.close_):
             row.addWidget(each)
@@ -52,16 +57,18 @@ class BinDialog(QDialog):
         self._binned = binned
         self._rows.show(
             [
-                (each.name, str(each.hauls), f"{each.at.day} {each.at:%b %Y}")
+                (each.name, str(each.hauls), say("{day} {at:%b %Y}", day=each.at.day, at=each.at))
                 for each in self._binned
             ]
         )
         if binned and not self.table.currentIndex().isValid():
             self.table.selectRow(0)
         self.words.setText(
-            "Deleted trips and traps wait here, with all they held, until you empty the bin."
+            say("Deleted trips and traps wait here, with all they held, until you empty the bin.")
             if binned
-            else "The bin is empty. Deleted trips and traps would wait here until you empty it."
+            else say(
+                "The bin is empty. Deleted trips and traps would wait here until you empty it."
+            )
         )
         may = bool(binned) and self.bench.book is not None and not self.bench.book.read_only
         self.back.setEnabled(may)
@@ -77,9 +84,11 @@ class BinDialog(QDialog):
         buttons = QMessageBox.StandardButton
         answer = QMessageBox.question(
             self,
-            "Empty the bin",
-            f"Let go of {len(self._binned)} deleted "
-            f"{'entry' if len(self._binned) == 1 else 'entries'} for good?",
+            say("Empty the bin"),
+            say(
+                "Let go of {entries} for good?",
+                entries=counted(len(self._binned), "deleted entry", "deleted entries"),
+            ),
             buttons.Yes | buttons.No,
             buttons.No,
         )

@@ -19,6 +19,7 @@ from planner.clock import Instants, days_between, local_midnight
 from planner.estimates import Floats
 from planner.phrasing import Style
 from planner.ui import theme
+from planner.words import say
 
 _DAY_S: Final = 86_400.0
 _MONTH_S: Final = 30 * _DAY_S  # stands for "months" among spacings
@@ -167,12 +168,16 @@ def tick_text(at: float, spacing_s: float, zone: ZoneInfo, style: Style) -> str:
             return f"{local.hour % 12 or 12} {'am' if local.hour < 12 else 'pm'}"
         return f"{local:%H:%M}"
     if spacing_s == _DAY_S:
-        return f"{local:%a} {local.day}"
+        return say("{local:%a} {local.day}", local=local)
     if spacing_s < _MONTH_S:
-        return f"{local.day} {local:%b}"
+        return say("{local.day} {local:%b}", local=local)
     if local.month == 1:
         return str(local.year)
-    return f"{local.day} {local:%b}" if spacing_s == _MONTH_S else f"{local:%b}"
+    return (
+        say("{local.day} {local:%b}", local=local)
+        if spacing_s == _MONTH_S
+        else say("{local:%b}", local=local)
+    )
 
 
 def _days(

@@ -12,11 +12,12 @@ from planner.handouts import Item, Section
 from planner.ui import theme
 from planner.ui.parts import Card, caution, plain, quiet
 from planner.ui.theme import SPACE
+from planner.words import say
 
 _BASIS = {
-    "rule": "a rule you entered for this place",
-    "plan": "worked out for this plan",
-    "practice": "common practice",
+    "rule": say("a rule you entered for this place"),
+    "plan": say("worked out for this plan"),
+    "practice": say("common practice"),
 }
 
 

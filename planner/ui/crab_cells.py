@@ -9,6 +9,7 @@ from planner.logbook import Crab
 from planner.logbook.columns import CellError
 from planner.logbook.entries import ABDOMENS, GRADES, PEELER_SIGNS, SEXES, SHELLS, WIDTHS_BY
 from planner.logbook.rules import crab_problems
+from planner.words import say
 
 
 @dataclass(frozen=True)
@@ -22,16 +23,16 @@ class CrabColumn:
 
 
 CRAB_COLUMNS: Final = (
-    CrabColumn("sex", "Sex", SEXES),
-    CrabColumn("width_mm", "Width (mm)", is_number=True),
-    CrabColumn("width_by", "Measured", WIDTHS_BY),
+    CrabColumn("sex", say("Sex"), SEXES),
+    CrabColumn("width_mm", say("Width (mm)"), is_number=True),
+    CrabColumn("width_by", say("Measured"), WIDTHS_BY),
     CrabColumn("weight_g", "Weight (g)", is_number=True),
-    CrabColumn("shell", "Shell", SHELLS),
-    CrabColumn("peeler_sign", "Peeler sign", PEELER_SIGNS),
-    CrabColumn("abdomen", "Abdomen", ABDOMENS),
-    CrabColumn("grade", "Fullness", GRADES),
-    CrabColumn("meat_g", "Picked meat (g)", is_number=True),
-    CrabColumn("notes", "Notes"),
+    CrabColumn("shell", say("Shell"), SHELLS),
+    CrabColumn("peeler_sign", say("Peeler sign"), PEELER_SIGNS),
+    CrabColumn("abdomen", say("Abdomen"), ABDOMENS),
+    CrabColumn("grade", say("Fullness"), GRADES),
+    CrabColumn("meat_g", say("Picked meat (g)"), is_number=True),
+    CrabColumn("notes", say("Notes")),
 )
 
 
@@ -73,10 +74,12 @@ def _value(column: CrabColumn, text: str) -> Any:
         try:
             return float(text.replace(",", "."))
         except ValueError:
-            raise CellError("is not a number", "write digits, such as 142") from None
+            raise CellError(say("is not a number"), say("write digits, such as 142")) from None
     if not column.words or not text:
         return text
     fits = [word for word in column.words if word.startswith(text.casefold())]
     if len(fits) != 1:
-        raise CellError("is not one of the words", f"write {', '.join(column.words)}")
+        raise CellError(
+            say("is not one of the words"), say("write {words}", words=", ".join(column.words))
+        )
     return fits[0]

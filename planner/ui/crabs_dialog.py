@@ -26,6 +26,7 @@ from planner.ui.crab_cells import (
 )
 from planner.ui.parts import caution, enter_presses_nothing, quiet
 from planner.ui.typing_table import TypingTable
+from planner.words import say
 
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
@@ -39,21 +40,25 @@ class CrabsDialog(QDialog):
     def __init__(self, haul: Haul, editable: bool, parent: QWidget) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(f"Single crabs of trap {haul.trap}" if haul.trap else "Single crabs")
+        self.setWindowTitle(
+            say("Single crabs of trap {trap}", trap=haul.trap) if haul.trap else say("Single crabs")
+        )
         self.resize(960, 420)
         self.model = CrabModel(haul.crabs, editable, self)
-        self.table = TypingTable(self.model, "Single crabs, one row each", self._words)
+        self.table = TypingTable(self.model, say("Single crabs, one row each"), self._words)
         self.refusal = caution()
-        self.refusal.setAccessibleName("Why a cell was not saved")
+        self.refusal.setAccessibleName(say("Why a cell was not saved"))
         self.refusal.hide()
         self.model.refused.connect(self._refuse)
         self.model.changed.connect(self._tell)
         close = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         close.rejected.connect(self.reject)
         words = quiet(
-            "Whatever you looked at; the rest stays empty. Words may be cut short: pap for "
-            "papershell. An empty row at the end takes the next crab; Ctrl+Delete takes one "
-            "out. Where the trap has no judged count, the crabs graded here are it."
+            say(
+                "Whatever you looked at; the rest stays empty. Words may be cut short: pap for "
+                "papershell. An empty row at the end takes the next crab; Ctrl+Delete takes one "
+                "out. Where the trap has no judged count, the crabs graded here are it."
+            )
         )
         words.setMinimumWidth(600)
         column = QVBoxLayout(self)
@@ -108,7 +113,7 @@ class CrabModel(QAbstractTableModel):
             del self.crabs[row]
             self.endRemoveRows()
             self._add_empty()
-            self.changed.emit("removal of a crab")
+            self.changed.emit(say("removal of a crab"))
 
     def rowCount(self, parent: Index = _NOWHERE) -> int:
         return 0 if parent.isValid() else len(self.crabs)
@@ -132,8 +137,13 @@ class CrabModel(QAbstractTableModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
             return crab_text(self.crabs[index.row()], column)
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            text = crab_text(self.crabs[index.row()], column) or "not recorded"
-            return f"{column.heading} of crab {index.row() + 1}: {text}"
+            text = crab_text(self.crabs[index.row()], column) or say("not recorded")
+            return say(
+                "{heading} of crab {row}: {text_}",
+                heading=column.heading,
+                row=index.row() + 1,
+                text_=text,
+            )
         return None
 
     def flags(self, index: Index) -> Qt.ItemFlag:
@@ -147,11 +157,24 @@ class CrabModel(QAbstractTableModel):
         try:
             made = crab_with(self.crabs[row], column, str(value))
         except CellError as error:
-            self.refused.emit(f"Not saved. {value} {error.what}: {error.remedy}.")
+            self.refused.emit(
+                say(
+                    "Not saved. {value} {what}: {remedy}.",
+                    value=value,
+                    what=error.what,
+                    remedy=error.remedy,
+                )
+            )
             return False
         if made != self.crabs[row]:
             self.crabs[row] = made
             self.dataChanged.emit(index, index)
             self._add_empty()
-            self.changed.emit(f"{column.heading.split(' (')[0].lower()} of crab {row + 1}")
+            self.changed.emit(
+                say(
+                    "{split} of crab {row}",
+                    split=column.heading.split(" (")[0].lower(),
+                    row=row + 1,
+                )
+            )
         return True

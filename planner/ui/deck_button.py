@@ -17,6 +17,7 @@ from planner.logbook import Haul
 from planner.ui.haul_rows import zone_for
 from planner.ui.papers import Paper, usual_paper
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 Rows = Callable[[], Sequence[Haul]]
 
@@ -31,13 +32,13 @@ class DeckButton(QPushButton):
         zones: Mapping[str, ZoneInfo | None] | None = None,
         paper: Callable[[], Paper] = usual_paper,
     ) -> None:
-        super().__init__("To tally on deck")
+        super().__init__(say("To tally on deck"))
         self.bench, self._rows, self._paper = bench, rows, paper
         self._zones = zones if zones is not None else {}
-        self.setToolTip("Take this trip's traps along, to count crabs on paper or on a phone")
+        self.setToolTip(say("Take this trip's traps along, to count crabs on paper or on a phone"))
         menu = QMenu(self)
-        self.sheet = menu.addAction("Tally sheet to print…", self.save_sheet)
-        self.page = menu.addAction("Tally page for a phone…", self.save_page)
+        self.sheet = menu.addAction(say("Tally sheet to print…"), self.save_sheet)
+        self.page = menu.addAction(say("Tally page for a phone…"), self.save_page)
         self.setMenu(menu)
 
     def save_sheet(self) -> None:
@@ -51,11 +52,11 @@ class DeckButton(QPushButton):
             write_tally(tally_sheet(trip, today, style), path, paper)
 
         self._save(
-            "Save the tally sheet",
+            say("Save the tally sheet"),
             "pdf",
-            "PDF (*.pdf)",
+            say("PDF (*.pdf)"),
             write,
-            "Tally sheet written to {}. Print it from there.",
+            say("Tally sheet written to {}. Print it from there."),
         )
 
     def save_page(self) -> None:
@@ -69,12 +70,15 @@ class DeckButton(QPushButton):
             write_whole(path, tally_page(trip, style).encode())
 
         self._save(
-            "Save the tally page",
+            say("Save the tally page"),
             "html",
-            "Web page (*.html)",
+            say("Web page (*.html)"),
             write,
-            "Tally page written to {}. Send that file to the phone and open it there, at home: it "
-            "needs no network afterwards. What it counts comes back through Import in Log hauls.",
+            say(
+                "Tally page written to {}. Send that file to the phone and open it there, at "
+                "home: it needs no network afterwards. What it counts comes back through Import "
+                "in Log hauls."
+            ),
         )
 
     def _save(
@@ -98,7 +102,7 @@ class DeckButton(QPushButton):
             self.bench.notice.emit(said.format(path))
             QDesktopServices.openUrl(QUrl.fromLocalFile(str(path)))
 
-        self.bench.desk.start("tally", "Writing the tally", lambda _: write(trip, path), done)
+        self.bench.desk.start("tally", say("Writing the tally"), lambda _: write(trip, path), done)
 
     def _trip(self) -> DeckTrip | None:
         site, hauls = self.bench.site, self._rows()

@@ -11,6 +11,7 @@ from planner.ui.row_chart import IntervalRow, RowChart
 from planner.ui.state import ViewState
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
+from planner.words import say
 
 
 class EffectsPanel(QWidget):
@@ -24,35 +25,37 @@ class EffectsPanel(QWidget):
         self.care.setRange(1, 50)
         self.care.setValue(state.care_points)
         self.care.setSuffix(" of 100")
-        self.care.setAccessibleName("Worth caring about, light crabs of 100")
+        self.care.setAccessibleName(say("Worth caring about, light crabs of 100"))
         self.care.valueChanged.connect(lambda points: state.change(care_points=points))
-        label = QLabel("A difference &worth caring about, in light crabs")
+        label = QLabel(say("A difference &worth caring about, in light crabs"))
         label.setBuddy(self.care)
         controls = QHBoxLayout()
         controls.addWidget(label)
         controls.addWidget(self.care)
         controls.addStretch(1)
-        self.chart = RowChart("What moves the share of light crabs")
+        self.chart = RowChart(say("What moves the share of light crabs"))
         self.rows = RowsModel(EFFECT_COLUMNS, numbers=(1, 2, 3, 4, 5))
-        table = rows_table(self.rows, "What moves the share of light crabs", wide=0)
+        table = rows_table(self.rows, say("What moves the share of light crabs"), wide=0)
         self.sentences = QVBoxLayout()
         column = QVBoxLayout()
         column.setContentsMargins(0, SPACE, SPACE, 0)
         column.addLayout(controls)
         column.addWidget(
             Card(
-                "From the best day to the worst",
+                say("From the best day to the worst"),
                 ChartWithTable(self.chart, table),
-                quiet("Dot: best estimate. Bar: its 80% interval. Dashed: worth caring about."),
+                quiet(
+                    say("Dot: best estimate. Bar: its 80% interval. Dashed: worth caring about.")
+                ),
             )
         )
-        said = Card("In words")
+        said = Card(say("In words"))
         said.column.addLayout(self.sentences)
         column.addWidget(said)
         column.addStretch(1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, "What matters"))
+        whole.addWidget(scrolled(column, say("What matters")))
         state.listen(self._state_changed)
 
     def show_evidence(self, evidence: Evidence) -> None:
@@ -68,7 +71,9 @@ class EffectsPanel(QWidget):
             )
             for effect in evidence.effects
         ]
-        self.chart.show_rows(rows, "swing in light crabs of 100", care, "worth caring about")
+        self.chart.show_rows(
+            rows, say("swing in light crabs of 100"), care, say("worth caring about")
+        )
         self.rows.show(effect_rows(evidence, care))
         refill(self.sentences, [body(effect_text(each, care)) for each in evidence.effects])
 

@@ -16,12 +16,13 @@ from planner.ui.trial_panel import TrialPanel
 from planner.ui.trips_panel import TripsPanel
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.words import say
 
-_WILL_BE = (
+_WILL_BE = say(
     "What your own trips say will stand here: whether moon, season or recent trips move how "
     "full the crabs are, how forecasts did, and which traps catch more. Nothing is logged yet."
 )
-_NOT_JUDGED = (
+_NOT_JUDGED = say(
     "No trip logged here says yet how full its crabs were. Judge a few crabs of every haul and "
     "enter how many were light: then what moves that, and how forecasts did, stands here."
 )
@@ -41,14 +42,14 @@ class EvidenceView(QWidget):
         self._learned_pages = [_Learned(self.effects), _Learned(self.record)]
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        self.tabs.setAccessibleName("Kinds of evidence")
-        self.tabs.tabBar().setAccessibleName("Kinds of evidence")
-        self.tabs.addTab(self._learned_pages[0], "What matters")
-        self.tabs.addTab(self.trips, "Moon and season")
-        self.tabs.addTab(self._learned_pages[1], "How forecasts did")
-        self.tabs.addTab(self.trials, "Traps compared")
+        self.tabs.setAccessibleName(say("Kinds of evidence"))
+        self.tabs.tabBar().setAccessibleName(say("Kinds of evidence"))
+        self.tabs.addTab(self._learned_pages[0], say("What matters"))
+        self.tabs.addTab(self.trips, say("Moon and season"))
+        self.tabs.addTab(self._learned_pages[1], say("How forecasts did"))
+        self.tabs.addTab(self.trials, say("Traps compared"))
         self.tabs.currentChanged.connect(lambda _: self._catch_up())
-        log = QPushButton("Log hauls")
+        log = QPushButton(say("Log hauls"))
         log.clicked.connect(lambda _=False: self.state.change(view="hauls"))
         self._stack = QStackedWidget()
         self._stack.addWidget(Empty(_WILL_BE, log))
@@ -56,7 +57,7 @@ class EvidenceView(QWidget):
         self.basis = quiet()
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACE * 2, SPACE, SPACE * 2, SPACE)
-        column.addWidget(title("Weigh evidence"))
+        column.addWidget(title(say("Weigh evidence")))
         column.addWidget(self.basis)
         column.addWidget(self._stack, 1)
         self._stale: set[str] = set()
@@ -73,7 +74,12 @@ class EvidenceView(QWidget):
             outcomes = self.bench.log.outcomes(site.name)
             judged = sum(outcome.judged or 0 for outcome in outcomes)
             self.basis.setText(
-                f"{site.name}: {len(outcomes)} logged trips, {judged} crabs judged for fullness."
+                say(
+                    "{name}: {n_outcomes} logged trips, {judged} crabs judged for fullness.",
+                    name=site.name,
+                    n_outcomes=len(outcomes),
+                    judged=judged,
+                )
             )
         for key in ("evidence", "trip points", "trial"):
             self.bench.desk.stop(key)
@@ -113,7 +119,7 @@ class EvidenceView(QWidget):
 
             return evidence(site, log, checkpoint=checkpoint)
 
-        self.bench.desk.start("evidence", "Learning from the log", work, self._show_learned)
+        self.bench.desk.start("evidence", say("Learning from the log"), work, self._show_learned)
 
     def _show_learned(self, evidence: Evidence | None) -> None:
         self.evidence = evidence

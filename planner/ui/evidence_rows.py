@@ -9,23 +9,31 @@ from typing import Final
 from planner.estimates import Interval
 from planner.molt.evidence_types import SURE, Effect, Evidence, Record
 from planner.phrasing import day_text, one_in
+from planner.words import counted, say
 
 CAUSE_WORDS: Final[Mapping[str, str]] = {
-    "season": "Season and water",
-    "moon": "Moon",
-    "runs": "Recent trips",
-    "place": "This place",
+    "season": say("Season and water"),
+    "moon": say("Moon"),
+    "runs": say("Recent trips"),
+    "place": say("This place"),
 }
-EFFECT_COLUMNS: Final = ("", "Swing", "80% interval", "Worth caring about", "Trips", "Crabs")
-RECORD_COLUMNS: Final = ("Trip", "Forecast", "Came", "Judged")
-RELIABLE_COLUMNS: Final = ("Forecast", "Came", "Trips", "Crabs")
-SCORE_COLUMNS: Final = ("Forecast by", "Brier score", "Log score")
+EFFECT_COLUMNS: Final = (
+    "",
+    say("Swing"),
+    "80% interval",
+    say("Worth caring about"),
+    say("Trips"),
+    say("Crabs"),
+)
+RECORD_COLUMNS: Final = (say("Trip"), say("Forecast"), say("Came"), say("Judged"))
+RELIABLE_COLUMNS: Final = (say("Forecast"), say("Came"), say("Trips"), say("Crabs"))
+SCORE_COLUMNS: Final = (say("Forecast by"), say("Brier score"), say("Log score"))
 # What a trip must bring to tell of a cause, beside crabs judged.
 _TELLING_TRIPS: Final[Mapping[str, str]] = {
-    "season": "in every month that you fish",
-    "moon": "spread over the whole moon",
-    "runs": "some of them within two weeks after a light one",
-    "place": "here and at another place of yours",
+    "season": say("in every month that you fish"),
+    "moon": say("spread over the whole moon"),
+    "runs": say("some of them within two weeks after a light one"),
+    "place": say("here and at another place of yours"),
 }
 # More than this nobody will log to know.
 _MOST_TRIPS_SAID: Final = 500
@@ -39,8 +47,10 @@ def effect_rows(evidence: Evidence, care_points: int) -> list[tuple[str, ...]]:
     return [
         (
             CAUSE_WORDS[effect.cause],
-            f"{100 * effect.swing.mean:.0f} of 100",
-            f"{100 * effect.swing.low:.0f} to {100 * effect.swing.high:.0f}",
+            say("{mean:.0f} of 100", mean=100 * effect.swing.mean),
+            say(
+                "{low:.0f} to {high:.0f}", low=100 * effect.swing.low, high=100 * effect.swing.high
+            ),
             chance_text(effect.p_matters(care_points / 100)),
             str(effect.trips),
             str(effect.crabs),
@@ -52,53 +62,73 @@ def effect_rows(evidence: Evidence, care_points: int) -> list[tuple[str, ...]]:
 def effect_text(effect: Effect, care_points: int) -> str:
     """Return what is known of an effect, in plain words with what it rests on."""
     name, p = CAUSE_WORDS[effect.cause], effect.p_matters(care_points / 100)
-    size = (
-        f"light crabs vary by about {_points(effect.swing)} of 100 between its best and worst days"
+    size = say(
+        "light crabs vary by about {points} of 100 between its best and worst days",
+        points=_points(effect.swing),
     )
     if effect.trips == 0:
-        return (
-            f"{name}: no judged trip yet, so this is what is known in general: {size}. "
-            "Judge crabs for fullness when you haul, and your own log will speak."
+        return say(
+            "{name}: no judged trip yet, so this is what is known in general: "
+            "{size}. Judge crabs for fullness when you haul, and your own log will "
+            "speak.",
+            name=name,
+            size=size,
         )
     if p >= SURE:
-        verdict = f"it matters: {size}"
+        verdict = say("it matters: {size}", size=size)
     elif p <= 1 - SURE:
-        verdict = f"most likely not worth caring about: {size}"
+        verdict = say("most likely not worth caring about: {size}", size=size)
     else:
-        verdict = f"your log cannot tell yet. Best estimate: {size}"
-    basis = f"{_plural(effect.trips, 'trip')} and {_plural(effect.crabs, 'judged crab')}"
-    text = (
-        f"{name}: {verdict}. That it makes {care_points} of 100 or more: {chance_text(p)}, "
-        f"from {basis}."
+        verdict = say("your log cannot tell yet. Best estimate: {size}", size=size)
+    basis = say(
+        "{trips} and {crabs}",
+        trips=counted(effect.trips, "trip"),
+        crabs=counted(effect.crabs, "judged crab"),
+    )
+    text = say(
+        "{name}: {verdict}. That it makes {care_points} of 100 or more: {chance}, from {basis}.",
+        name=name,
+        verdict=verdict,
+        care_points=care_points,
+        chance=chance_text(p),
+        basis=basis,
     )
     if not effect.settled(care_points / 100):
         text += f" {_what_settles(effect, care_points)}"
     if effect.trips < _FEW_TRIPS:
-        text += " So few trips add little to what is known in general."
+        text += say(" So few trips add little to what is known in general.")
     return text
 
 
 def _what_settles(effect: Effect, care_points: int) -> str:
     more, how = effect.trips_to_settle(care_points / 100), _TELLING_TRIPS[effect.cause]
     if more is None:
-        return f"What would settle it: more trips with crabs judged, {how}."
+        return say("What would settle it: more trips with crabs judged, {how}.", how=how)
     if more > _MOST_TRIPS_SAID:
-        return f"More than {_MOST_TRIPS_SAID} more trips, {how}, would be needed to settle it."
-    return f"About {_plural(_rounded(more), 'more trip')}, {how}, would settle it."
+        return say(
+            "More than {most_trips_said} more trips, {how}, would be needed to settle it.",
+            most_trips_said=_MOST_TRIPS_SAID,
+            how=how,
+        )
+    return say(
+        "About {trips}, {how}, would settle it.",
+        trips=counted(_rounded(more), "more trip"),
+        how=how,
+    )
 
 
 def chance_text(p: float) -> str:
     """Return a probability in words and natural frequencies."""
     if p >= 0.98:
-        return "almost sure"
-    return "hardly possible" if p < 0.02 else one_in(p)
+        return say("almost sure")
+    return say("hardly possible") if p < 0.02 else one_in(p)
 
 
 def record_text(record: Record) -> str:
     """Return whether the model beat the running average and the season alone, and on how much."""
     n = len(record.trips)
     if n == 0:
-        return (
+        return say(
             "No past trip could be forecast from earlier ones yet. From the second judged trip "
             "on, how forecasts did stands here."
         )
@@ -106,23 +136,25 @@ def record_text(record: Record) -> str:
         "the place's running average": record.log_score_running_mean,
         "the season alone": record.log_score_season_only,
     }
-    basis = f"{_plural(n, 'past trip')} forecast from earlier trips only"
+    basis = say("{trips} forecast from earlier trips only", trips=counted(n, "past trip"))
     if n < _FEW_TRIPS:
-        return f"{basis}: too few to say which forecast is better."
+        return say("{basis}: too few to say which forecast is better.", basis=basis)
     better = [name for name, score in others.items() if record.log_score < score - _CLOSE]
     worse = [name for name, score in others.items() if record.log_score > score + _CLOSE]
     even = [name for name in others if name not in (*better, *worse)]
     parts = [
         f"{verb} {' and '.join(names)}"
         for verb, names in (
-            ("did better than", better),
-            ("did no better than", even),
-            ("did worse than", worse),
+            (say("did better than"), better),
+            (say("did no better than"), even),
+            (say("did worse than"), worse),
         )
         if names
     ]
-    advice = "" if better and not worse else " Do not lean on it more than on those."
-    return f"{basis}: the model {', '.join(parts)}.{advice}"
+    advice = "" if better and not worse else say(" Do not lean on it more than on those.")
+    return say(
+        "{basis}: the model {parts}.{advice}", basis=basis, parts=", ".join(parts), advice=advice
+    )
 
 
 def score_rows(record: Record) -> list[tuple[str, ...]]:
@@ -130,9 +162,9 @@ def score_rows(record: Record) -> list[tuple[str, ...]]:
     return [
         (name, _score(brier), _score(log))
         for name, brier, log in (
-            ("this model", record.brier, record.log_score),
-            ("the season alone", record.brier_season_only, record.log_score_season_only),
-            ("the running average", record.brier_running_mean, record.log_score_running_mean),
+            (say("this model"), record.brier, record.log_score),
+            (say("the season alone"), record.brier_season_only, record.log_score_season_only),
+            (say("the running average"), record.brier_running_mean, record.log_score_running_mean),
         )
     ]
 
@@ -142,8 +174,13 @@ def record_rows(record: Record) -> list[tuple[str, ...]]:
     return [
         (
             f"{day_text(trip.day)} {trip.day.year}",
-            f"{trip.forecast.mean:.0%} ({trip.forecast.low:.0%} to {trip.forecast.high:.0%})",
-            f"{trip.light / trip.judged:.0%}" if trip.judged else "",
+            say(
+                "{mean:.0%} ({low:.0%} to {high:.0%})",
+                mean=trip.forecast.mean,
+                low=trip.forecast.low,
+                high=trip.forecast.high,
+            ),
+            say("{light:.0%}", light=trip.light / trip.judged) if trip.judged else "",
             str(trip.judged),
         )
         for trip in record.trips
@@ -154,8 +191,13 @@ def reliable_rows(record: Record) -> list[tuple[str, ...]]:
     """Return trips of like forecasts together: what was forecast on average and what came."""
     return [
         (
-            f"{group.forecast:.0%}",
-            f"{group.came.mean:.0%} ({group.came.low:.0%} to {group.came.high:.0%})",
+            say("{forecast:.0%}", forecast=group.forecast),
+            say(
+                "{mean:.0%} ({low:.0%} to {high:.0%})",
+                mean=group.came.mean,
+                low=group.came.low,
+                high=group.came.high,
+            ),
             str(group.trips),
             str(group.crabs),
         )
@@ -164,7 +206,12 @@ def reliable_rows(record: Record) -> list[tuple[str, ...]]:
 
 
 def _points(swing: Interval) -> str:
-    return f"{100 * swing.mean:.0f} ({100 * swing.low:.0f} to {100 * swing.high:.0f})"
+    return say(
+        "{mean:.0f} ({low:.0f} to {high:.0f})",
+        mean=100 * swing.mean,
+        low=100 * swing.low,
+        high=100 * swing.high,
+    )
 
 
 def _rounded(trips: int) -> int:
@@ -173,8 +220,4 @@ def _rounded(trips: int) -> int:
 
 
 def _score(value: float) -> str:
-    return "" if math.isnan(value) else f"{value:.3f}"
-
-
-def _plural(count: int, noun: str) -> str:
-    return f"{count} {noun}{'' if count == 1 else 's'}"
+    return "" if math.isnan(value) else say("{value:.3f}", value=value)

@@ -14,6 +14,7 @@ from planner.logbook.columns import CellError, read_count, read_measure, read_ti
 from planner.logbook.rules import haul_problems
 from planner.phrasing import Style
 from planner.units import metres_from, metres_to
+from planner.words import say
 
 NOT_RECORDED: Final = "–"
 NUDGE: Final = timedelta(minutes=5)
@@ -33,21 +34,23 @@ class Column:
 
 # In the order in which a haul is told on deck; what seldom changes comes last.
 COLUMNS: Final = (
-    Column("trap", "Trap", "text", "The trap's label"),
-    Column("spot", "Spot", "text", "Where it stood"),
-    Column("set_at", "Set", "time", "When it went in; + and − move it by five minutes"),
-    Column("hauled_at", "Hauled", "time", "When it came up; + and − move it by five minutes"),
-    Column("keepers", "Keepers", "count", "Legal crabs"),
-    Column("shorts", "Shorts", "count", "Undersize crabs, freed"),
-    Column("females", "Females", "count", "Every female"),
-    Column("sponge", "Sponge", "count", "Those of the females with eggs"),
-    Column("judged", "Judged", "count", "Legal crabs looked at for fullness"),
-    Column("light", "Light", "count", "Those of the judged that were light"),
-    Column("design", "Design", "text", "The kind of trap"),
-    Column("bait", "Bait", "text", "What it was baited with"),
-    Column("depth_m", "Depth", "depth", "Depth of water where it stood"),
-    Column("other", "Other kinds", "text", "Other species, as you would write them"),
-    Column("notes", "Notes", "text", "Anything else"),
+    Column("trap", say("Trap"), "text", say("The trap's label")),
+    Column("spot", say("Spot"), "text", say("Where it stood")),
+    Column("set_at", say("Set"), "time", say("When it went in; + and − move it by five minutes")),
+    Column(
+        "hauled_at", say("Hauled"), "time", say("When it came up; + and − move it by five minutes")
+    ),
+    Column("keepers", say("Keepers"), "count", say("Legal crabs")),
+    Column("shorts", say("Shorts"), "count", say("Undersize crabs, freed")),
+    Column("females", say("Females"), "count", say("Every female")),
+    Column("sponge", say("Sponge"), "count", say("Those of the females with eggs")),
+    Column("judged", say("Judged"), "count", say("Legal crabs looked at for fullness")),
+    Column("light", say("Light"), "count", say("Those of the judged that were light")),
+    Column("design", say("Design"), "text", say("The kind of trap")),
+    Column("bait", say("Bait"), "text", say("What it was baited with")),
+    Column("depth_m", say("Depth"), "depth", say("Depth of water where it stood")),
+    Column("other", say("Other kinds"), "text", say("Other species, as you would write them")),
+    Column("notes", say("Notes"), "text", say("Anything else")),
 )
 
 
@@ -76,7 +79,7 @@ def written(haul: Haul, column: Column, clock: Clock) -> str:
         return ""
     if column.kind == "time":
         local = value.astimezone(clock.zone)
-        return f"{local.day} {local:%b} {_clock(local, clock.style)}"
+        return say("{local.day} {local:%b} {clock}", local=local, clock=_clock(local, clock.style))
     if column.kind == "depth":
         return f"{round(metres_to(value, clock.style.length), 2):g}"
     return str(value)
@@ -98,9 +101,11 @@ def with_text(haul: Haul, column: Column, text: str, clock: Clock, day: date) ->
 
 def refusal(haul: Haul, column: Column, text: str, error: CellError) -> str:
     """Return the sentence that tells why a cell was not taken."""
-    trap = f"Trap {haul.trap}, " if haul.trap else ""
+    trap = say("Trap {trap}, ", trap=haul.trap) if haul.trap else ""
     place = f"{trap}{column.heading.lower()}"
-    return f"Not saved. {Problem(place, text.strip(), error.what, error.remedy)}."
+    return say(
+        "Not saved. {problem}.", problem=Problem(place, text.strip(), error.what, error.remedy)
+    )
 
 
 def _value(column: Column, text: str, clock: Clock, day: date) -> Any:
@@ -168,7 +173,9 @@ def _nearest(day: date, number: str | None, month: str | None) -> date:
         if _exists(year, at, int(number))
     ]
     if not dates:
-        raise CellError("is no date", "write it as day, month and clock, such as 22 Nov 7:40")
+        raise CellError(
+            say("is no date"), say("write it as day, month and clock, such as 22 Nov 7:40")
+        )
     return min(dates, key=lambda other: abs(other - day))
 
 

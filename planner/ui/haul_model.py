@@ -21,6 +21,7 @@ from planner.logbook import Crab, Haul
 from planner.ui import theme
 from planner.ui.haul_cells import COLUMNS, Clock, Column, heading, shown, written
 from planner.ui.haul_rows import Refused, nudged, typed
+from planner.words import say
 
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
@@ -92,8 +93,13 @@ class HaulModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.ForegroundRole and not written(haul, column, self._clock):
             return QColor(theme.current().quiet)
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            text = written(haul, column, self._clock) or "not recorded"
-            return f"{column.heading} of trap {haul.trap}: {text}"
+            text = written(haul, column, self._clock) or say("not recorded")
+            return say(
+                "{heading} of trap {trap}: {text_}",
+                heading=column.heading,
+                trap=haul.trap,
+                text_=text,
+            )
         return None
 
     def flags(self, index: Index) -> Qt.ItemFlag:
@@ -163,8 +169,14 @@ class HaulModel(QAbstractTableModel):
         """Return what a change of these cells is called."""
         headings = {COLUMNS[column].heading.lower() for _, column in cells}
         traps = {self.hauls[row].trap for row, _ in cells}
-        what = headings.pop() if len(headings) == 1 else f"{len(cells)} cells"
-        return f"{what} of {f'trap {traps.pop()}' if len(traps) == 1 else f'{len(traps)} traps'}"
+        what = headings.pop() if len(headings) == 1 else say("{n_cells} cells", n_cells=len(cells))
+        return say(
+            "{what} of {words}",
+            what=what,
+            words=say("trap {pop}", pop=traps.pop())
+            if len(traps) == 1
+            else say("{n_traps} traps", n_traps=len(traps)),
+        )
 
     def _tell(self, rows: Sequence[int], columns: Sequence[int]) -> None:
         if self.hauls:

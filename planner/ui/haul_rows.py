@@ -14,6 +14,7 @@ from planner.logbook.columns import CellError
 from planner.sites import Site
 from planner.trips import Plan
 from planner.ui.haul_cells import NUDGE, Clock, Column, refusal, with_text
+from planner.words import say
 
 _OLDEST: Final = datetime.min.replace(tzinfo=UTC)
 
@@ -119,7 +120,7 @@ def row_after(hauls: Sequence[Haul], at: int, trip: TripKey) -> Haul:
 
 def _free_name(log: Log, day: date) -> str:
     taken = {name for name, _ in log.by_trip}
-    name = f"{day.day} {day:%b %Y}"
+    name = say("{day.day} {day:%b %Y}", day=day)
     number = 2
     found = name
     while found in taken:
@@ -165,10 +166,12 @@ def nudged(hauls: Sequence[Haul], at: int, column: Column, steps: int) -> tuple[
         above = [getattr(other, column.field) for other in hauls[:at]]
         value = next((time for time in reversed(above) if time is not None), None)
     if value is None:
-        raise Refused("No time above to start from: type one, such as 7:40.")
+        raise Refused(say("No time above to start from: type one, such as 7:40."))
     made = replace(haul, **{column.field: value + steps * NUDGE})
     if made.set_at and made.hauled_at and made.hauled_at <= made.set_at:
-        raise Refused(f"Not saved. Trap {haul.trap} would come up before it went in.")
+        raise Refused(
+            say("Not saved. Trap {trap} would come up before it went in.", trap=haul.trap)
+        )
     return (*hauls[:at], made, *hauls[at + 1 :])
 
 

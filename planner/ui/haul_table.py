@@ -16,8 +16,9 @@ from PySide6.QtWidgets import (
 from planner.ui.haul_cells import COLUMNS
 from planner.ui.haul_model import HaulModel
 from planner.ui.typing_table import ENTER, CellEditor
+from planner.words import say
 
-KEYS_IN_WORDS = (
+KEYS_IN_WORDS = say(
     "Tab: next cell. Enter: next trap. Digits: type. + and −: five minutes. Delete: not "
     "recorded. Ctrl+D: as the trap above. Ctrl+Enter: add a trap. Ctrl+K: single crabs. "
     "Ctrl+Tab: leave the table."
@@ -41,7 +42,7 @@ class HaulTable(QTableView):
         model.refused.connect(self._stay)
         self.setModel(model)
         self.setItemDelegate(CellEditor(self._known_words, self))
-        self.setAccessibleName("Hauls of the trip, one row a trap")
+        self.setAccessibleName(say("Hauls of the trip, one row a trap"))
         self.setAccessibleDescription(KEYS_IN_WORDS)
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setEditTriggers(

@@ -11,6 +11,7 @@ from planner.logbook import Haul, Trip, TripOutcome
 from planner.logbook.log import haul_judged
 from planner.phrasing import count_text, light_text, one_in
 from planner.ui.haul_cells import COLUMNS, NOT_RECORDED, Column
+from planner.words import counted, say
 
 # Judgements: beyond these a slip of the finger is likelier than the catch.
 _MANY_CRABS: Final = 40
@@ -32,17 +33,29 @@ def totals(hauls: Sequence[Haul], trip: Trip | None = None) -> str:
     sums = {field: _sum(hauls, field) for field in _COUNTS}
     parts = [f"{sums[field]} {field}" for field in ("keepers", "shorts") if sums[field] is not None]
     if sums["females"] is not None:
-        sponge = f" ({sums['sponge']} sponge)" if sums["sponge"] else ""
-        parts.append(f"{sums['females']} females{sponge}")
+        sponge = say(" ({sums} sponge)", sums=sums["sponge"]) if sums["sponge"] else ""
+        parts.append(say("{sums} females{sponge}", sums=sums["females"], sponge=sponge))
     told = [pair for pair in map(haul_judged, hauls) if pair is not None]
     judged, lights = sum(pair[0] for pair in told), sum(pair[1] for pair in told)
     if judged:
         share = f": {light_words(judged, lights)}" if lights else ""
-        parts.append(f"{judged} judged, {lights} light{share}")
+        parts.append(
+            say("{judged} judged, {lights} light{share}", judged=judged, lights=lights, share=share)
+        )
     if trip is not None and trip.kitchen_picked is not None:
         light = NOT_RECORDED if trip.kitchen_light is None else str(trip.kitchen_light)
-        parts.append(f"in the kitchen {trip.kitchen_picked} picked, {light} light")
-    return f"{traps}: {', '.join(parts)}" if parts else f"{traps}, nothing counted yet"
+        parts.append(
+            say(
+                "in the kitchen {kitchen_picked} picked, {light} light",
+                kitchen_picked=trip.kitchen_picked,
+                light=light,
+            )
+        )
+    return (
+        f"{traps}: {', '.join(parts)}"
+        if parts
+        else say("{traps}, nothing counted yet", traps=traps)
+    )
 
 
 _COUNTS: Final = tuple(column.field for column in COLUMNS if column.kind == "count")
@@ -59,7 +72,11 @@ def promised(trip: Trip | None) -> str:
         return ""
     keepers = count_text(trip.promise.full_keepers)
     light = light_text(trip.promise.light_share)
-    return f"The plan forecast {keepers} full keepers; light crabs {light}."
+    return say(
+        "The plan forecast {keepers} full keepers; light crabs {light}.",
+        keepers=keepers,
+        light=light,
+    )
 
 
 def missing(hauls: Sequence[Haul], trip: Trip | None = None) -> str:
@@ -70,13 +87,19 @@ def missing(hauls: Sequence[Haul], trip: Trip | None = None) -> str:
         if in_kitchen and column.field in ("judged", "light"):
             continue
         empty = [
-            haul.trap or f"row {number}"
+            haul.trap or say("row {number}", number=number)
             for number, haul in enumerate(hauls, start=1)
             if getattr(haul, column.field) in (None, "") and not _needless(haul, column)
         ]
         if empty:
-            parts.append(f"{column.heading.lower()} of {_named(empty, len(hauls))}")
-    return f"Not recorded yet: {'; '.join(parts)}." if parts else ""
+            parts.append(
+                say(
+                    "{heading} of {named}",
+                    heading=column.heading.lower(),
+                    named=_named(empty, len(hauls)),
+                )
+            )
+    return say("Not recorded yet: {parts}.", parts="; ".join(parts)) if parts else ""
 
 
 def _needless(haul: Haul, column: Column) -> bool:
@@ -87,10 +110,10 @@ def _needless(haul: Haul, column: Column) -> bool:
 
 def _named(traps: list[str], of: int) -> str:
     if len(traps) == of and of > 1:
-        return "every trap"
+        return say("every trap")
     if len(traps) <= _NAMED_AT_MOST:
         return ", ".join(traps)
-    return f"{len(traps)} traps"
+    return say("{n_traps} traps", n_traps=len(traps))
 
 
 def doubts(hauls: Sequence[Haul], now: datetime, trip: Trip | None = None) -> list[str]:
@@ -103,7 +126,11 @@ def _kitchen(hauls: Sequence[Haul], trip: Trip | None) -> Iterator[str]:
     keepers = _sum(hauls, "keepers")
     picked = None if trip is None else trip.kitchen_picked
     if picked is not None and keepers is not None and picked > keepers:
-        yield f"{picked} crabs were picked in the kitchen, but {keepers} were kept. Is that right?"
+        yield say(
+            "{picked} crabs were picked in the kitchen, but {keepers} were kept. Is that right?",
+            picked=picked,
+            keepers=keepers,
+        )
 
 
 def _many(hauls: Sequence[Haul]) -> Iterator[str]:
@@ -111,7 +138,12 @@ def _many(hauls: Sequence[Haul]) -> Iterator[str]:
         for field in _COUNTS:
             count = getattr(haul, field)
             if count is not None and count > _MANY_CRABS:
-                yield f"Trap {haul.trap}: {count} {field} in one trap. Is that right?"
+                yield say(
+                    "Trap {trap}: {count} {field} in one trap. Is that right?",
+                    trap=haul.trap,
+                    count=count,
+                    field=field,
+                )
 
 
 def _soaks(hauls: Sequence[Haul]) -> Iterator[str]:
@@ -126,14 +158,18 @@ def _soaks(hauls: Sequence[Haul]) -> Iterator[str]:
             minutes = round(soak / timedelta(minutes=1))
             odd.setdefault(f"a soak of {minutes} minutes", []).append(haul.trap)
     for what, traps in odd.items():
-        yield f"Trap {_named(traps, 0)}: {what}. Are the dates right?"
+        yield say("Trap {named}: {what}. Are the dates right?", named=_named(traps, 0), what=what)
 
 
 def _doubled(hauls: Sequence[Haul]) -> Iterator[str]:
     times = Counter((haul.trap, haul.hauled_at) for haul in hauls if haul.trap)
     for (trap, _), count in times.items():
         if count > 1:
-            yield f"Trap {trap} is there {count} times with the same haul time."
+            yield say(
+                "Trap {trap} is there {count} times with the same haul time.",
+                trap=trap,
+                count=count,
+            )
 
 
 def _ahead(hauls: Sequence[Haul], now: datetime) -> Iterator[str]:
@@ -141,9 +177,11 @@ def _ahead(hauls: Sequence[Haul], now: datetime) -> Iterator[str]:
     if ahead:
         counted = any(haul.keepers is not None for haul in ahead)
         yield (
-            "Crabs are counted for a haul that lies ahead. Are the dates right?"
+            say("Crabs are counted for a haul that lies ahead. Are the dates right?")
             if counted
-            else "The times are the plan's and still lie ahead: correct them as you set and haul."
+            else say(
+                "The times are the plan's and still lie ahead: correct them as you set and haul."
+            )
         )
 
 
@@ -154,11 +192,20 @@ def trips_words(trips: Sequence[TripOutcome]) -> str:
     judged = [trip for trip in trips if trip.judged and trip.light is not None]
     crabs = sum(trip.judged or 0 for trip in judged)
     light = sum(trip.light or 0 for trip in judged)
-    parts = [f"{len(trips):,} {'trip' if len(trips) == 1 else 'trips'}", f"{hauls:,} hauls"]
+    parts = [
+        counted(len(trips), "trip"),
+        say("{hauls:,} hauls", hauls=hauls),
+    ]
     if keepers:
-        parts.append(f"{sum(keepers):,} keepers")
+        parts.append(say("{keepers:,} keepers", keepers=sum(keepers)))
     if crabs:
-        parts.append(f"{crabs:,} judged, light {light_words(crabs, light)}")
+        parts.append(
+            say(
+                "{crabs:,} judged, light {light_words}",
+                crabs=crabs,
+                light_words=light_words(crabs, light),
+            )
+        )
     return ", ".join(parts)
 
 

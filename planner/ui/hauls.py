@@ -33,6 +33,7 @@ from planner.ui.traps_window import TrapsWindow
 from planner.ui.trip_entry import TripEntry
 from planner.ui.trip_list import TripList
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 
 class HaulsView(QWidget):
@@ -61,28 +62,34 @@ class HaulsView(QWidget):
         self.locked = caution()
         self.locked.hide()
         self.unlock = button(
-            "Try again",
+            say("Try again"),
             lambda: self.bench.open(self.bench.source),
-            "Open the log for writing, if the other window is closed by now",
+            say("Open the log for writing, if the other window is closed by now"),
         )
         self.unlock.hide()
         self.from_plan = button("", self._start_from_plan)
-        self.like_last = button("New trip today", self._start_like_last)
-        self.like_last.setToolTip("A trip hauled today, with the traps and spots of the last one")
-        self.traps = button("Traps…", self._show_traps, "Every trap, what befell it, what it gave")
-        self.bin = button("Bin…", self._show_bin, "What was deleted, until you empty it")
-        self.look_back = button(
-            "Look back…", self._show_look_back, "Catch and light crabs over time and by kind"
+        self.like_last = button(say("New trip today"), self._start_like_last)
+        self.like_last.setToolTip(
+            say("A trip hauled today, with the traps and spots of the last one")
         )
-        self.delete = button("Delete trip", self._delete)
-        self.delete.setToolTip("Into the bin; Undo in the Edit menu brings it back at once")
+        self.traps = button(
+            say("Traps…"), self._show_traps, say("Every trap, what befell it, what it gave")
+        )
+        self.bin = button(say("Bin…"), self._show_bin, say("What was deleted, until you empty it"))
+        self.look_back = button(
+            say("Look back…"),
+            self._show_look_back,
+            say("Catch and light crabs over time and by kind"),
+        )
+        self.delete = button(say("Delete trip"), self._delete)
+        self.delete.setToolTip(say("Into the bin; Undo in the Edit menu brings it back at once"))
         self.entry.bar.addWidget(self.delete)
         self.files = LogFiles(self.bench)
-        self.import_first = button("Import a haul table…", self.files.import_table)
+        self.import_first = button(say("Import a haul table…"), self.files.import_table)
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACE * 2, SPACE, SPACE * 2, SPACE)
         column.setSpacing(SPACE)
-        top = title("Log hauls ")
+        top = title(say("Log hauls "))
         top.setWordWrap(False)
         top.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         begin = (self.from_plan, self.like_last)
@@ -92,9 +99,11 @@ class HaulsView(QWidget):
         locked.addWidget(self.unlock)
         column.addLayout(locked)
         nothing = Empty(
-            "No trip is logged yet. Every trip will be a row here, with what each trap gave: "
-            "forecasts, plans and trap comparisons learn from it. Begin with a new trip above, "
-            "or bring in a haul table (CSV) that you already keep.",
+            say(
+                "No trip is logged yet. Every trip will be a row here, with what each trap gave: "
+                "forecasts, plans and trap comparisons learn from it. Begin with a new trip above, "
+                "or bring in a haul table (CSV) that you already keep."
+            ),
             self.import_first,
         )
         self._stack = QStackedWidget()
@@ -148,15 +157,20 @@ class HaulsView(QWidget):
         may = book is not None and not book.read_only
         reason = "" if book is None or book.notice is None else f"{book.notice} "
         self.locked.setText(
-            f"⚠ {reason}This log is open for reading only, so nothing can be entered here."
+            say(
+                "⚠ {reason}This log is open for reading only, so nothing can be entered here.",
+                reason=reason,
+            )
         )
         self.locked.setVisible(not may and self.bench.clerk.idle)
         self.unlock.setVisible(self.locked.isVisibleTo(self) and book is not None)
         self.from_plan.setVisible(plan is not None)
         if plan is not None and site is not None:
             day = day_text(plan.haul_at.astimezone(site.zone).date())
-            self.from_plan.setText(f"New trip from {plan_name(plan.rank)} ({day})")
-            self.from_plan.setToolTip("Rows with the plan's times and spots and your traps")
+            self.from_plan.setText(
+                say("New trip from {plan_name} ({day})", plan_name=plan_name(plan.rank), day=day)
+            )
+            self.from_plan.setToolTip(say("Rows with the plan's times and spots and your traps"))
         for each in (self.from_plan, self.like_last):
             each.setEnabled(may and site is not None)
         for each in (self.delete, self.files.import_, self.files.paste, self.import_first):
@@ -241,12 +255,12 @@ class HaulsView(QWidget):
             trip = (hauls[0].trip, hauls[0].place)
             self._stack.setCurrentIndex(1)
             details = None if promise is None else Trip(*trip, promise=promise)
-            self.saver.save(trip, hauls, f"start of trip {trip[0]}", details)
+            self.saver.save(trip, hauls, say("start of trip {trip}", trip=trip[0]), details)
             self._show_trip(trip)
             self.entry.table.setFocus()
 
         self.bench.desk.start(
-            "new trip", "Laying out the traps", lambda _: trip_layout(site, log), done
+            "new trip", say("Laying out the traps"), lambda _: trip_layout(site, log), done
         )
 
     def _delete(self) -> None:
@@ -280,9 +294,12 @@ class HaulsView(QWidget):
         buttons = QMessageBox.StandardButton
         answer = QMessageBox.warning(
             self,
-            "Entries are not in the log yet",
-            "The log could not be written, and these trips hold entries that are only here: "
-            f"{', '.join(name for name, _ in self.saver.unsaved)}. Quit and lose them?",
+            say("Entries are not in the log yet"),
+            say(
+                "The log could not be written, and these trips hold entries that are "
+                "only here: {listed}. Quit and lose them?",
+                listed=", ".join((name for name, _ in self.saver.unsaved)),
+            ),
             buttons.Discard | buttons.Cancel,
             buttons.Cancel,
         )

@@ -33,11 +33,17 @@ from planner.ui.intake_text import (
     problem_lines,
 )
 from planner.ui.parts import body, button, caution, enter_presses_nothing, quiet
+from planner.words import say
 
-_ORDERS = (("", "choose"), ("dmy", "3/4 is 3 April"), ("mdy", "3/4 is 4 March"))
+_ORDERS = (("", "choose"), ("dmy", say("3/4 is 3 April")), ("mdy", say("3/4 is 4 March")))
 _DEPTHS = (("m", "metres"), ("ft", "feet"))
-_WATERS = (("C", "Celsius"), ("F", "Fahrenheit"))
-_LETTERS = (("", "as they seem"), ("cp1252", "Windows"), ("mac_roman", "old Mac"), ("cp850", "DOS"))
+_WATERS = (("C", say("Celsius")), ("F", say("Fahrenheit")))
+_LETTERS = (
+    ("", say("as they seem")),
+    ("cp1252", say("Windows")),
+    ("mac_roman", say("old Mac")),
+    ("cp850", "DOS"),
+)
 
 
 class IntakeDialog(QDialog):
@@ -67,8 +73,10 @@ class IntakeDialog(QDialog):
     def _lay_out(self) -> None:
         self.made_of = quiet()
         self.columns = QTableWidget(0, 3)
-        self.columns.setAccessibleName("Columns of the table, and what they mean")
-        self.columns.setHorizontalHeaderLabels(["In the table", "First values", "Means"])
+        self.columns.setAccessibleName(say("Columns of the table, and what they mean"))
+        self.columns.setHorizontalHeaderLabels(
+            [say("In the table"), say("First values"), say("Means")]
+        )
         self.columns.verticalHeader().hide()
         self.columns.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.columns.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
@@ -76,32 +84,32 @@ class IntakeDialog(QDialog):
         header = self.columns.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
-        self.place = self._line("Where a row names no place")
-        self.haul_clock = self._line("Such as 7:30, for rows that have only a date")
-        self.set_clock = self._line("Such as 17:00, for rows that have only a date")
+        self.place = self._line(say("Where a row names no place"))
+        self.haul_clock = self._line(say("Such as 7:30, for rows that have only a date"))
+        self.set_clock = self._line(say("Such as 17:00, for rows that have only a date"))
         self.order_box = self._box(_ORDERS, "order")
         self.depth_box = self._box(_DEPTHS, "depth")
         self.water_box = self._box(_WATERS, "water")
         self.encoding_box = self._box(_LETTERS, "encoding")
         self.form = QFormLayout()
         for label, widget in (
-            ("Place", self.place),
-            ("Day and month", self.order_box),
-            ("Usual time of hauling", self.haul_clock),
-            ("Usual time of setting", self.set_clock),
-            ("Depths are in", self.depth_box),
-            ("Water is in", self.water_box),
-            ("Letters are those of", self.encoding_box),
+            (say("Place"), self.place),
+            (say("Day and month"), self.order_box),
+            (say("Usual time of hauling"), self.haul_clock),
+            (say("Usual time of setting"), self.set_clock),
+            (say("Depths are in"), self.depth_box),
+            (say("Water is in"), self.water_box),
+            (say("Letters are those of"), self.encoding_box),
         ):
             self.form.addRow(label, widget)
         self.found = body()
         self.wrong = caution()
         self.problems = QPlainTextEdit()
         self.problems.setReadOnly(True)
-        self.problems.setAccessibleName("Every problem of the table")
+        self.problems.setAccessibleName(say("Every problem of the table"))
         self.problems.setTabChangesFocus(True)
         self.take = button("", self._take)
-        self.leave = button("Take nothing", self.reject)
+        self.leave = button(say("Take nothing"), self.reject)
         row = QHBoxLayout()
         row.addStretch(1)
         for each in (self.take, self.leave):
@@ -141,7 +149,7 @@ class IntakeDialog(QDialog):
                 item.setToolTip(text)
                 self.columns.setItem(at, column, item)
             box = QComboBox()
-            box.setAccessibleName(f"What {name} means")
+            box.setAccessibleName(say("What {name} means", name=name))
             for meaning, words in MEANING_CHOICES:
                 box.addItem(words, meaning)
             box.activated.connect(lambda _, at=at: self._mean(at))
@@ -182,15 +190,18 @@ class IntakeDialog(QDialog):
         ):
             self.form.setRowVisible(widget, needed)
         given_up = [
-            f"{name} is kept as it is: another column has its meaning now."
+            say("{name} is kept as it is: another column has its meaning now.", name=name)
             for at, name in enumerate(offer.grid.heading)
             if self.choices[at].currentData() and self._given_up(at)
         ]
         self.found.setText("\n".join([found(offer), *given_up]))
         lines = problem_lines(offer)
         self.wrong.setText(
-            f"⚠ {len(offer.intake.problems)} of its lines cannot be taken. Nothing is in the log "
-            "yet: mend the table and import it again, or take the others alone."
+            say(
+                "⚠ {n_problems} of its lines cannot be taken. Nothing is in the log yet: "
+                "mend the table and import it again, or take the others alone.",
+                n_problems=len(offer.intake.problems),
+            )
         )
         self.wrong.setVisible(bool(lines))
         self.problems.setPlainText("\n".join(lines))

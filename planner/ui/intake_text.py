@@ -14,6 +14,7 @@ from planner.intake.understanding import needs_order, order_of
 from planner.logbook import Log
 from planner.logbook.joining import join
 from planner.logbook.reading import Zones
+from planner.words import counted, say
 
 # Gives a table's grid under an encoding, None to find out.
 Read = Callable[[str | None], Grid]
@@ -21,9 +22,11 @@ Read = Callable[[str | None], Grid]
 MEANING_CHOICES: Final = tuple((meaning, IN_WORDS[meaning]) for meaning in ("", *MEANINGS))
 _EXAMPLES: Final = 3
 _QUESTIONS: Final = {
-    "place": "At which place was this? Fill it in above.",
-    "order": "Dates such as 3/4 can mean two days, and these rows do not tell which: choose above.",
-    "clock": "Some rows have a date without a time of day: give the usual one above.",
+    "place": say("At which place was this? Fill it in above."),
+    "order": say(
+        "Dates such as 3/4 can mean two days, and these rows do not tell which: choose above."
+    ),
+    "clock": say("Some rows have a date without a time of day: give the usual one above."),
 }
 
 
@@ -109,7 +112,12 @@ def column_rows(grid: Grid) -> list[tuple[str, str]]:
 
 def made_of(grid: Grid) -> str:
     """Return what kind of file it is, and how large."""
-    return f"{grid.source}: {grid.made_of}, {_many(len(grid.lines), grid.unit)} below the heading."
+    return say(
+        "{source}: {made_of}, {many} below the heading.",
+        source=grid.source,
+        made_of=grid.made_of,
+        many=_lines(grid),
+    )
 
 
 def found(offer: Offer) -> str:
@@ -117,38 +125,48 @@ def found(offer: Offer) -> str:
     intake = offer.intake
     if intake.questions:
         return "\n".join(_QUESTIONS[question] for question in intake.questions)
-    parts = [_many(offer.new, "new haul")] if offer.new or not offer.filled else []
+    parts = [counted(offer.new, "new haul")] if offer.new or not offer.filled else []
     if offer.filled:
-        parts.append(f"{_many(offer.filled, 'row')} filled that waited for the counts")
+        parts.append(
+            say("{rows} filled that waited for the counts", rows=counted(offer.filled, "row"))
+        )
     if offer.known:
-        parts.append(f"{offer.known} in the log already")
+        parts.append(say("{known} in the log already", known=offer.known))
     return "\n".join([f"{', '.join(parts)}.", *(f"{note}." for note in intake.notes)])
 
 
 def button_text(offer: Offer) -> str:
     """Return what the button does."""
     count = offer.new + offer.filled
-    good = "good " if offer.intake.problems else ""
-    return f"Take in {count} {good}{'haul' if count == 1 else 'hauls'}"
+    if offer.intake.problems:
+        return say("Take in {hauls}", hauls=counted(count, "good haul"))
+    return say("Take in {hauls}", hauls=counted(count, "haul"))
 
 
 def problem_lines(offer: Offer, most: int = 500) -> Sequence[str]:
     """Return every problem as a sentence; of very many, the first."""
     problems = [str(problem) for problem in offer.intake.problems]
     if len(problems) > most:
-        return [*problems[:most], f"and {len(problems) - most} more"]
+        return [*problems[:most], say("and {n_problems} more", n_problems=len(problems) - most)]
     return problems
 
 
 def taken_words(source: str, added: int, filled: int) -> str:
     """Return what was done."""
     if not added and not filled:
-        return f"{source}: nothing added; every haul in it is in the log already."
-    parts = [f"{_many(added, 'haul')} added"] if added else []
+        return say(
+            "{source}: nothing added; every haul in it is in the log already.", source=source
+        )
+    parts = [say("{hauls} added", hauls=counted(added, "haul"))] if added else []
     if filled:
-        parts.append(f"{_many(filled, 'row')} filled")
-    return f"{source}: {', '.join(parts)}. Undo in the Edit menu takes them out again."
+        parts.append(say("{rows} filled", rows=counted(filled, "row")))
+    return say(
+        "{source}: {parts}. Undo in the Edit menu takes them out again.",
+        source=source,
+        parts=", ".join(parts),
+    )
 
 
-def _many(count: int, what: str) -> str:
-    return f"{count} {what}" if count == 1 else f"{count} {what}s"
+def _lines(grid: Grid) -> str:
+    count = len(grid.lines)
+    return counted(count, "row") if grid.unit == "row" else counted(count, "line")

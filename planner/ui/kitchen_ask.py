@@ -15,6 +15,7 @@ from planner.logbook.rules import trip_problems
 from planner.ui.parts import body, button
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 # Longer ago nobody knows any more how a pot of crabs was.
 _REMEMBERED: Final = timedelta(days=14)
@@ -43,9 +44,14 @@ class KitchenAsk(QFrame):
         self._waiting: Sequence[Trip] = ()
         self._asked_of: object = None
         self.words = body()
-        self.picked, self.light = self._field("Crabs picked"), self._field("Light ones of those")
-        self.save = button("Save", self._save)
-        self.later = button("Not counted", self._next, "You can fill it in later, in Log hauls")
+        self.picked, self.light = (
+            self._field(say("Crabs picked")),
+            self._field(say("Light ones of those")),
+        )
+        self.save = button(say("Save"), self._save)
+        self.later = button(
+            say("Not counted"), self._next, say("You can fill it in later, in Log hauls")
+        )
         row = QHBoxLayout(self)
         row.setContentsMargins(SPACE * 2, SPACE // 2, SPACE * 2, SPACE // 2)
         row.addWidget(self.words, 1)
@@ -83,8 +89,11 @@ class KitchenAsk(QFrame):
         self.setVisible(bool(self._waiting))
         if self._waiting:
             self.words.setText(
-                f"How were the crabs of trip {self._waiting[0].name} in the kitchen? The count "
-                "teaches the forecast; leave it out when nobody counted."
+                say(
+                    "How were the crabs of trip {name} in the kitchen? The count teaches the "
+                    "forecast; leave it out when nobody counted.",
+                    name=self._waiting[0].name,
+                )
             )
             for line in (self.picked, self.light):
                 line.clear()
@@ -98,16 +107,22 @@ class KitchenAsk(QFrame):
         try:
             picked, light = (read_count(line.text().strip()) for line in (self.picked, self.light))
         except CellError as error:
-            self.words.setText(f"⚠ Not saved. The count {error.what}; {error.remedy}.")
+            self.words.setText(
+                say(
+                    "⚠ Not saved. The count {what}; {remedy}.", what=error.what, remedy=error.remedy
+                )
+            )
             return
         logged = self.bench.log.by_trip.get((trip.name, trip.place))
         told = replace(trip if logged is None else logged.trip, kitchen_picked=picked,
                        kitchen_light=light)  # fmt: skip
         problem = next(iter(trip_problems(told)), None)
         if problem is not None:
-            self.words.setText(f"⚠ Not saved. Light {problem.what}.")
+            self.words.setText(say("⚠ Not saved. Light {what}.", what=problem.what))
             return
         self.bench.change_log(
-            lambda book: book.save_details(told, f"kitchen count of trip {trip.name}")
+            lambda book: book.save_details(
+                told, say("kitchen count of trip {name}", name=trip.name)
+            )
         )
         self._next()

@@ -10,6 +10,7 @@ from planner.handouts.layout import TrapLayout, moved, trip_layout
 from planner.handouts.moved_traps import read_moves, trips_so_far, write_moves
 from planner.ui.haul_rows import trip_as_laid_out
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 Moves = dict[str, str]
 
@@ -49,7 +50,10 @@ class LayoutDesk(QObject):
             self.moves = read_moves(site.name, log)
         moves = dict(self.moves)
         self.bench.desk.start(
-            "layout", "Laying out the traps", lambda _: trip_layout(site, log, moves), self._show
+            "layout",
+            say("Laying out the traps"),
+            lambda _: trip_layout(site, log, moves),
+            self._show,
         )
 
     def _show(self, layout: TrapLayout) -> None:
@@ -76,12 +80,12 @@ class LayoutDesk(QObject):
         moves = {label: at for label, at in self.moves.items() if label != trap}
         if spot != at_first:
             moves[trap] = spot
-        self._make(f"{trap} to {spot}", moves)
+        self._make(say("{trap} to {spot}", trap=trap, spot=spot), moves)
 
     def as_proposed(self) -> None:
         """Put every trap back where it was proposed."""
         if self.moves:
-            self._make("layout as proposed", {})
+            self._make(say("layout as proposed"), {})
 
     def spot_of(self, trap: str) -> str | None:
         """Return where a trap goes; None for one that is not aboard."""
@@ -114,7 +118,7 @@ class LayoutDesk(QObject):
         self.moves = moves
         write_moves(self.bench.site.name, self.bench.log, moves)
         placed = moved(self.layout.proposed, moves, self.layout.spots)
-        worth = "Working out what this layout is worth…" if self.layout.sentence else ""
+        worth = say("Working out what this layout is worth…") if self.layout.sentence else ""
         self.layout = replace(self.layout, placed=placed, sentence=worth)
         self.changed.emit()
         self.refresh()
@@ -135,13 +139,16 @@ class LayoutDesk(QObject):
         rows = trip_as_laid_out(log, site, self.bench.state.today, layout)
         name = rows[0].trip
         self.bench.change_log(
-            lambda book: book.save_trip(name, rows, change=f"start of trip {name}"),
+            lambda book: book.save_trip(name, rows, change=say("start of trip {name}", name=name)),
             lambda _: self._started(name),
         )
 
     def _started(self, name: str) -> None:
         self.bench.state.change(view="hauls")
         self.bench.notice.emit(
-            f"Trip {name} stands in the log with the traps as laid out. Correct what went "
-            "otherwise; Undo in the Edit menu takes it out again."
+            say(
+                "Trip {name} stands in the log with the traps as laid out. Correct what "
+                "went otherwise; Undo in the Edit menu takes it out again.",
+                name=name,
+            )
         )

@@ -19,13 +19,14 @@ from planner.ui.layout_desk import LayoutDesk
 from planner.ui.parts import button, quiet
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
+from planner.words import counted, say
 
 _TALLEST_PX = 460
-_HOW = (
+_HOW = say(
     "Drag a trap to another spot, or choose it and press Alt with the up or down arrow. "
     "Ctrl+Z takes a move back."
 )
-_NONE = (
+_NONE = say(
     "Which trap goes where on the next trip will stand here. Give the place its spots in the "
     "place book, and log traps with their design and spot."
 )
@@ -42,17 +43,21 @@ class LayoutEditor(QWidget):
         self.tree = LayoutTree()
         self.worth = quiet()
         self.how = quiet(_HOW)
-        self.above = button("Spot above", lambda: self._step(-1), "Alt with the up arrow")
-        self.below = button("Spot below", lambda: self._step(1), "Alt with the down arrow")
-        self.undo = button("Undo move", self.layouts.undo)
-        self.redo = button("Redo move", self.layouts.redo)
+        self.above = button(say("Spot above"), lambda: self._step(-1), say("Alt with the up arrow"))
+        self.below = button(
+            say("Spot below"), lambda: self._step(1), say("Alt with the down arrow")
+        )
+        self.undo = button(say("Undo move"), self.layouts.undo)
+        self.redo = button(say("Redo move"), self.layouts.redo)
         self.proposed = button(
-            "As proposed", self.layouts.as_proposed, "Put every trap back where it was proposed"
+            say("As proposed"),
+            self.layouts.as_proposed,
+            say("Put every trap back where it was proposed"),
         )
         self.log = button(
-            "Start this trip in the log",
+            say("Start this trip in the log"),
             self.layouts.start_trip,
-            "Rows with the traps at these spots, to fill in as you haul",
+            say("Rows with the traps at these spots, to fill in as you haul"),
         )
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -100,8 +105,8 @@ class LayoutEditor(QWidget):
         self.above.setEnabled(self._beside(trap, -1) is not None)
         self.below.setEnabled(self._beside(trap, 1) is not None)
         for each, verb, name in (
-            (self.undo, "Undo", desk.undo_name),
-            (self.redo, "Redo", desk.redo_name),
+            (self.undo, say("Undo"), desk.undo_name),
+            (self.redo, say("Redo"), desk.redo_name),
         ):
             each.setEnabled(name is not None)
             each.setToolTip(f"{verb}: {name}" if name else "")
@@ -135,8 +140,8 @@ class LayoutTree(QTreeWidget):
     def __init__(self) -> None:
         super().__init__()
         self.setColumnCount(2)
-        self.setHeaderLabels(["Spot and traps", "Design"])
-        self.setAccessibleName("Layout of the next trip")
+        self.setHeaderLabels([say("Spot and traps"), say("Design")])
+        self.setAccessibleName(say("Layout of the next trip"))
         self.setAccessibleDescription(_HOW)
         self.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
         self.setItemsExpandable(False)
@@ -158,7 +163,7 @@ class LayoutTree(QTreeWidget):
             return
         for spot in layout.spots:
             here = [each for each in layout.placed if each.spot == spot]
-            count = f"{len(here)} trap{'' if len(here) == 1 else 's'}" if here else "no trap"
+            count = counted(len(here), "trap") if here else say("no trap")
             top = QTreeWidgetItem(self, [spot, count])
             top.setData(0, Qt.ItemDataRole.UserRole, spot)
             top.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsDropEnabled)

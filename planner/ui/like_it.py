@@ -14,16 +14,17 @@ from planner.ui.theme import SPACE
 from planner.ui.whole_lines import WholeLines
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.trips import SimilarTrip
 
 _SHOWN = 5
-_NONE_EVER = (
+_NONE_EVER = say(
     "No trips are logged here yet. Logged trips that had the same moon, season and water as the "
     "chosen day will be listed here, with how full the crabs were."
 )
-_NONE_BEFORE = "No trip was logged here before that day."
+_NONE_BEFORE = say("No trip was logged here before that day.")
 
 
 class LikeItPanel(Card):
@@ -35,9 +36,9 @@ class LikeItPanel(Card):
     found = Signal(object, object)
 
     def __init__(self, bench: Workbench) -> None:
-        super().__init__("Past trips like it")
+        super().__init__(say("Past trips like it"))
         self.bench, self.state = bench, bench.state
-        scroll = WholeLines("Past trips like the chosen day")
+        scroll = WholeLines(say("Past trips like the chosen day"))
         self._list = scroll.words
         self._list.setSpacing(2)
         self.column.addWidget(scroll, 1)
@@ -60,7 +61,7 @@ class LikeItPanel(Card):
             self._fill([], "")
             return
         log = self.bench.log
-        self.heading.setText(f"Past trips like {day_text(day)}")
+        self.heading.setText(say("Past trips like {day}", day=day_text(day)))
         inside = outlook.days[0] <= day <= outlook.days[-1]
         water_c = float(outlook.forecast.water_c[outlook.index(day)]) if inside else None
 
@@ -91,7 +92,12 @@ class LikeItPanel(Card):
 def _lines(trip: SimilarTrip) -> list[QLabel]:
     outcome, said = trip.outcome, outcome_text(trip.outcome)
     if trip.light is not None:
-        said = f"{outcome.light} of {outcome.judged} light: {light_text(trip.light)}"
+        said = say(
+            "{light} of {judged} light: {share}",
+            light=outcome.light,
+            judged=outcome.judged,
+            share=light_text(trip.light),
+        )
     near = quiet(f"{trip.how_near[:1].upper()}{trip.how_near[1:]}")
     near.setContentsMargins(0, 0, 0, SPACE)
     return [heading(f"{day_text(trip.day)} {trip.day.year}"), body(said), near]

@@ -18,6 +18,7 @@ from planner.phrasing import (
 )
 from planner.sites import Site
 from planner.trips import Plan
+from planner.words import say
 
 
 def trip_key(site: Site, plan: Plan) -> str:
@@ -27,19 +28,23 @@ def trip_key(site: Site, plan: Plan) -> str:
 
 def headline(site: Site, plan: Plan, style: Style) -> str:
     """Return the line at the top."""
-    return (
-        f"Set {day_clock_text(plan.set_at, site.zone, style)}, haul "
-        f"{day_clock_text(plan.haul_at, site.zone, style)} {zone_text(plan.haul_at, site.zone)}"
+    return say(
+        "Set {set_at}, haul {haul_at} {zone}",
+        set_at=day_clock_text(plan.set_at, site.zone, style),
+        haul_at=day_clock_text(plan.haul_at, site.zone, style),
+        zone=zone_text(plan.haul_at, site.zone),
     )
 
 
 def summary(facts: TripFacts, style: Style) -> str:
     """Return when to leave, and what to expect."""
     plan = facts.plan
-    return (
-        f"Leave with bait at {clock_text(facts.leave_at, facts.site.zone, style)}. Soak "
-        f"{soak_text(plan.soak_h)}, {count_text(plan.full_keepers)} full keepers, light crabs "
-        f"{light_text(plan.light_share)}."
+    return say(
+        "Leave with bait at {clock}. Soak {soak}, {count} full keepers, light crabs {light}.",
+        clock=clock_text(facts.leave_at, facts.site.zone, style),
+        soak=soak_text(plan.soak_h),
+        count=count_text(plan.full_keepers),
+        light=light_text(plan.light_share),
     )
 
 
@@ -54,13 +59,18 @@ def layout_lines(facts: TripFacts, style: Style) -> list[tuple[str, str]]:
     for spot, traps in at.items():
         water = waters.get(spot)
         if water is None:
-            lines.append((", ".join(traps), "No spots are entered for this place."))
+            lines.append((", ".join(traps), say("No spots are entered for this place.")))
             continue
         least = water.over_trap_least_m
         cover = (
-            f"at least {height_text(least, style)} over the trap"
+            say("at least {height} over the trap", height=height_text(least, style))
             if least > 0
-            else "the trap stands dry at the lowest water"
+            else say("the trap stands dry at the lowest water")
         )
-        lines.append((f"{spot}: {', '.join(traps)}", f"{cover}; {line_text(water, style)} of line"))
+        lines.append(
+            (
+                f"{spot}: {', '.join(traps)}",
+                say("{cover}; {line} of line", cover=cover, line=line_text(water, style)),
+            )
+        )
     return lines

@@ -49,6 +49,7 @@ from planner.ui.theme import SPACE
 from planner.ui.ticks import read_ticks, write_ticks
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 
 class LoadView(QWidget):
@@ -80,26 +81,36 @@ class LoadView(QWidget):
         self._summary = quiet()
         self._done = body()
         self.paper = QComboBox()
-        self.paper.addItems(["Letter", "A4"])
-        self.paper.setAccessibleName("Paper of the sheets")
+        self.paper.addItems([say("Letter"), "A4"])
+        self.paper.setAccessibleName(say("Paper of the sheets"))
         self.paper.setCurrentIndex(0 if usual_paper() == "letter" else 1)
         self.sheet = button(
-            "Print or save trip sheet…", self._save_sheet, "One page to take along, as a PDF"
+            say("Print or save trip sheet…"),
+            self._save_sheet,
+            say("One page to take along, as a PDF"),
         )
         self.calendar = button(
-            "Calendar…", self._save_calendar, "Check, set and haul with alarms, for any calendar"
+            say("Calendar…"),
+            self._save_calendar,
+            say("Check, set and haul with alarms, for any calendar"),
         )
         self.waypoints = button(
-            "Waypoints…", self._save_waypoints, "The spots with their traps, for a plotter (GPX)"
+            say("Waypoints…"),
+            self._save_waypoints,
+            say("The spots with their traps, for a plotter (GPX)"),
         )
         self.water = button(
-            "Water table…", self._save_water, "The water at each spot every ten minutes (CSV)"
+            say("Water table…"),
+            self._save_water,
+            say("The water at each spot every ten minutes (CSV)"),
         )
         self.on_deck = DeckButton(self.bench, self._deck_rows, paper=self._chosen_paper)
         self.other = button(
-            "Another plan", self._to_dates, "Choose dates: pick another plan to load up for"
+            say("Another plan"),
+            self._to_dates,
+            say("Choose dates: pick another plan to load up for"),
         )
-        self.to_dates = button("Choose dates", self._to_dates)
+        self.to_dates = button(say("Choose dates"), self._to_dates)
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACE * 2, SPACE, SPACE * 2, SPACE)
         self._waiting = Empty("", self.to_dates)
@@ -121,7 +132,7 @@ class LoadView(QWidget):
         column.addWidget(self._done)
         paper = QHBoxLayout()
         paper.setContentsMargins(0, 0, 0, 0)
-        label = QLabel("Paper")
+        label = QLabel(say("Paper"))
         label.setBuddy(self.paper)
         paper.addWidget(label)
         paper.addWidget(self.paper)
@@ -149,7 +160,7 @@ class LoadView(QWidget):
         scroll.setFrameShape(QScrollArea.Shape.NoFrame)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setWidget(inside)
-        scroll.setAccessibleName("Checklist")
+        scroll.setAccessibleName(say("Checklist"))
         return scroll
 
     # -- showing -----------------------------------------------------------------------------
@@ -186,15 +197,15 @@ class LoadView(QWidget):
         def work(_: Checkpoint) -> TripFacts:
             return trip_facts(site, plan, log, water_c)
 
-        self.bench.desk.start("load up", "Packing the list", work, self._show, self._failed)
+        self.bench.desk.start("load up", say("Packing the list"), work, self._show, self._failed)
 
     def _why_none(self) -> str:
         if self.bench.plans is None:
-            return (
+            return say(
                 "The plans are being worked out. What goes aboard for the chosen one will be "
                 "here: traps and lines, bait, rules of the place, safety, and the trip sheet."
             )
-        return (
+        return say(
             "No plan is chosen. Choose dates first; what goes aboard for that trip will be here: "
             "traps and lines, bait, rules of the place, safety, and the trip sheet to print."
         )
@@ -237,16 +248,18 @@ class LoadView(QWidget):
         if facts.traps.sentence:
             lines.append(quiet(facts.traps.sentence))
         if len(facts.traps.spots) > 1:
-            lines.append(button("Move traps…", self._move_traps, "Put traps at other spots"))
-        return Card("Where the traps go, in the order of setting", *lines)
+            lines.append(
+                button(say("Move traps…"), self._move_traps, say("Put traps at other spots"))
+            )
+        return Card(say("Where the traps go, in the order of setting"), *lines)
 
     def _move_traps(self) -> None:
         dialog = QDialog(self)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.setWindowTitle("Where the traps go")
+        dialog.setWindowTitle(say("Where the traps go"))
         column = QVBoxLayout(dialog)
         column.addWidget(LayoutEditor(self.bench))
-        column.addWidget(button("Done", dialog.accept), alignment=Qt.AlignmentFlag.AlignRight)
+        column.addWidget(button(say("Done"), dialog.accept), alignment=Qt.AlignmentFlag.AlignRight)
         dialog.resize(520, 680)
         dialog.open()
 
@@ -260,7 +273,13 @@ class LoadView(QWidget):
 
     def _count(self) -> None:
         keys = {line.key for card in self.cards for line in card.lines}
-        self._done.setText(f"{len(keys & self.ticks)} of {len(keys)} ticked off for this trip")
+        self._done.setText(
+            say(
+                "{ticked} of {whole} ticked off for this trip",
+                ticked=len(keys & self.ticks),
+                whole=len(keys),
+            )
+        )
 
     # -- taking along ------------------------------------------------------------------------
 
@@ -280,7 +299,7 @@ class LoadView(QWidget):
         from planner.handouts.sheet_pdf import write_sheet
 
         facts, today, style = self.facts, self.state.today, self.state.style
-        path = self._ask("Save the trip sheet", "pdf", "PDF (*.pdf)")
+        path = self._ask(say("Save the trip sheet"), "pdf", say("PDF (*.pdf)"))
         if facts is None or path is None:
             return
         paper = self._chosen_paper()
@@ -289,19 +308,21 @@ class LoadView(QWidget):
             write_sheet(trip_sheet(facts, today, style), path, paper)
 
         def done(_: None) -> None:
-            self.bench.notice.emit(f"Trip sheet written to {path}. Print it from there.")
+            self.bench.notice.emit(
+                say("Trip sheet written to {path}. Print it from there.", path=path)
+            )
             QDesktopServices.openUrl(QUrl.fromLocalFile(str(path)))
 
-        self.bench.desk.start("sheet", "Writing the trip sheet", work, done)
+        self.bench.desk.start("sheet", say("Writing the trip sheet"), work, done)
 
     def _save_calendar(self) -> None:
         facts, style = self.facts, self.state.style
         if facts is not None:
             site, plan, now = facts.site, facts.plan, datetime.now(UTC)
             self._write(
-                "Save the calendar file",
+                say("Save the calendar file"),
                 "ics",
-                "Calendar (*.ics)",
+                say("Calendar (*.ics)"),
                 lambda: calendar_file(site, plan, style, now),
             )
 
@@ -313,9 +334,9 @@ class LoadView(QWidget):
                 self.bench.notice.emit(no_positions(facts.site))
                 return
             self._write(
-                "Save the waypoints",
+                say("Save the waypoints"),
                 "gpx",
-                "Waypoints (*.gpx)",
+                say("Waypoints (*.gpx)"),
                 lambda: waypoints_gpx(facts, style, now),
             )
 
@@ -324,9 +345,9 @@ class LoadView(QWidget):
         if facts is not None:
             site, plan = facts.site, facts.plan
             self._write(
-                "Save the water",
+                say("Save the water"),
                 "csv",
-                "Table (*.csv)",
+                say("Table (*.csv)"),
                 lambda: water_csv(site, plan, style).encode(),
             )
 
@@ -336,9 +357,9 @@ class LoadView(QWidget):
             return
         self.bench.desk.start(
             f"write {suffix}",
-            "Writing",
+            say("Writing"),
             lambda _: write_whole(path, content()),
-            lambda _: self.bench.notice.emit(f"Written to {path}."),
+            lambda _: self.bench.notice.emit(say("Written to {path}.", path=path)),
         )
 
     def _ask(self, asked: str, suffix: str, kinds: str) -> Path | None:

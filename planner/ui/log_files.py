@@ -20,9 +20,10 @@ from planner.ui.intake_text import Offer, Read, first_offer, offer, taken_words
 from planner.ui.parts import button
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.words import say
 
-_IN: Final = "Tables and logs (*.csv *.txt *.tsv *.xlsx *.logbook);;All files (*)"
-_OUT: Final = "Haul table (*.csv);;Workbook (*.xlsx);;Whole log to keep or carry (*.logbook)"
+_IN: Final = say("Tables and logs (*.csv *.txt *.tsv *.xlsx *.logbook);;All files (*)")
+_OUT: Final = say("Haul table (*.csv);;Workbook (*.xlsx);;Whole log to keep or carry (*.logbook)")
 
 
 class LogFiles(QWidget):
@@ -31,9 +32,13 @@ class LogFiles(QWidget):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self.bench = bench
-        self.import_ = button("Import…", self.import_table, "A table (CSV or XLSX) of any make")
-        self.paste = button("Paste", self.paste_table, "Take in the text that the tally page gave")
-        self.export = button("Export…", self.export_log, "CSV, XLSX, or all in one file")
+        self.import_ = button(
+            say("Import…"), self.import_table, say("A table (CSV or XLSX) of any make")
+        )
+        self.paste = button(
+            say("Paste"), self.paste_table, say("Take in the text that the tally page gave")
+        )
+        self.export = button(say("Export…"), self.export_log, say("CSV, XLSX, or all in one file"))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         for each in (self.import_, self.paste, self.export):
@@ -60,7 +65,7 @@ class LogFiles(QWidget):
     def paste_table(self) -> None:
         """Show what taking in the text of the clipboard would do."""
         raw = QGuiApplication.clipboard().text().encode("utf-8", "replace")
-        self._understand(lambda _: grid_of(raw, "pasted text"))
+        self._understand(lambda _: grid_of(raw, say("pasted text")))
 
     def _understand(self, read: Read) -> None:
         """Understand a table; one of our own making without a fault is taken at once."""
@@ -76,7 +81,7 @@ class LogFiles(QWidget):
             else:
                 self._ask(made, read)
 
-        self.bench.desk.start("intake", "Reading the table", work, done)
+        self.bench.desk.start("intake", say("Reading the table"), work, done)
 
     def _ask(self, made: Offer, read: Read) -> None:
         dialog = IntakeDialog(made, self)
@@ -98,7 +103,7 @@ class LogFiles(QWidget):
             dialog.show_offer(before)
             self.bench.trouble.emit(str(error))
 
-        self.bench.desk.start("intake", "Reading the table", work, dialog.show_offer, failed)
+        self.bench.desk.start("intake", say("Reading the table"), work, dialog.show_offer, failed)
 
     def _take_in(self, made: Offer) -> None:
         source, hauls = made.grid.source, made.intake.hauls
@@ -107,27 +112,34 @@ class LogFiles(QWidget):
             added, filled = (0, 0) if change is None else (change.added, change.filled)
             self.bench.notice.emit(taken_words(source, added, filled))
 
-        self.bench.change_log(lambda book: book.add_hauls(hauls, f"import of {source}"), done)
+        self.bench.change_log(
+            lambda book: book.add_hauls(hauls, say("import of {source}", source=source)), done
+        )
 
     def _return_to(self, path: str) -> None:
         """Take a whole log over where there is none yet."""
         if self.bench.log.hauls:
             self.bench.trouble.emit(
-                f"{Path(path).name} is a whole log and would take the place of this one. To have "
-                "that: Backups of the log in the File menu, Another file. To add its hauls to "
-                "these, export it as CSV where it is, and import that."
+                say(
+                    "{name} is a whole log and would take the place of this one. To have "
+                    "that: Backups of the log in the File menu, Another file. To add its "
+                    "hauls to these, export it as CSV where it is, and import that.",
+                    name=Path(path).name,
+                )
             )
             return
         self.bench.change_log(
             lambda book: book.restore(path),
-            lambda _: self.bench.notice.emit(f"The log is what {Path(path).name} holds."),
+            lambda _: self.bench.notice.emit(
+                say("The log is what {name} holds.", name=Path(path).name)
+            ),
         )
 
     # -- out ---------------------------------------------------------------------------------
 
     def export_log(self) -> None:
         """Let the user pick a name; its ending says in which form everything is written."""
-        chosen, kind = QFileDialog.getSaveFileName(self, "Export the log", "hauls.csv", _OUT)
+        chosen, kind = QFileDialog.getSaveFileName(self, say("Export the log"), "hauls.csv", _OUT)
         if not chosen:
             return
         path = Path(chosen)
@@ -139,9 +151,11 @@ class LogFiles(QWidget):
         logbook = None if book is None else book.path
         self.bench.desk.start(
             "export",
-            "Writing the log",
+            say("Writing the log"),
             lambda _: self._write(log, logbook, path),
-            lambda _: self.bench.notice.emit(f"{len(log.hauls)} hauls written to {path}."),
+            lambda _: self.bench.notice.emit(
+                say("{n_hauls} hauls written to {path}.", n_hauls=len(log.hauls), path=path)
+            ),
         )
 
     def _write(self, log: Log, logbook: Path | None, path: Path) -> None:
@@ -153,7 +167,7 @@ class LogFiles(QWidget):
             from planner.logbook.portable import write_portable
 
             if logbook is None:
-                raise PlannerError("This log is read from a table: export it as CSV or XLSX.")
+                raise PlannerError(say("This log is read from a table: export it as CSV or XLSX."))
             write_portable(logbook, path)
         else:
             export_table(log, path, self._zone_of)

@@ -49,14 +49,15 @@ from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 _FILTERS: Final = (
-    ("place", "Place"),
-    ("year", "Year"),
-    ("quarter", "Season"),
-    ("design", "Kind of trap"),
-    ("spot", "Spot"),
-    ("bait", "Bait"),
+    ("place", say("Place")),
+    ("year", say("Year")),
+    ("quarter", say("Season")),
+    ("design", say("Kind of trap")),
+    ("spot", say("Spot")),
+    ("bait", say("Bait")),
 )
 _TICK_PX: Final = 84
 _APART_PX: Final = 20
@@ -150,7 +151,7 @@ class LookBackWindow(QDialog):
     def __init__(self, bench: Workbench, parent: QWidget) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle("Look back")
+        self.setWindowTitle(say("Look back"))
         self.resize(1060, 660)
         self.bench = bench
         self.frame: Frame | None = None
@@ -161,19 +162,21 @@ class LookBackWindow(QDialog):
         self.refresh()
 
     def _lay_out(self) -> None:
-        self.by = self._box("Group by")
+        self.by = self._box(say("Group by"))
         for key, words in BY_CHOICES:
             self.by.addItem(words, key)
         self.filters = {name: self._box(words) for name, words in _FILTERS}
         self.filters["quarter"].addItem("all", "")
         for quarter in QUARTERS:
             self.filters["quarter"].addItem(quarter, quarter)
-        named = [("Group by", self.by), *((words, self.filters[n]) for n, words in _FILTERS)]
+        named = [(say("Group by"), self.by), *((words, self.filters[n]) for n, words in _FILTERS)]
         self.summary = body()
         self.catch = GroupChart("Keepers a haul", "keepers a haul", percent=False)
-        self.light = GroupChart("Light crabs of 100 judged", "light, of 100 judged", percent=True)
-        self._model = RowsModel(("Month", *COLUMNS), NUMBERS, self)
-        self.table = rows_table(self._model, "What each group gave", wide=0)
+        self.light = GroupChart(
+            say("Light crabs of 100 judged"), say("light, of 100 judged"), percent=True
+        )
+        self._model = RowsModel((say("Month"), *COLUMNS), NUMBERS, self)
+        self.table = rows_table(self._model, say("What each group gave"), wide=0)
         self.table.setWordWrap(False)
         self.table.horizontalHeader().setResizeContentsPrecision(40)
         # Thousands of rows: fitting each to its words would be felt.
@@ -214,7 +217,9 @@ class LookBackWindow(QDialog):
         def zone(place: str) -> ZoneInfo | None:
             return site.zone if site is not None and site.name == place else book_zone(place)
 
-        self.bench.desk.start("look back", "Looking back", lambda _: frame_of(log, zone), self._got)
+        self.bench.desk.start(
+            "look back", say("Looking back"), lambda _: frame_of(log, zone), self._got
+        )
 
     def _got(self, frame: Frame) -> None:
         self.frame = frame
@@ -257,7 +262,7 @@ class LookBackWindow(QDialog):
 
     def _leave(self, *_: Any) -> None:
         self.bench.log_changed.disconnect(self.refresh)
-        for job in ("look back", "look back groups"):
+        for job in (say("look back"), say("look back groups")):
             self.bench.desk.stop(job)
 
 

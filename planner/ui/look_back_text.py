@@ -9,17 +9,25 @@ from typing import Final
 from planner.estimates import Interval
 from planner.phrasing import one_in
 from planner.trips.looking_back import By, Filters, Frame, Group
+from planner.words import counted, say
 
 BY_CHOICES: Final[tuple[tuple[By, str], ...]] = (
-    ("month", "Month"),
-    ("year", "Year"),
-    ("trip", "Trip"),
-    ("place", "Place"),
-    ("design", "Kind of trap"),
-    ("spot", "Spot"),
-    ("bait", "Bait"),
+    ("month", say("Month")),
+    ("year", say("Year")),
+    ("trip", say("Trip")),
+    ("place", say("Place")),
+    ("design", say("Kind of trap")),
+    ("spot", say("Spot")),
+    ("bait", say("Bait")),
 )
-COLUMNS: Final = ("Trips", "Hauls", "Keepers", "A haul (80%)", "Judged", "Light (80%)")
+COLUMNS: Final = (
+    say("Trips"),
+    say("Hauls"),
+    say("Keepers"),
+    "A haul (80%)",
+    say("Judged"),
+    "Light (80%)",
+)
 NUMBERS: Final = (1, 2, 3, 4, 5, 6)
 MOST_ROWS: Final = 2000
 
@@ -45,35 +53,45 @@ def rate_text(rate: Interval | None) -> str:
     if rate is None:
         return "–"
     if math.isnan(rate.low):
-        return f"{rate.mean:.1f}"
-    return f"{rate.mean:.1f} ({rate.low:.1f}-{rate.high:.1f})"
+        return say("{mean:.1f}", mean=rate.mean)
+    return say("{mean:.1f} ({low:.1f}-{high:.1f})", mean=rate.mean, low=rate.low, high=rate.high)
 
 
 def share_text(share: Interval | None) -> str:
     """Return "9% (6%-13%)"."""
     if share is None:
         return "–"
-    return f"{share.mean:.0%} ({share.low:.0%}-{share.high:.0%})"
+    return say("{mean:.0%} ({low:.0%}-{high:.0%})", mean=share.mean, low=share.low, high=share.high)
 
 
 def summary(whole: Group | None, groups: Sequence[Group], by: By) -> str:
     """Return all that is filtered in a sentence, and what a comparison by kind needs to hear."""
     if whole is None:
-        return "No haul is like that. Take a filter away."
-    said = [f"{_many(whole.trips, 'trip')}, {_many(whole.hauls, 'haul')}"]
+        return say("No haul is like that. Take a filter away.")
+    said = [f"{counted(whole.trips, 'trip')}, {counted(whole.hauls, 'haul')}"]
     if whole.rate is not None:
-        said.append(f"{whole.keepers} keepers, {rate_text(whole.rate)} a haul")
+        said.append(
+            say(
+                "{keepers} keepers, {rate} a haul",
+                keepers=whole.keepers,
+                rate=rate_text(whole.rate),
+            )
+        )
     if whole.share is not None:
-        light = "none light" if whole.light == 0 else f"{one_in(whole.share.mean)} light"
-        said.append(f"{whole.judged} judged, {light}")
-    text = f"{'; '.join(said)}. Brackets hold 8 times in 10, as trips differ."
+        light = (
+            say("none light")
+            if whole.light == 0
+            else say("{one_in} light", one_in=one_in(whole.share.mean))
+        )
+        said.append(say("{judged} judged, {light}", judged=whole.judged, light=light))
+    text = say("{said}. Brackets hold 8 times in 10, as trips differ.", said="; ".join(said))
     if by in ("design", "spot", "bait") and len(groups) > 1:
-        text += (
+        text += say(
             " Unlike hauls stand side by side here: whether one really is better, "
             "Weigh evidence tells."
         )
     if len(groups) > MOST_ROWS:
-        text += f" The table has the newest {MOST_ROWS}."
+        text += say(" The table has the newest {most_rows}.", most_rows=MOST_ROWS)
     return text
 
 
@@ -90,7 +108,3 @@ def filters_of(values: dict[str, str]) -> Filters:
         **{name: value or None for name, value in values.items()},
         year=int(year) if year else None,
     )
-
-
-def _many(count: int, what: str) -> str:
-    return f"{count} {what}" if count == 1 else f"{count} {what}s"

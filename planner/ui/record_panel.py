@@ -23,6 +23,7 @@ from planner.ui.parts import Card, body, heading, quiet
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.trip_chart import mark_size
+from planner.words import say
 
 _SCORES_PX = 140
 
@@ -31,7 +32,7 @@ class RecordChart(Chart):
     """Forecast along, outcome up: right forecasts scatter about the line of equals."""
 
     def __init__(self) -> None:
-        super().__init__("Forecast against outcome")
+        super().__init__(say("Forecast against outcome"))
         self.stand_still()
         self.setMinimumHeight(180)
         self._shown: Record | None = None
@@ -41,8 +42,8 @@ class RecordChart(Chart):
         self._shown = record
         colours = theme.current()
         self.clear()
-        self.setLabel("bottom", "light crabs of 100, as forecast", color=colours.text)
-        self.setLabel("left", "as they came", color=colours.text)
+        self.setLabel("bottom", say("light crabs of 100, as forecast"), color=colours.text)
+        self.setLabel("left", say("as they came"), color=colours.text)
         trips = [trip for trip in record.trips if trip.judged]
         came = np.array([100 * trip.light / trip.judged for trip in trips])
         forecast = np.array([100 * trip.forecast.mean for trip in trips])
@@ -69,8 +70,11 @@ class RecordChart(Chart):
         self.setYRange(0, top, padding=0.04)
         groups = len(record.reliability)
         self.setAccessibleDescription(
-            f"{len(trips)} past trips{f', in {groups} groups' if groups else ''}; "
-            "the tables list them"
+            say(
+                "{n_trips} past trips{words}; the tables list them",
+                n_trips=len(trips),
+                words=say(", in {groups} groups", groups=groups) if groups else "",
+            )
         )
 
     def _draw_groups(self, record: Record) -> None:
@@ -102,7 +106,7 @@ class RecordPanel(QWidget):
         self.sentence = heading("")
         self.promises = body()
         self.scores = RowsModel(SCORE_COLUMNS, numbers=(1, 2))
-        scores = rows_table(self.scores, "Scores of the forecasts", wide=0)
+        scores = rows_table(self.scores, say("Scores of the forecasts"), wide=0)
         scores.setMaximumHeight(_SCORES_PX)
         self.rows = RowsModel(RECORD_COLUMNS, numbers=(1, 2, 3))
         self.groups = RowsModel(RELIABLE_COLUMNS, numbers=(0, 1, 2, 3))
@@ -114,26 +118,30 @@ class RecordPanel(QWidget):
         column.addWidget(scores)
         column.addWidget(
             quiet(
-                "Both scores are means over judged crabs; smaller is better. Each past trip was "
-                "forecast from earlier trips only."
+                say(
+                    "Both scores are means over judged crabs; smaller is better. Each past trip "
+                    "was forecast from earlier trips only."
+                )
             )
         )
         tables = QWidget()
         both = QVBoxLayout(tables)
         both.setContentsMargins(0, 0, 0, 0)
-        groups = rows_table(self.groups, "Trips of like forecasts together", wide=1)
+        groups = rows_table(self.groups, say("Trips of like forecasts together"), wide=1)
         groups.setMaximumHeight(_SCORES_PX + 40)
         both.addWidget(groups)
-        both.addWidget(rows_table(self.rows, "Past forecasts", wide=0), 1)
+        both.addWidget(rows_table(self.rows, say("Past forecasts"), wide=0), 1)
         column.addWidget(
             Card(
-                "Forecast against outcome",
+                say("Forecast against outcome"),
                 ChartWithTable(self.chart, tables),
                 quiet(
-                    "On the dashed line forecast and outcome are equal. Discs: trips, larger with "
-                    "more crabs judged, and the forecast's 80% interval. Squares: trips of like "
-                    "forecasts together, and the 80% interval of what came; forecasts can be "
-                    "relied on where those reach the dashed line."
+                    say(
+                        "On the dashed line forecast and outcome are equal. Discs: trips, larger "
+                        "with more crabs judged, and the forecast's 80% interval. Squares: trips "
+                        "of like forecasts together, and the 80% interval of what came; forecasts "
+                        "can be relied on where those reach the dashed line."
+                    )
                 ),
             ),
             1,

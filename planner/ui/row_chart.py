@@ -11,6 +11,7 @@ from PySide6.QtCore import QEvent, Qt
 
 from planner.ui import theme
 from planner.ui.charts import Chart
+from planner.words import say
 
 
 @dataclass(frozen=True)
@@ -105,7 +106,7 @@ class RowChart(Chart):
     def _count_beyond(self, row: IntervalRow, y: float, right: float) -> None:
         beyond = [value for value in row.points if value > right]
         if beyond:
-            text = f"{len(beyond)} more, to {max(beyond):g} →"
+            text = say("{n_beyond} more, to {beyond:g} →", n_beyond=len(beyond), beyond=max(beyond))
             label = pg.TextItem(text, color=theme.current().quiet, anchor=(1.0, 0.5))
             label.setPos(right, y)
             self.addItem(label, ignoreBounds=True)
@@ -126,5 +127,11 @@ def _span(rows: Sequence[IntervalRow], guide: float | None) -> tuple[float, floa
 
 def _row_text(row: IntervalRow) -> str:
     if row.mean is None or row.low is None or row.high is None:
-        return f"{row.name}: nothing known"
-    return f"{row.name}: {row.mean:.2g}, 80% interval {row.low:.2g} to {row.high:.2g}"
+        return say("{name}: nothing known", name=row.name)
+    return say(
+        "{name}: {mean:.2g}, 80% interval {low:.2g} to {high:.2g}",
+        name=row.name,
+        mean=row.mean,
+        low=row.low,
+        high=row.high,
+    )

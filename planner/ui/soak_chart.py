@@ -15,6 +15,7 @@ from planner.phrasing import Style, clock_text, height_text
 from planner.ui import theme
 from planner.ui.charts import LocalTimeAxis, themed_plot
 from planner.units import metres_to
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.sites import Site
@@ -34,7 +35,7 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         themed_plot(self)
         self.setMouseEnabled(x=False, y=False)
         self.setMinimumHeight(_LEAST_HEIGHT)
-        self.setAccessibleName("Water through the soak")
+        self.setAccessibleName(say("Water through the soak"))
 
     def sizeHint(self) -> QSize:
         # A plot would ask for more than a small window has; it grows with the room there is.
@@ -72,7 +73,7 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
             self.addItem(pg.InfiniteLine(metres_to(ramp, style.length), angle=0, pen=pen))
             # Between the words of the outings, as a legend of its own.
             middle = (seconds[0] + seconds[-1]) / 2
-            self._word("- - ramp limit", middle, top + room, 0, colours.caution, beside=0.5)
+            self._word(say("- - ramp limit"), middle, top + room, 0, colours.caution, beside=0.5)
         self.setAccessibleDescription(_in_words(site, plan, water, style))
 
     def _nights(self, water: SoakWater, seconds: np.ndarray) -> None:
@@ -107,7 +108,7 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         self.plot([at, at], [level, foot], pen=pg.mkPen(ink, style=Qt.PenStyle.DotLine))
         self.plot([at], [level], pen=None, symbol="d", symbolSize=9, symbolBrush=ink)
         first, last = self.getViewBox().viewRange()[0]
-        self._word("least cover", at, foot, 1, ink, beside=at > (first + last) / 2)
+        self._word(say("least cover"), at, foot, 1, ink, beside=at > (first + last) / 2)
 
     def _word(
         self, text: str, at: float, level: float, below: int, ink: str, *, beside: float
@@ -131,11 +132,19 @@ def _in_words(site: Site, plan: Plan, water: SoakWater, style: Style) -> str:
     """Return the turns of the soak for a screen reader."""
     begin, end = to_utc64(plan.set_at), to_utc64(plan.haul_at)
     words = [
-        f"{'high' if high else 'low'} water {height_text(float(level), style)} at "
-        f"{clock_text(from_utc64(instant), site.zone, style)}"
+        say(
+            "{turn} {height} at {clock}",
+            turn=say("high water") if high else say("low water"),
+            height=height_text(float(level), style),
+            clock=clock_text(from_utc64(instant), site.zone, style),
+        )
         for instant, level, high in zip(
             water.turns.times, water.turns.heights, water.turns.is_high, strict=True
         )
         if begin <= instant <= end
     ]
-    return "During the soak: " + ", ".join(words) if words else "No turn of the tide in the soak"
+    return (
+        say("During the soak: ") + ", ".join(words)
+        if words
+        else say("No turn of the tide in the soak")
+    )

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QProgressBar, QPushButton, QS
 from planner.ui.parts import plain, quiet
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 _BUSY_SHOWN_AFTER_MS: Final = 200
 _STOP_SHOWN_AFTER_MS: Final = 2000
@@ -39,9 +40,9 @@ class StatusLine(QFrame):
         self.progress.setRange(0, 0)
         self.progress.setMaximumWidth(120)
         self.progress.setTextVisible(False)
-        self.progress.setAccessibleName("Working")
-        self.stop = QPushButton("Stop")
-        self.stop.setToolTip("Give up what is being worked out")
+        self.progress.setAccessibleName(say("Working"))
+        self.stop = QPushButton(say("Stop"))
+        self.stop.setToolTip(say("Give up what is being worked out"))
         self.stop.clicked.connect(self._give_up)
         for widget in (self.working, self.progress, self.stop):
             row.addWidget(widget)

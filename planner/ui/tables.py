@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.ui.theme import SPACE
+from planner.words import say
 
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
@@ -107,7 +108,9 @@ class ChartWithTable(QWidget):
         self.chart, self.table = chart, table
         self.button = QPushButton("As a table")
         self.button.setCheckable(True)
-        self.button.setAccessibleName(f"{chart.accessibleName()} as a table")
+        self.button.setAccessibleName(
+            say("{accessiblename} as a table", accessiblename=chart.accessibleName())
+        )
         self.button.toggled.connect(self._flip)
         # The chart says how high both are; a long table scrolls.
         table.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)

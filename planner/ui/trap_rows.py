@@ -10,6 +10,7 @@ from planner.logbook import Haul, Log, Trap
 from planner.logbook.log import haul_judged
 from planner.ui.haul_cells import NOT_RECORDED
 from planner.ui.haul_words import light_words
+from planner.words import counted, say
 
 _OLDEST: Final = datetime.min.replace(tzinfo=UTC)
 
@@ -39,14 +40,26 @@ def hauls_of_trap(log: Log, label: str) -> list[Haul]:
 
 def sums_of_trap(hauls: Sequence[Haul]) -> str:
     """Return what a trap gave in all, and how often."""
-    counted = [haul.keepers for haul in hauls if haul.keepers is not None]
+    caught = [haul.keepers for haul in hauls if haul.keepers is not None]
     told = [pair for pair in map(haul_judged, hauls) if pair is not None]
     judged, light = sum(pair[0] for pair in told), sum(pair[1] for pair in told)
-    parts = [f"{len(hauls)} {'haul' if len(hauls) == 1 else 'hauls'}"]
-    if counted:
-        parts.append(f"{sum(counted)} keepers, {sum(counted) / len(counted):.1f} a haul")
+    parts = [counted(len(hauls), "haul")]
+    if caught:
+        parts.append(
+            say(
+                "{keepers} keepers, {each:.1f} a haul",
+                keepers=sum(caught),
+                each=sum(caught) / len(caught),
+            )
+        )
     if judged:
-        parts.append(f"{judged} judged, light {light_words(judged, light)}")
+        parts.append(
+            say(
+                "{judged} judged, light {light_words}",
+                judged=judged,
+                light_words=light_words(judged, light),
+            )
+        )
     return "; ".join(parts)
 
 
@@ -54,14 +67,21 @@ def haul_line(haul: Haul) -> tuple[str, ...]:
     """Return a trap's haul as a row: trip, place, spot, bait, keepers, light of judged."""
     keepers = NOT_RECORDED if haul.keepers is None else str(haul.keepers)
     judged = haul_judged(haul)
-    light = NOT_RECORDED if judged is None else f"{judged[1]} of {judged[0]}"
+    light = (
+        NOT_RECORDED
+        if judged is None
+        else say("{light} of {judged}", light=judged[1], judged=judged[0])
+    )
     return (haul.trip, haul.place, haul.spot, haul.bait, keepers, light)
 
 
 def event_lines(trap: Trap) -> list[tuple[str, str, str]]:
     """Return a trap's history as rows, in the order of its days."""
     events = sorted(trap.events, key=lambda event: event.on)
-    return [(f"{event.on.day} {event.on:%b %Y}", event.kind, event.notes) for event in events]
+    return [
+        (say("{day} {on:%b %Y}", day=event.on.day, on=event.on), event.kind, event.notes)
+        for event in events
+    ]
 
 
 def _natural(label: str) -> tuple[tuple[int, int | str], ...]:

@@ -33,6 +33,7 @@ from planner.ui.trap_rows import (
     trap_named,
 )
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 
 class TrapsWindow(QDialog):
@@ -41,17 +42,17 @@ class TrapsWindow(QDialog):
     def __init__(self, bench: Workbench, parent: QWidget) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle("Traps")
+        self.setWindowTitle(say("Traps"))
         self.resize(900, 620)
         self.bench = bench
         self._trap: Trap | None = None
         self._wanted = ""  # a new trap, chosen as soon as the log has it
         self.list = QListWidget()
-        self.list.setAccessibleName("Traps by label")
+        self.list.setAccessibleName(say("Traps by label"))
         self.list.currentTextChanged.connect(lambda _: self._show())
         self.new = QLineEdit()
-        self.new.setPlaceholderText("Label of a new trap")
-        self.new.setAccessibleName("Label of a new trap")
+        self.new.setPlaceholderText(say("Label of a new trap"))
+        self.new.setAccessibleName(say("Label of a new trap"))
         self.new.returnPressed.connect(self._add_trap)
         left = QVBoxLayout()
         left.addWidget(self.list, 1)
@@ -69,23 +70,23 @@ class TrapsWindow(QDialog):
         for line in (self.design, self.notes):
             line.editingFinished.connect(self._save_words)
         form = QFormLayout()
-        form.addRow("Design", self.design)
-        form.addRow("Notes", self.notes)
-        self._events = RowsModel(("Day", "What", "Notes"), parent=self)
-        self.events: QTableView = rows_table(self._events, "History of the trap", wide=2)
+        form.addRow(say("Design"), self.design)
+        form.addRow(say("Notes"), self.notes)
+        self._events = RowsModel((say("Day"), say("What"), say("Notes")), parent=self)
+        self.events: QTableView = rows_table(self._events, say("History of the trap"), wide=2)
         self.kind = QComboBox()
-        self.kind.setAccessibleName("What befell it")
+        self.kind.setAccessibleName(say("What befell it"))
         self.kind.addItems(TRAP_EVENTS)
         today = self.bench.state.today
         self.on = QDateEdit(QDate(today.year, today.month, today.day))
         self.on.setDisplayFormat("d MMM yyyy")
-        self.on.setAccessibleName("On which day")
+        self.on.setAccessibleName(say("On which day"))
         self.event_notes = QLineEdit()
-        self.event_notes.setPlaceholderText("what was done, what it cost")
-        self.event_notes.setAccessibleName("Notes to it")
+        self.event_notes.setPlaceholderText(say("what was done, what it cost"))
+        self.event_notes.setAccessibleName(say("Notes to it"))
         self.event_notes.returnPressed.connect(self._add_event)
-        self.add = button("Add to history", self._add_event)
-        self.remove = button("Take out", self._remove_event, "Take the chosen line out")
+        self.add = button(say("Add to history"), self._add_event)
+        self.remove = button(say("Take out"), self._remove_event, say("Take the chosen line out"))
         entry = QHBoxLayout()
         for widget, share in (
             (self.kind, 0), (self.on, 0), (self.event_notes, 1), (self.add, 0), (self.remove, 0),
@@ -93,14 +94,16 @@ class TrapsWindow(QDialog):
             entry.addWidget(widget, share)
         self.sums = body()
         self._hauls = RowsModel(
-            ("Trip", "Place", "Spot", "Bait", "Keepers", "Light"), numbers=(4, 5), parent=self
+            (say("Trip"), say("Place"), say("Spot"), say("Bait"), say("Keepers"), say("Light")),
+            numbers=(4, 5),
+            parent=self,
         )
-        self.hauls: QTableView = rows_table(self._hauls, "Hauls of the trap, newest first")
+        self.hauls: QTableView = rows_table(self._hauls, say("Hauls of the trap, newest first"))
         column = QVBoxLayout()
         column.setSpacing(SPACE // 2)
         column.addWidget(self.name)
         column.addLayout(form)
-        column.addWidget(quiet("History"))
+        column.addWidget(quiet(say("History")))
         column.addWidget(self.events, 1)
         column.addLayout(entry)
         column.addWidget(self.sums)
@@ -131,11 +134,11 @@ class TrapsWindow(QDialog):
             widget.setEnabled(may)
         self.new.setEnabled(book is not None and not book.read_only)
         if self._trap is None:
-            self.name.setText("No trap yet")
-            self.sums.setText("Traps appear here with their first haul, or when you name one.")
+            self.name.setText(say("No trap yet"))
+            self.sums.setText(say("Traps appear here with their first haul, or when you name one."))
             return
         hauls = hauls_of_trap(log, self._trap.label)
-        self.name.setText(f"Trap {self._trap.label}")
+        self.name.setText(say("Trap {label}", label=self._trap.label))
         for line, text in ((self.design, self._trap.design), (self.notes, self._trap.notes)):
             if not (line.hasFocus() and line.isModified()):
                 line.setText(text)
@@ -156,7 +159,7 @@ class TrapsWindow(QDialog):
             self._trap, design=self.design.text().strip(), notes=self.notes.text().strip()
         )
         if made != self._trap:
-            self._save(made, "description of trap")
+            self._save(made, say("description of trap"))
 
     def _add_event(self) -> None:
         if self._trap is None:
@@ -165,7 +168,7 @@ class TrapsWindow(QDialog):
         on = date(day.year(), day.month(), day.day())
         event = TrapEvent(self.kind.currentText(), on, self.event_notes.text().strip())
         self.event_notes.clear()
-        self._save(replace(self._trap, events=(*self._trap.events, event)), "history of trap")
+        self._save(replace(self._trap, events=(*self._trap.events, event)), say("history of trap"))
 
     def _remove_event(self) -> None:
         row = self.events.currentIndex().row()
@@ -173,7 +176,7 @@ class TrapsWindow(QDialog):
             return
         events = sorted(self._trap.events, key=lambda event: event.on)
         del events[row]
-        self._save(replace(self._trap, events=tuple(events)), "history of trap")
+        self._save(replace(self._trap, events=tuple(events)), say("history of trap"))
 
     def _add_trap(self) -> None:
         label = self.new.text().strip()

@@ -40,14 +40,17 @@ from planner.ui.trial_rows import (
 )
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.words import say
 
-_TABLE, _PICTURE = "Table (*.csv)", "Picture (*.png)"
+_TABLE, _PICTURE = say("Table (*.csv)"), say("Picture (*.png)")
 _KINDS = f"{_TABLE};;{_PICTURE}"
-_BY_TIP = (
+_BY_TIP = say(
     "What differs somewhere in the log. Entrances and colour are read from the trap's design, "
     'such as "red wire, 4 doors", or from a column of that name in an imported table'
 )
-_NOTHING = "No two kinds of anything are logged yet: give your traps a design, a bait or a spot."
+_NOTHING = say(
+    "No two kinds of anything are logged yet: give your traps a design, a bait or a spot."
+)
 
 
 class TrialPanel(QWidget):
@@ -72,16 +75,18 @@ class TrialPanel(QWidget):
         self.care.setDecimals(1)
         self.care.setValue(1.5)
         self.care.setSuffix(" times")
-        self.here = QCheckBox("This place only")
+        self.here = QCheckBox(say("This place only"))
         self.save = button(
-            "Export…", self.export, "The comparison as a table (CSV) or as a picture (PNG)"
+            say("Export…"),
+            self.export,
+            say("The comparison as a table (CSV) or as a picture (PNG)"),
         )
         self.save.setEnabled(False)
         which, care = QHBoxLayout(), QHBoxLayout()
         for row, text, box in (
-            (which, "Compare &by", self.by),
+            (which, say("Compare &by"), self.by),
             (which, "Co&unt", self.measure),
-            (care, "&Worth knowing", self.care),
+            (care, say("&Worth knowing"), self.care),
         ):
             label = QLabel(text)
             label.setBuddy(box)
@@ -103,9 +108,9 @@ class TrialPanel(QWidget):
         self.here.toggled.connect(lambda _: self.refresh())
         self.sentence = heading("")
         self._warnings = QVBoxLayout()
-        self.chart = RowChart("Rates of each group")
+        self.chart = RowChart(say("Rates of each group"))
         self.groups = RowsModel(COLUMNS, numbers=(1, 2, 3, 4))
-        table = rows_table(self.groups, "Rates of each group", wide=0)
+        table = rows_table(self.groups, say("Rates of each group"), wide=0)
         picture = ChartWithTable(self.chart, table)
         self.legend = quiet()
         self.settle = body()
@@ -114,9 +119,9 @@ class TrialPanel(QWidget):
         self.compared = Card("", self.sentence, _holder(self._warnings), picture, self.legend)
         left.addWidget(self.compared)
         left.addStretch(1)
-        next_trip = Card("Next trip: which trap goes where", self.layout_editor)
+        next_trip = Card(say("Next trip: which trap goes where"), self.layout_editor)
         right = QVBoxLayout()
-        right.addWidget(Card("What would settle it", self.settle))
+        right.addWidget(Card(say("What would settle it"), self.settle))
         right.addWidget(next_trip)
         right.addStretch(1)
         column = QVBoxLayout()
@@ -125,7 +130,7 @@ class TrialPanel(QWidget):
         column.addWidget(Halves(left, right, (5, 3)), 1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, "Traps compared"))
+        whole.addWidget(scrolled(column, say("Traps compared")))
 
     # -- showing -----------------------------------------------------------------------------
 
@@ -137,7 +142,7 @@ class TrialPanel(QWidget):
             return groupings(hauls), len({haul.place for haul in every})
 
         self.bench.desk.stop("trial")
-        self.bench.desk.start("groupings", "Comparing traps", work, self._offer)
+        self.bench.desk.start("groupings", say("Comparing traps"), work, self._offer)
 
     def _offer(self, found: tuple[list[tuple[str, str]], int]) -> None:
         ways, places = found
@@ -164,10 +169,10 @@ class TrialPanel(QWidget):
             self.bench.desk.stop("trial")
             self._show(None)
             return
-        self.sentence.setText("Comparing…")
+        self.sentence.setText(say("Comparing…"))
         self.bench.desk.start(
             "trial",
-            "Comparing traps",
+            say("Comparing traps"),
             lambda _: weigh_traps(hauls, by, measure, care),
             self._show,
             self._refuse,
@@ -224,8 +229,8 @@ class TrialPanel(QWidget):
         found = self.found
         if found is None:
             return
-        name = f"traps by {found.trial.by}.csv"
-        path, kind = QFileDialog.getSaveFileName(self, "Export the comparison", name, _KINDS)
+        name = say("traps by {by}.csv", by=found.trial.by)
+        path, kind = QFileDialog.getSaveFileName(self, say("Export the comparison"), name, _KINDS)
         if not path:
             return
         out = Path(path)
@@ -235,16 +240,16 @@ class TrialPanel(QWidget):
             return
         self.bench.desk.start(
             "export trial",
-            "Writing the comparison",
+            say("Writing the comparison"),
             lambda _: write_whole(out, comparison_csv(found.trial).encode()),
-            lambda _: self.bench.notice.emit(f"Comparison written to {out}."),
+            lambda _: self.bench.notice.emit(say("Comparison written to {out}.", out=out)),
         )
 
     def _save_picture(self, out: Path) -> None:
         if self.compared.grab().save(str(out)):
-            self.bench.notice.emit(f"Picture of the comparison written to {out}.")
+            self.bench.notice.emit(say("Picture of the comparison written to {out}.", out=out))
         else:
-            self.bench.trouble.emit(f"{out} cannot be written; choose another folder.")
+            self.bench.trouble.emit(say("{out} cannot be written; choose another folder.", out=out))
 
 
 def _holder(layout: QVBoxLayout) -> QWidget:

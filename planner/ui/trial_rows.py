@@ -25,32 +25,33 @@ from planner.trials import (
     trip_days,
 )
 from planner.trials.grouping import observations
+from planner.words import say
 
 GROUPING_WORDS: Final[Mapping[str, str]] = {
-    "design": "trap design",
-    "entrances": "number of entrances",
+    "design": say("trap design"),
+    "entrances": say("number of entrances"),
     "colour": "colour",
     "bait": "bait",
     "spot": "spot",
-    "trap": "single traps",
+    "trap": say("single traps"),
     "depth": "depth",
-    "soak": "length of soak",
+    "soak": say("length of soak"),
 }
 MEASURE_WORDS: Final[Mapping[str, str]] = {
     "keepers": "keepers",
-    "crabs": "all crabs",
-    "shorts": "shorts (fewest is best)",
-    "females": "females (fewest is best)",
-    "bycatch": "bycatch (fewest is best)",
-    "light": "share of light crabs (fewest is best)",
+    "crabs": say("all crabs"),
+    "shorts": say("shorts (fewest is best)"),
+    "females": say("females (fewest is best)"),
+    "bycatch": say("bycatch (fewest is best)"),
+    "light": say("share of light crabs (fewest is best)"),
 }
 _AXES: Final[Mapping[str, str]] = {
     "keepers": "keepers a haul",
     "crabs": "crabs a haul",
     "shorts": "shorts a haul",
     "females": "females a haul",
-    "bycatch": "other animals a haul",
-    "light": "light crabs of 100 judged",
+    "bycatch": say("other animals a haul"),
+    "light": say("light crabs of 100 judged"),
 }
 _CSV_COLUMNS: Final = (
     "by", "measure", "group", "hauls", "counted", "total", "rate", "low_80", "high_80",
@@ -59,7 +60,7 @@ _CSV_COLUMNS: Final = (
 # Rings in one picture: more tell the eye nothing and take long to draw.
 _MOST_POINTS: Final = 1200
 _FEWEST_POINTS: Final = 60
-COLUMNS: Final = ("", "Hauls", "Total", "A haul", "80% interval", "Best one")
+COLUMNS: Final = ("", say("Hauls"), say("Total"), "A haul", "80% interval", say("Best one"))
 
 
 @dataclass(frozen=True)
@@ -101,12 +102,22 @@ def _evenly(ordered: Floats, most: int) -> tuple[float, ...]:
 
 def legend_text(trial: Trial, thinned: bool) -> str:
     """Return what dot, bar and rings are."""
-    rings = "some of the hauls as counted, evenly chosen" if thinned else "single hauls as counted"
-    soak = "" if trial.common_soak_h is None else f" of {trial.common_soak_h:.0f} h"
-    return (
-        f"Dot: what a haul gives, brought to the same trips, spots and a soak{soak}; the fewer "
-        "hauls, the more it leans on the other groups. Bar: its 80% interval. Faint rings: "
-        f"{rings}."
+    rings = (
+        say("some of the hauls as counted, evenly chosen")
+        if thinned
+        else say("single hauls as counted")
+    )
+    soak = (
+        ""
+        if trial.common_soak_h is None
+        else say(" of {common_soak_h:.0f} h", common_soak_h=trial.common_soak_h)
+    )
+    return say(
+        "Dot: what a haul gives, brought to the same trips, spots and a "
+        "soak{soak}; the fewer hauls, the more it leans on the other groups. "
+        "Bar: its 80% interval. Faint rings: {rings}.",
+        soak=soak,
+        rings=rings,
     )
 
 
@@ -126,9 +137,13 @@ def comparison_csv(trial: Trial) -> str:
     table.writerow(_CSV_COLUMNS)
     for group in trial.groups:
         rates = (group.rate, group.low, group.high, group.p_best, trial.test.p)
-        numbers = ["" if value is None else f"{value:.4g}" for value in rates]
+        numbers = ["" if value is None else say("{value:.4g}", value=value) for value in rates]
         total = "" if group.keepers is None else group.keepers
-        soak = "" if trial.common_soak_h is None else f"{trial.common_soak_h:.4g}"
+        soak = (
+            ""
+            if trial.common_soak_h is None
+            else say("{common_soak_h:.4g}", common_soak_h=trial.common_soak_h)
+        )
         table.writerow(
             [
                 *(guard_formula(text) for text in (trial.by, trial.measure, group.name)),
@@ -194,12 +209,12 @@ def group_rows(trial: Trial) -> list[tuple[str, ...]]:
 
 def _rate(group: Group, measure: str) -> tuple[str, str]:
     if group.rate is None or group.low is None or group.high is None:
-        return "not counted", ""
+        return say("not counted"), ""
     rate, low, high = (value * scale(measure) for value in (group.rate, group.low, group.high))
-    return f"{rate:.1f}", f"{low:.1f} to {high:.1f}"
+    return say("{rate:.1f}", rate=rate), say("{low:.1f} to {high:.1f}", low=low, high=high)
 
 
 def _chance(p: float) -> str:
     if p >= 0.95:
-        return "almost surely"
-    return "hardly" if p < 0.05 else f"{round(p * 10)} in 10" if p >= 0.1 else "1 in 20"
+        return say("almost surely")
+    return "hardly" if p < 0.05 else say("{p} in 10", p=round(p * 10)) if p >= 0.1 else "1 in 20"

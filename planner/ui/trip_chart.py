@@ -16,6 +16,7 @@ from planner.molt.evidence_types import Curve
 from planner.ui import theme
 from planner.ui.charts import Chart
 from planner.ui.trip_points import TripPoint, point_text
+from planner.words import say
 
 _NEAR_PX: Final = 18
 _TOP: Final = 1.03  # of the highest thing drawn
@@ -51,7 +52,7 @@ class TripChart(Chart):
         self._shown = points
         colours = theme.current()
         self.clear()
-        self.setLabel("left", "light crabs of 100 judged", color=colours.text)
+        self.setLabel("left", say("light crabs of 100 judged"), color=colours.text)
         self.getAxis("bottom").setTicks([self._ticks])
         highest = 0.1
         if points.curve is not None:
@@ -63,7 +64,9 @@ class TripChart(Chart):
             self._marks(points)
         self.setXRange(0, self._span, padding=0.05)
         self.setYRange(-4, 100 * min(highest * _TOP, 1.05), padding=0.01)
-        self.setAccessibleDescription(f"{len(points.trips)} judged trips; the table lists them")
+        self.setAccessibleDescription(
+            say("{n_trips} judged trips; the table lists them", n_trips=len(points.trips))
+        )
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)

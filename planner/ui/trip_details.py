@@ -16,9 +16,10 @@ from planner.phrasing import Style
 from planner.ui.flow import Flow
 from planner.ui.theme import SPACE
 from planner.units import celsius_to
+from planner.words import say
 
 _NUMBER_EM: Final = 7  # letters
-_NAMES: Final = ("crew", "water", "kitchen count", "kitchen count", "weather", "notes")
+_NAMES: Final = ("crew", "water", say("kitchen count"), say("kitchen count"), "weather", "notes")
 
 
 class TripDetails(QWidget):
@@ -42,16 +43,19 @@ class TripDetails(QWidget):
         column.setSpacing(SPACE // 2)
         column.addLayout(numbers)
         column.addLayout(words)
-        self._water_label = QLabel("Water")
-        self.crew = self._number(numbers, QLabel("Crew"))
+        self._water_label = QLabel(say("Water"))
+        self.crew = self._number(numbers, QLabel(say("Crew")))
         self.water = self._number(numbers, self._water_label)
-        self.picked = self._number(numbers, QLabel("Kitchen: picked"))
+        self.picked = self._number(numbers, QLabel(say("Kitchen: picked")))
         self.light = self._number(numbers, QLabel("light"))
-        self.light.setAccessibleName("Light ones of those picked in the kitchen")
-        self.picked.setToolTip("Crabs of the whole catch that were picked or cracked open")
-        self.light.setToolTip("How many of the picked were light")
-        self.weather, self.notes = self._field(QLabel("Weather")), self._field(QLabel("Notes"))
-        self.weather.setPlaceholderText("in your words")
+        self.light.setAccessibleName(say("Light ones of those picked in the kitchen"))
+        self.picked.setToolTip(say("Crabs of the whole catch that were picked or cracked open"))
+        self.light.setToolTip(say("How many of the picked were light"))
+        self.weather, self.notes = (
+            self._field(QLabel(say("Weather"))),
+            self._field(QLabel(say("Notes"))),
+        )
+        self.weather.setPlaceholderText(say("in your words"))
         for line, share in ((self.weather, 3), (self.notes, 4)):
             words.addWidget(self._labels[line])
             words.addWidget(line, share)
@@ -80,7 +84,7 @@ class TripDetails(QWidget):
         """Show a trip's details; a field that is being typed in keeps its text."""
         other = self._trip is None or (trip.name, trip.place) != (self._trip.name, self._trip.place)
         self._trip, self._style = trip, style
-        self._water_label.setText(f"Water °{style.temperature}")
+        self._water_label.setText(say("Water °{temperature}", temperature=style.temperature))
         for line, text in self._texts(trip):
             line.setReadOnly(not editable)
             if other or not (line.hasFocus() and line.isModified()):
@@ -121,7 +125,9 @@ class TripDetails(QWidget):
                 if problem.where == "kitchen_light":
                     raise CellError(problem.what, problem.remedy)
         except CellError as error:
-            self.refused.emit(f"Not saved. The entry {error.what}; {error.remedy}.")
+            self.refused.emit(
+                say("Not saved. The entry {what}; {remedy}.", what=error.what, remedy=error.remedy)
+            )
             return
         names = dict(zip(was, _NAMES, strict=True))
         changed = dict.fromkeys(names[line] for line in was if new[line] != was[line])
@@ -146,7 +152,9 @@ def _crew(text: str) -> int | None:
     if not text:
         return None
     if not re.fullmatch(r"\d{1,2}", text):
-        raise CellError("is no number of people", "write digits such as 2, or leave it empty")
+        raise CellError(
+            say("is no number of people"), say("write digits such as 2, or leave it empty")
+        )
     return int(text)
 
 
@@ -156,7 +164,7 @@ def _water_c(text: str, style: Style) -> float | None:
     number = text.replace(",", ".").rstrip("°CFcf ")
     if style.temperature == "F":
         try:
-            number = f"{(float(number) - 32) * 5 / 9:.3f}"
+            number = say("{number:.3f}", number=(float(number) - 32) * 5 / 9)
         except ValueError:
-            raise CellError("is not a number", "write degrees, such as 75") from None
+            raise CellError(say("is not a number"), say("write degrees, such as 75")) from None
     return read_measure("water_c", number, decimal_comma=True)

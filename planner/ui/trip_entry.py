@@ -25,6 +25,7 @@ from planner.ui.parts import body, button, caution, heading, quiet, scrolled
 from planner.ui.theme import SPACE
 from planner.ui.trip_details import TripDetails
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 _TRIPS_OF_WORDS = 300  # what was written longer ago is not offered while typing
 
@@ -49,7 +50,7 @@ class TripEntry(QWidget):
         self.details.changed.connect(self._save_details)
         self.details.refused.connect(self.refuse)
         saver.kept.connect(self._say_kept)
-        saver.refused.connect(lambda why: self.refuse(f"Not saved. {why}"))
+        saver.refused.connect(lambda why: self.refuse(say("Not saved. {why}", why=why)))
         saver.settled.connect(self._say_saved)
 
     # -- building ----------------------------------------------------------------------------
@@ -57,17 +58,23 @@ class TripEntry(QWidget):
     def _lay_out(self) -> None:
         self.table = HaulTable(self.model, self._words)
         self.details = TripDetails()
-        self.add_trap = button("Add a trap", self._add_row, "A row after this one (Ctrl+Return)")
-        self.remove_trap = button("Remove trap", self._remove_rows, "Into the bin, with its counts")
+        self.add_trap = button(
+            "Add a trap", self._add_row, say("A row after this one (Ctrl+Return)")
+        )
+        self.remove_trap = button(
+            say("Remove trap"), self._remove_rows, say("Into the bin, with its counts")
+        )
         self.crabs = button(
-            "Single crabs…", self.show_crabs, "Crabs of this trap looked at one by one (Ctrl+K)"
+            say("Single crabs…"),
+            self.show_crabs,
+            say("Crabs of this trap looked at one by one (Ctrl+K)"),
         )
         self.on_deck = DeckButton(self.bench, lambda: self.model.hauls, self._zones)
         self.line = heading("")
         self.refusal = caution()
-        self.refusal.setAccessibleName("Why a cell was not saved")
+        self.refusal.setAccessibleName(say("Why a cell was not saved"))
         self.refusal.hide()
-        self.again = button("Try again", self.saver.retry, "Save what is kept here")
+        self.again = button(say("Try again"), self.saver.retry, say("Save what is kept here"))
         self.again.hide()
         self.totals = body()
         self.missing = quiet()
@@ -91,7 +98,7 @@ class TripEntry(QWidget):
             column.addWidget(label)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, "The trip"))
+        whole.addWidget(scrolled(column, say("The trip")))
 
     # -- showing -----------------------------------------------------------------------------
 
@@ -112,7 +119,14 @@ class TripEntry(QWidget):
         self._trip = Trip(*trip) if logged is None else logged.trip
         if waiting is not None and waiting.details is not None:
             self._trip = waiting.details
-        self.line.setText(f"{trip[0]}, {trip[1]} (times of {self._zone().key})")
+        self.line.setText(
+            say(
+                "{trip}, {place} (times of {zone})",
+                trip=trip[0],
+                place=trip[1],
+                zone=self._zone().key,
+            )
+        )
         self.details.show_trip(self._trip, self.state.style, self._may_write())
         self._sum_up()
 
@@ -131,7 +145,9 @@ class TripEntry(QWidget):
         self.again.hide()
 
     def _say_kept(self, why: str) -> None:
-        self.refuse(f"Not in the log yet. {why} What you typed stays here and is tried again.")
+        self.refuse(
+            say("Not in the log yet. {why} What you typed stays here and is tried again.", why=why)
+        )
         self.again.show()
 
     def _say_saved(self) -> None:
@@ -179,7 +195,7 @@ class TripEntry(QWidget):
 
     def _save_details(self, trip: Trip, what: str) -> None:
         self._trip = trip
-        self._save(f"{what} of trip {trip.name}", trip)
+        self._save(say("{what} of trip {name}", what=what, name=trip.name), trip)
 
     def _add_row(self) -> None:
         if self.chosen is None or not self._may_write():
@@ -190,7 +206,7 @@ class TripEntry(QWidget):
         self._show_rows(hauls)
         self.table.setCurrentIndex(self.model.index(at + 1, 0))
         self.table.setFocus()
-        self._save(f"new trap in trip {self._name()}")
+        self._save(say("new trap in trip {name}", name=self._name()))
 
     def _remove_rows(self) -> None:
         rows = {row for row, _ in self.table.chosen_cells()}
@@ -198,7 +214,7 @@ class TripEntry(QWidget):
         if rows and kept:
             self._show_rows(kept)
             self.table.setCurrentIndex(self.model.index(min(min(rows), len(kept) - 1), 0))
-            self._save(f"removal of a trap from trip {self._name()}")
+            self._save(say("removal of a trap from trip {name}", name=self._name()))
 
     # -- single crabs ------------------------------------------------------------------------
 
@@ -215,4 +231,11 @@ class TripEntry(QWidget):
     def _save_crabs(self, trip: TripKey, row: int, crabs: tuple[Crab, ...], what: str) -> None:
         if trip == self.chosen and row < len(self.model.hauls):
             self.model.set_crabs(row, crabs)
-            self._save(f"{what} of trap {self.model.hauls[row].trap}, {self._name()}")
+            self._save(
+                say(
+                    "{what} of trap {trap}, {name}",
+                    what=what,
+                    trap=self.model.hauls[row].trap,
+                    name=self._name(),
+                )
+            )

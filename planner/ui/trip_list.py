@@ -27,10 +27,11 @@ from planner.ui.haul_cells import NOT_RECORDED
 from planner.ui.haul_words import light_words, trips_words
 from planner.ui.parts import quiet
 from planner.ui.theme import SPACE
+from planner.words import say
 
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
-_COLUMNS = ("Trip", "Kept", "Judged", "Light", "Place")
+_COLUMNS = (say("Trip"), say("Kept"), say("Judged"), say("Light"), say("Place"))
 _NUMBERS = (1, 2)
 
 
@@ -46,8 +47,8 @@ class TripList(QWidget):
         self._rows = _TripRows(self)
         self._filling = False
         self.search = QLineEdit()
-        self.search.setPlaceholderText("Find: trip, month, year or place")
-        self.search.setAccessibleName("Find trips by name or place")
+        self.search.setPlaceholderText(say("Find: trip, month, year or place"))
+        self.search.setAccessibleName(say("Find trips by name or place"))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(lambda _: self._fill())
         self.sums = quiet()
@@ -61,7 +62,7 @@ class TripList(QWidget):
     def _made_table(self) -> QTableView:
         table = QTableView()
         table.setModel(self._rows)
-        table.setAccessibleName("Logged trips, newest first")
+        table.setAccessibleName(say("Logged trips, newest first"))
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -86,9 +87,9 @@ class TripList(QWidget):
         if as_many:
             return  # a count typed into a row leaves the columns as wide as they are
         one_place = len({trip.place for trip in trips}) < 2
-        self.table.setColumnHidden(_COLUMNS.index("Place"), one_place)
+        self.table.setColumnHidden(_COLUMNS.index(say("Place")), one_place)
         # The last column that is seen takes the room that is left.
-        last, other = ("Light", "Place") if one_place else ("Place", "Light")
+        last, other = (say("Light"), say("Place")) if one_place else (say("Place"), say("Light"))
         header, modes = self.table.horizontalHeader(), QHeaderView.ResizeMode
         header.setSectionResizeMode(_COLUMNS.index(other), modes.Interactive)
         header.setSectionResizeMode(_COLUMNS.index(last), modes.Stretch)
@@ -103,7 +104,7 @@ class TripList(QWidget):
         if at is not None:
             self.table.selectRow(at)
         self._filling = False
-        self.sums.setText(trips_words(trips) if trips else "No trip fits.")
+        self.sums.setText(trips_words(trips) if trips else say("No trip fits."))
 
     def _row_chosen(self, current: QModelIndex, _before: QModelIndex) -> None:
         if current.isValid() and not self._filling:

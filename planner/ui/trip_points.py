@@ -14,13 +14,14 @@ from planner.estimates import Interval
 from planner.logbook import TripOutcome
 from planner.phrasing import day_text, light_text
 from planner.ui.strip.days import Catch, trip_marks
+from planner.words import say
 
 LUNATION_D: Final = 29.530589
 YEAR_D: Final = 365.2425
 # The middle month of the year's days at which each month begins, for the axis of the season.
 MONTH_BEGINS: Final = (0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334)
 MONTHS: Final = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-MOONS: Final = ("new moon", "first quarter", "full moon", "last quarter")
+MOONS: Final = (say("new moon"), say("first quarter"), say("full moon"), say("last quarter"))
 
 
 @dataclass(frozen=True)
@@ -81,9 +82,13 @@ def moon_words(moon_d: float) -> str:
 def point_text(point: TripPoint) -> str:
     """Return a trip in words."""
     light = round(point.light.mean * point.judged)
-    return (
-        f"{point.name}, {moon_words(point.moon_d)}: {light} of {point.judged} light, "
-        f"{light_text(point.light)}"
+    return say(
+        "{name}, {moon_words}: {light} of {judged} light, {share}",
+        name=point.name,
+        moon_words=moon_words(point.moon_d),
+        light=light,
+        judged=point.judged,
+        share=light_text(point.light),
     )
 
 
@@ -93,8 +98,17 @@ def point_rows(points: Sequence[TripPoint]) -> list[tuple[str, ...]]:
         (
             point.name,
             moon_words(point.moon_d),
-            f"{round(point.light.mean * point.judged)} of {point.judged}",
-            f"{point.light.mean:.0%} ({point.light.low:.0%} to {point.light.high:.0%})",
+            say(
+                "{mean} of {judged}",
+                mean=round(point.light.mean * point.judged),
+                judged=point.judged,
+            ),
+            say(
+                "{mean:.0%} ({low:.0%} to {high:.0%})",
+                mean=point.light.mean,
+                low=point.light.low,
+                high=point.light.high,
+            ),
             point.catch,
         )
         for point in points

@@ -21,14 +21,15 @@ from planner.ui.trip_points import (
     trip_points,
 )
 from planner.ui.workbench import Workbench
+from planner.words import say
 
-_COLUMNS = ("Trip", "Moon", "Light", "Share (80% interval)", "Kind")
-_MARKS = (
+_COLUMNS = (say("Trip"), say("Moon"), say("Light"), say("Share (80% interval)"), say("Kind"))
+_MARKS = say(
     "Filled marks: full trips. Open: light ones. Half filled: mixed. Larger: more crabs judged. "
     "Lines: 80% interval of the trip's own count."
 )
 
-_BAND = "Band: 80% interval of what the model makes of the log, all else as on average."
+_BAND = say("Band: 80% interval of what the model makes of the log, all else as on average.")
 
 
 class TripsPanel(QWidget):
@@ -39,8 +40,8 @@ class TripsPanel(QWidget):
         self.bench = bench
         quarters = [(LUNATION_D * i / 4, f"{MOONS[i % 4]}") for i in range(5)]
         months = list(zip(map(float, MONTH_BEGINS), MONTHS, strict=True))
-        self.moon = TripChart("Trips over the moon", quarters, LUNATION_D)
-        self.season = TripChart("Trips over the year", months, YEAR_D)
+        self.moon = TripChart(say("Trips over the moon"), quarters, LUNATION_D)
+        self.season = TripChart(say("Trips over the year"), months, YEAR_D)
         self._points: tuple[TripPoint, ...] = ()
         self._moon_curve: Curve | None = None
         self._season_curve: Curve | None = None
@@ -53,8 +54,11 @@ class TripsPanel(QWidget):
         column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(self.said)
         column.addWidget(self.pointed)
-        for heading, chart in (("Over the moon", self.moon), ("Over the year", self.season)):
-            table = rows_table(self.rows, f"Judged trips, {heading.lower()}")
+        for heading, chart in (
+            (say("Over the moon"), self.moon),
+            (say("Over the year"), self.season),
+        ):
+            table = rows_table(self.rows, say("Judged trips, {heading}", heading=heading.lower()))
             column.addWidget(Card(heading, ChartWithTable(chart, table)), 1)
 
     def refresh(self) -> None:
@@ -70,7 +74,10 @@ class TripsPanel(QWidget):
             self._show()
 
         self.bench.desk.start(
-            "trip points", "Placing the trips", lambda _: trip_points(outcomes, site.zone), done
+            "trip points",
+            say("Placing the trips"),
+            lambda _: trip_points(outcomes, site.zone),
+            done,
         )
 
     def show_curves(self, evidence: Evidence | None) -> None:
@@ -94,5 +101,9 @@ class TripsPanel(QWidget):
 
 def _said(judged: int, unjudged: int) -> str:
     if not unjudged:
-        return f"{judged} trips with judged crabs."
-    return f"{judged} trips with judged crabs; {unjudged} without, which say nothing of fullness."
+        return say("{judged} trips with judged crabs.", judged=judged)
+    return say(
+        "{judged} trips with judged crabs; {unjudged} without, which say nothing of fullness.",
+        judged=judged,
+        unjudged=unjudged,
+    )

@@ -18,6 +18,7 @@ from planner.cli.arguments import (
 )
 from planner.cli.spans import day_span
 from planner.phrasing import day_text, light_text, temperature_text
+from planner.words import counted, say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -25,12 +26,19 @@ if TYPE_CHECKING:
 
 _DEFAULT_DAYS = 8 * 7
 _PARTS = ("season", "moon", "runs", "place")
-_HEADS = ("day", "fullness (80%)", "light crabs (80%)", "why, in points", "moon's age", "water")
+_HEADS = (
+    "day",
+    say("fullness (80%)"),
+    say("light crabs (80%)"),
+    say("why, in points"),
+    say("moon's age"),
+    "water",
+)
 
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    summary = "How full the crabs should be, day by day, and why."
+    summary = say("How full the crabs should be, day by day, and why.")
     parser = add_job(jobs, "dates", summary, _answer)
     add_place(parser)
     add_days(parser, "8 weeks")
@@ -70,18 +78,26 @@ def _answer(args: Namespace) -> Answer:
             water_c = number(float(found.water_c[i]))
             return [
                 day_text(found.days[i]),
-                f"{full.mean:.2f} ({full.low:.2f}-{full.high:.2f})",
+                say(
+                    "{mean:.2f} ({low:.2f}-{high:.2f})",
+                    mean=full.mean,
+                    low=full.low,
+                    high=full.high,
+                ),
                 light_text(found.light_share.at(i)),
                 _why_text(found, i),
-                f"{found.lunar_age_d[i]:.0f} d",
+                say("{lunar_age_d:.0f} d", lunar_age_d=found.lunar_age_d[i]),
                 "unknown" if water_c is None else temperature_text(water_c, style),
             ]
 
-        yield heading(site, f"how full the crabs should be, {_basis_text(found)}")
+        yield heading(site, say("how full the crabs should be, {basis}", basis=_basis_text(found)))
         yield from table_lines(_HEADS, [row(i) for i in range(len(found.days))], right="llllrr")
         yield (
-            f"Points are crabs in 100 more or fewer light than the year's average of "
-            f"{found.yearly_light_share * 100:.0f}."
+            say(
+                "Points are crabs in 100 more or fewer light than the year's average of "
+                "{yearly_light_share:.0f}.",
+                yearly_light_share=found.yearly_light_share * 100,
+            )
         )
         yield from filter(None, [last_trip_text(site, log, style)])
 
@@ -109,10 +125,10 @@ def _flat(day: dict[str, Any]) -> list[Any]:
 def _why_text(found: Forecast, i: int) -> str:
     points = {part: round(float(getattr(found.why, part)[i]) * 100) for part in _PARTS}
     parts = [f"{part} {value:+d}" for part, value in points.items() if value != 0]
-    return ", ".join(parts) or "as the average"
+    return ", ".join(parts) or say("as the average")
 
 
 def _basis_text(found: Forecast) -> str:
     if found.basis == "prior":
-        return "from what is known in general (no logged trip speaks yet)"
-    return f"learned from {found.trips} logged trip{'' if found.trips == 1 else 's'}"
+        return say("from what is known in general (no logged trip speaks yet)")
+    return say("learned from {trips}", trips=counted(found.trips, "logged trip"))

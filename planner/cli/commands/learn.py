@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 from planner.cli.answers import Answer, Sheet, interval, iso, number, table_lines
 from planner.cli.arguments import add_job, add_log, add_place, heading, place_of
 from planner.phrasing import day_text
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -29,7 +30,7 @@ _DEFAULT_CARE = 10
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    summary = "What the log says: effects with their intervals, and how forecasts did."
+    summary = say("What the log says: effects with their intervals, and how forecasts did.")
     parser = add_job(jobs, "learn", summary, _answer)
     add_place(parser)
     add_log(parser, required=True)
@@ -38,14 +39,19 @@ def add_to(jobs: Jobs) -> None:
         type=_points,
         default=_DEFAULT_CARE,
         metavar="POINTS",
-        help="light crabs of 100, between best and worst day, that are worth caring about "
-        f"(default: {_DEFAULT_CARE})",
+        help=say(
+            "light crabs of 100, between best and worst day, that are worth caring "
+            "about (default: {default_care})",
+            default_care=_DEFAULT_CARE,
+        ),
     )
 
 
 def _points(text: str) -> int:
     if not text.isdecimal() or not 1 <= int(text[:4]) <= 100:
-        raise argparse.ArgumentTypeError(f'"{text}" is not a number of points from 1 to 100')
+        raise argparse.ArgumentTypeError(
+            say('"{text_}" is not a number of points from 1 to 100', text_=text)
+        )
     return int(text)
 
 
@@ -74,7 +80,15 @@ def _answer(args: Namespace) -> Answer:
 
     def text() -> Iterator[str]:
         light = sum(outcome.light or 0 for outcome in outcomes)
-        yield heading(site, f"{len(outcomes)} logged trips, {judged} crabs judged, {light} light")
+        yield heading(
+            site,
+            say(
+                "{n_outcomes} logged trips, {judged} crabs judged, {light} light",
+                n_outcomes=len(outcomes),
+                judged=judged,
+                light=light,
+            ),
+        )
         yield from _trip_lines(site, outcomes)
         yield from _evidence_lines(found, args.worth)
         if log is not None:
@@ -117,7 +131,9 @@ def _evidence_lines(found: Evidence | None, worth_points: int) -> Iterator[str]:
     from planner.ui.evidence_rows import SCORE_COLUMNS, effect_text, record_text, score_rows
 
     if found is None:
-        yield "No trip here was judged for fullness, so no effect of moon or season is estimated."
+        yield say(
+            "No trip here was judged for fullness, so no effect of moon or season is estimated."
+        )
         return
     yield from (effect_text(effect, worth_points) for effect in found.effects)
     yield record_text(found.record)
@@ -142,7 +158,9 @@ def _trip_lines(site: Site, outcomes: Sequence[TripOutcome]) -> Iterator[str]:
             "-" if outcome.when is None else _day(outcome.when.astimezone(site.zone).date()),
             str(outcome.hauls),
             "-" if outcome.keepers is None else str(outcome.keepers),
-            "-" if outcome.judged is None else f"{outcome.light} of {outcome.judged}",
+            "-"
+            if outcome.judged is None
+            else say("{light} of {judged}", light=outcome.light, judged=outcome.judged),
         )
         for outcome in outcomes
     ]

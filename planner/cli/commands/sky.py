@@ -12,6 +12,7 @@ from planner.cli.arguments import add_days, add_job, add_place, heading, place_o
 from planner.cli.spans import day_span
 from planner.clock import day_edges
 from planner.phrasing import clock_text, day_clock_text, day_text, shown_day, zone_text
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -19,16 +20,16 @@ if TYPE_CHECKING:
 _DEFAULT_DAYS = 14
 _EVENTS = ("sunrise", "sunset", "civil_dawn", "civil_dusk", "moonrise", "moonset")
 _HEADS = (
-    *("day", "first light", "sunrise", "sunset", "last light"),
-    *("moonrise", "moonset", "moon's age", "lit"),
+    *("day", say("first light"), "sunrise", "sunset", say("last light")),
+    *("moonrise", "moonset", say("moon's age"), "lit"),
 )
 
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    parser = add_job(jobs, "sky", "Sun and moon, day by day, and the moon's phases.", _answer)
+    parser = add_job(jobs, "sky", say("Sun and moon, day by day, and the moon's phases."), _answer)
     add_place(parser)
-    add_days(parser, f"{_DEFAULT_DAYS} days")
+    add_days(parser, say("{default_days} days", default_days=_DEFAULT_DAYS))
 
 
 def _answer(args: Namespace) -> Answer:
@@ -83,18 +84,28 @@ def _answer(args: Namespace) -> Answer:
             found = [moment_or_none(getattr(sky, name)[i]) for name in order]
             cells = [clock(instant, sky.days[i]) for instant in found]
             if sky.sun_up_all_day[i]:
-                cells[1:3] = ["up all day", ""]
+                cells[1:3] = [say("up all day"), ""]
             elif cells[1] == cells[2] == "-":
-                cells[1:3] = ["down all day", ""]
+                cells[1:3] = [say("down all day"), ""]
             lit = f"{round(sky.illuminated[i] * 100)}%"
-            return [day_text(sky.days[i]), *cells, f"{sky.lunar_age_d[i]:.1f} d", lit]
+            return [
+                day_text(sky.days[i]),
+                *cells,
+                say("{lunar_age_d:.1f} d", lunar_age_d=sky.lunar_age_d[i]),
+                lit,
+            ]
 
-        yield heading(site, f"sun and moon, on the clock of {site.zone.key}")
+        yield heading(site, say("sun and moon, on the clock of {key}", key=site.zone.key))
         yield from table_lines(_HEADS, [row(i) for i in range(len(sky.days))], right="lrrrrrrrr")
         for time, name in zip(moon.times, names, strict=True):
             instant = moment_or_none(time)
             if instant is not None:
                 when = day_clock_text(instant, site.zone, style)
-                yield f"{name} moon: {when} {zone_text(instant, site.zone)}"
+                yield say(
+                    "{name} moon: {when} {zone}",
+                    name=name,
+                    when=when,
+                    zone=zone_text(instant, site.zone),
+                )
 
     return Answer(data, sheet, text)

@@ -14,29 +14,30 @@ from planner.cli.commands.plans import DEFAULT_DAYS, MOST_DAYS, count
 from planner.cli.errors import UsageError
 from planner.cli.spans import day_span, today_at
 from planner.phrasing import Style, day_clock_text
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
     from planner.handouts import TripFacts
 
 _KINDS: Final = {
-    ".pdf": "the trip sheet",
-    ".ics": "the calendar file",
-    ".gpx": "the waypoints",
-    ".csv": "the water at the spots",
+    ".pdf": say("the trip sheet"),
+    ".ics": say("the calendar file"),
+    ".gpx": say("the waypoints"),
+    ".csv": say("the water at the spots"),
 }
 
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    summary = (
+    summary = say(
         "Write what is taken along for a plan: the trip sheet (.pdf), a calendar file (.ics), "
         "waypoints (.gpx) or the water at the spots (.csv)."
     )
     parser = jobs.add_parser("take", help=summary, description=summary, allow_abbrev=False)
     add_place(parser)
     parser.add_argument(
-        "out", metavar="OUT", type=_out, help="the file to write; its ending says which"
+        "out", metavar="OUT", type=_out, help=say("the file to write; its ending says which")
     )
     add_days(parser, "8 weeks")
     add_log(parser)
@@ -45,11 +46,12 @@ def add_to(jobs: Jobs) -> None:
         type=count,
         default=1,
         metavar="N",
-        help="which of the ranked plans of these days, as `fullshell plans` ranks them "
-        "(default: 1)",
+        help=say(
+            "which of the ranked plans of these days, as `fullshell plans` ranks them (default: 1)"
+        ),
     )
     parser.add_argument("--paper", choices=("letter", "A4"), default="letter")
-    parser.add_argument("--units", choices=("m", "ft"), default="m", help="(default: m)")
+    parser.add_argument("--units", choices=("m", "ft"), default="m", help=say("(default: m)"))
     parser.set_defaults(run=_run)
 
 
@@ -58,7 +60,12 @@ def _out(text: str) -> Path:
     if path.suffix.lower() not in _KINDS:
         *others, last = _KINDS
         raise argparse.ArgumentTypeError(
-            f'"{text}" is not a {", ".join(others)} or {last} file name'
+            say(
+                '"{text_}" is not a {others} or {last} file name',
+                text_=text,
+                others=", ".join(others),
+                last=last,
+            )
         )
     return path
 
@@ -66,7 +73,9 @@ def _out(text: str) -> Path:
 def _run(args: Namespace) -> str:
     out: Path = args.out
     if not out.parent.is_dir():
-        raise UsageError(f"{out}: there is no folder {out.parent}; make it first")
+        raise UsageError(
+            say("{out}: there is no folder {parent}; make it first", out=out, parent=out.parent)
+        )
     kind = out.suffix.lower()
     if kind == ".pdf":
         require_window()
@@ -80,7 +89,14 @@ def _run(args: Namespace) -> str:
         write_whole(out, _content(kind, facts, style))
     zone = facts.site.zone
     begin, end = (day_clock_text(at, zone, style) for at in (facts.plan.set_at, facts.plan.haul_at))
-    return f"{out}: {_KINDS[kind]} of plan {args.plan}, set {begin}, haul {end}\n"
+    return say(
+        "{out}: {kinds} of plan {plan}, set {begin}, haul {end}\n",
+        out=out,
+        kinds=_KINDS[kind],
+        plan=args.plan,
+        begin=begin,
+        end=end,
+    )
 
 
 def _facts(args: Namespace, style: Style) -> TripFacts:
@@ -98,8 +114,15 @@ def _facts(args: Namespace, style: Style) -> TripFacts:
     plan = next((plan for plan in found if plan.rank == args.plan), None)
     if plan is None:
         raise UsageError(
-            f"--plan {args.plan}: there are {len(found)} plans at {site.name} from {span.first} to "
-            f"{span.last}; see fullshell plans, or give other days"
+            say(
+                "--plan {plan}: there are {n_found} plans at {name} from {first} to "
+                "{last}; see fullshell plans, or give other days",
+                plan=args.plan,
+                n_found=len(found),
+                name=site.name,
+                first=span.first,
+                last=span.last,
+            )
         )
     day = plan.haul_at.astimezone(site.zone).date()
     return trip_facts(site, plan, log, float(days.forecast.water_c[days.index(day)]))

@@ -13,6 +13,7 @@ from planner.cli.commands.picture import require_window, window_loading
 from planner.cli.errors import UsageError
 from planner.cli.spans import day, today_at
 from planner.phrasing import Style
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -23,29 +24,36 @@ if TYPE_CHECKING:
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    summary = "Write what a trip is tallied on: a sheet to print, or a page for a phone."
+    summary = say("Write what a trip is tallied on: a sheet to print, or a page for a phone.")
     parser = jobs.add_parser("tally", help=summary, description=summary, allow_abbrev=False)
     add_place(parser)
     parser.add_argument(
-        "out", metavar="OUT", type=_out, help="the file to write; its ending says which of the two"
+        "out",
+        metavar="OUT",
+        type=_out,
+        help=say("the file to write; its ending says which of the two"),
     )
     add_log(parser)
-    parser.add_argument("--trip", metavar="NAME", help="a trip of the log, with its own rows")
+    parser.add_argument("--trip", metavar="NAME", help=say("a trip of the log, with its own rows"))
     parser.add_argument(
         "--day",
         type=day,
         metavar="D",
-        help="the day of hauling, for the traps of the last trip or of the next (default: today)",
+        help=say(
+            "the day of hauling, for the traps of the last trip or of the next (default: today)"
+        ),
     )
     parser.add_argument("--paper", choices=("letter", "A4"), default="letter")
-    parser.add_argument("--units", choices=("m", "ft"), default="m", help="(default: m)")
+    parser.add_argument("--units", choices=("m", "ft"), default="m", help=say("(default: m)"))
     parser.set_defaults(run=_run)
 
 
 def _out(text: str) -> Path:
     path = Path(text)
     if path.suffix.lower() not in (".pdf", ".html"):
-        raise argparse.ArgumentTypeError(f'"{text}" is not a .pdf or .html file name')
+        raise argparse.ArgumentTypeError(
+            say('"{text_}" is not a .pdf or .html file name', text_=text)
+        )
     return path
 
 
@@ -56,7 +64,9 @@ def _run(args: Namespace) -> str:
 
     out: Path = args.out
     if not out.parent.is_dir():
-        raise UsageError(f"{out}: there is no folder {out.parent}; make it first")
+        raise UsageError(
+            say("{out}: there is no folder {parent}; make it first", out=out, parent=out.parent)
+        )
     site = place_of(args)
     log = log_of(args.log, site) or Log(())
     today = today_at(site.zone)
@@ -70,7 +80,7 @@ def _run(args: Namespace) -> str:
         write_whole(out, tally_page(trip, style).encode())
     else:
         _write_sheet(trip, out, today, style, args.paper)
-    return f"{out}: {len(rows)} traps of trip {trip.name}\n"
+    return say("{out}: {n_rows} traps of trip {name}\n", out=out, n_rows=len(rows), name=trip.name)
 
 
 def _rows(log: Log, site: Site, trip: str | None, on: date) -> tuple[Haul, ...]:
@@ -83,7 +93,11 @@ def _rows(log: Log, site: Site, trip: str | None, on: date) -> tuple[Haul, ...]:
     found = hauls_of(log, (trip, site.name))
     if not found:
         raise UsageError(
-            f'the log has no trip "{trip}" at {site.name}; leave --trip out for a new trip'
+            say(
+                'the log has no trip "{trip}" at {name}; leave --trip out for a new trip',
+                trip=trip,
+                name=site.name,
+            )
         )
     return found
 

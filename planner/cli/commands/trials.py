@@ -13,6 +13,7 @@ from planner.cli.arguments import add_job, add_log
 from planner.cli.errors import UsageError
 from planner.cli.spans import day
 from planner.errors import InputError
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -21,33 +22,37 @@ if TYPE_CHECKING:
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    parser = add_job(jobs, "trials", "Compare traps honestly, and lay out the next trip.", _answer)
+    parser = add_job(
+        jobs, "trials", say("Compare traps honestly, and lay out the next trip."), _answer
+    )
     add_log(parser, required=True)
     parser.add_argument(
         "--by",
         default="design",
         metavar="WHAT",
-        help="design, entrances, colour, bait, spot, trap, depth, soak or a column of your own "
-        "(default: design)",
+        help=say(
+            "design, entrances, colour, bait, spot, trap, depth, soak or a column of your own "
+            "(default: design)"
+        ),
     )
     parser.add_argument(
         "--measure",
         default="keepers",
         metavar="WHAT",
-        help="keepers, crabs, shorts, females, bycatch or light (default: keepers)",
+        help=say("keepers, crabs, shorts, females, bycatch or light (default: keepers)"),
     )
     parser.add_argument(
         "--today",
         type=day,
         metavar="D",
-        help="the day from which dates are counted (default: today)",
+        help=say("the day from which dates are counted (default: today)"),
     )
     parser.add_argument(
         "--worth",
         type=_ratio,
         default=1.5,
         metavar="RATIO",
-        help="a difference worth knowing of, such as 1.5 (default)",
+        help=say("a difference worth knowing of, such as 1.5 (default)"),
     )
 
 
@@ -57,7 +62,9 @@ def _ratio(text: str) -> float:
     except ValueError:
         ratio = 0.0
     if not 1.01 <= ratio <= 100:
-        raise argparse.ArgumentTypeError(f'"{text}" is not a ratio from 1.01 to 100, such as 1.5')
+        raise argparse.ArgumentTypeError(
+            say('"{text_}" is not a ratio from 1.01 to 100, such as 1.5', text_=text)
+        )
     return ratio
 
 
@@ -87,14 +94,20 @@ def _answer(args: Namespace) -> Answer:
         yield trial.sentence
         if trial.groups:
             rows = [_group_cells(group) for group in trial.groups]
-            heads = (trial.by, "hauls", trial.measure, "a haul (80%)", "best one")
+            heads = (
+                trial.by,
+                "hauls",
+                trial.measure,
+                say("a haul (80%)"),
+                say("best one"),
+            )
             yield from table_lines(heads, rows, right="lrrrr")
         if trial.test.p is not None:
-            yield f"{trial.test.name}: p = {trial.test.p:.2f}"
+            yield say("{name}: p = {p:.2f}", name=trial.test.name, p=trial.test.p)
         yield from settle_texts(trial, days)
         yield from (f"! {caution.text}" for caution in trial.warnings)
         if layout is not None:
-            yield "Next trip, so that designs can be told apart soonest:"
+            yield say("Next trip, so that designs can be told apart soonest:")
             yield from table_lines(
                 ("trap", "design", "spot"), [(p.trap, p.design, p.spot) for p in layout.placed]
             )
@@ -166,7 +179,9 @@ def _group_cells(group: Group) -> tuple[str, str, str, str, str]:
     rate = (
         "-"
         if group.rate is None or group.low is None or group.high is None
-        else f"{group.rate:.2f} ({group.low:.2f}-{group.high:.2f})"
+        else say(
+            "{rate:.2f} ({low:.2f}-{high:.2f})", rate=group.rate, low=group.low, high=group.high
+        )
     )
     total = "-" if group.keepers is None else str(group.keepers)
     best = "-" if group.p_best is None else f"{group.p_best:.0%}"

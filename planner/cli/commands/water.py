@@ -29,6 +29,7 @@ from planner.phrasing import (
 )
 from planner.sites import Site
 from planner.units import metres_to
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -40,7 +41,9 @@ _TO_INCLUDED = timedelta(milliseconds=1)  # spans of the tide are half open, --t
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    parser = add_job(jobs, "water", "Water heights at a step, or high and low waters.", _answer)
+    parser = add_job(
+        jobs, "water", say("Water heights at a step, or high and low waters."), _answer
+    )
     add_place(parser)
     add_instants(parser, _DEFAULT_DAYS)
     how = parser.add_mutually_exclusive_group()
@@ -49,9 +52,9 @@ def add_to(jobs: Jobs) -> None:
         type=step,
         metavar="STEP",
         default=_DEFAULT_STEP,
-        help="such as 6m, 1h or 1d (default: 1h)",
+        help=say("such as 6m, 1h or 1d (default: 1h)"),
     )
-    how.add_argument("--turns", action="store_true", help="high and low waters instead")
+    how.add_argument("--turns", action="store_true", help=say("high and low waters instead"))
 
 
 def _answer(args: Namespace) -> Answer:
@@ -91,7 +94,7 @@ def _heights(args: Namespace, site: Site, span: InstantSpan) -> Answer:
         style = style_of(args, site)
         whole_minutes = not (span.start.second or args.every % timedelta(minutes=1))
         clock = "%H:%M" if whole_minutes else "%H:%M:%S"
-        yield heading(site, f"water above {site.water.datum}")
+        yield heading(site, say("water above {datum}", datum=site.water.datum))
         for moment, height_m in zip(moments(times), heights_m, strict=True):
             local = moment.astimezone(site.zone)
             stamp = f"{day_text(local.date())} {local.year} {local.strftime(clock)} {local:%Z}"
@@ -124,7 +127,7 @@ def _turns(args: Namespace, site: Site, span: InstantSpan) -> Answer:
 
     def text() -> Iterator[str]:
         style = style_of(args, site)
-        yield heading(site, f"high and low water above {site.water.datum}")
+        yield heading(site, say("high and low water above {datum}", datum=site.water.datum))
         rows = list(zip(instants, kinds, turns.heights, strict=True))
         # By the day of the clock that is shown: two minutes to midnight reads 00:00.
         for day, of_day in groupby(rows, key=lambda row: shown_day(row[0], site.zone)):
@@ -133,7 +136,7 @@ def _turns(args: Namespace, site: Site, span: InstantSpan) -> Answer:
                 clock = f"{clock_text(moment, site.zone, style)} {zone_text(moment, site.zone)}"
                 yield f"  {clock:<10} {kind:<4} {height_text(float(height_m), style):>9}"
         if not rows:
-            yield "  no high or low water in this span"
+            yield say("  no high or low water in this span")
         yield TIDE_CAUTION
 
     return Answer(data, sheet, text)

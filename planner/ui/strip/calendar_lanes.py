@@ -14,6 +14,7 @@ from PySide6.QtGui import QColor, QPainter, QPen
 from planner.ui import theme
 from planner.ui.strip.canvas import Canvas, Lane
 from planner.ui.strip.days import day_at, place_of, place_of_instant
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.trips import Plan
@@ -84,7 +85,7 @@ class DateLane(Lane):
             today = place == self.today
             canvas.font(-1, bold=today)
             painter.setPen(QColor(colours.accent if today else colours.quiet))
-            text = f"{day:%a} {day.day}" if canvas.has_room(52) else str(day.day)
+            text = say("{day:%a} {day.day}", day=day) if canvas.has_room(52) else str(day.day)
             cell = canvas.cell(place, half, half)
             room = 0 if every_day else 3 * canvas.width
             painter.drawText(cell.adjusted(-room, 0, room, 0), Qt.AlignmentFlag.AlignCenter, text)
@@ -105,9 +106,13 @@ class DateLane(Lane):
             if by_year:
                 text = str(begin.year)
             elif canvas.has_room(110 / 30):
-                text = f"{begin:%B} {begin.year}"
+                text = say("{begin:%B} {begin.year}", begin=begin)
             else:
-                text = f"{begin:%b} {begin.year}" if begin.month == 1 else f"{begin:%b}"
+                text = (
+                    say("{begin:%b} {begin.year}", begin=begin)
+                    if begin.month == 1
+                    else say("{begin:%b}", begin=begin)
+                )
             if painter.fontMetrics().horizontalAdvance(text) <= room:
                 painter.drawText(QPointF(left, height - 4 * canvas.scale), text)
             begin = following

@@ -23,6 +23,7 @@ from planner.phrasing import (
     one_in,
     temperature_text,
 )
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.logbook import TripOutcome
@@ -64,7 +65,7 @@ def instant_at(x: float, zone: ZoneInfo) -> datetime:
 
 def plan_name(rank: int) -> str:
     """Return what a plan is called: by its rank, or as the user's own."""
-    return f"plan {rank}" if rank else "your own plan"
+    return say("plan {rank}", rank=rank) if rank else say("your own plan")
 
 
 @dataclass(frozen=True)
@@ -119,11 +120,17 @@ def outcome_text(outcome: TripOutcome) -> str:
     """Return what a trip gave, in a few words."""
     words = []
     if outcome.keepers is not None:
-        words.append(f"{outcome.keepers} keepers from {outcome.hauls} hauls")
+        words.append(
+            say(
+                "{keepers} keepers from {hauls} hauls", keepers=outcome.keepers, hauls=outcome.hauls
+            )
+        )
     if outcome.judged and outcome.light is not None:
-        words.append(f"{outcome.light} of {outcome.judged} judged were light")
+        words.append(
+            say("{light} of {judged} judged were light", light=outcome.light, judged=outcome.judged)
+        )
     else:
-        words.append("fullness not judged")
+        words.append(say("fullness not judged"))
     return ", ".join(words)
 
 
@@ -136,10 +143,10 @@ def moon_text(outlook: Outlook, index: int) -> str:
         outlook.phases.times, day_edges(day, day, outlook.site.zone), side="left"
     )
     if first < after:
-        return f"{PHASE_NAMES[int(outlook.phases.kinds[first])]} moon"
+        return say("{phase_names} moon", phase_names=PHASE_NAMES[int(outlook.phases.kinds[first])])
     age, lit = outlook.sky.lunar_age_d[index], outlook.sky.illuminated[index]
     way = "waxing" if age < 14.77 else "waning"
-    return f"moon {way}, {lit:.0%} lit"
+    return say("moon {way}, {lit:.0%} lit", way=way, lit=lit)
 
 
 def day_sentences(
@@ -153,15 +160,24 @@ def day_sentences(
     try:
         index = outlook.index(day)
     except ValueError:
-        return f"{day_text(day)} {day.year}: not worked out yet."
+        return say("{day} {year}: not worked out yet.", day=day_text(day), year=day.year)
     forecast, zone = outlook.forecast, outlook.site.zone
     fullness = forecast.fullness.at(index)
     parts = [
-        f"{day_text(day)} {day.year}: {fullness.mean:.0%} full "
-        f"({fullness.low:.0%} to {fullness.high:.0%}), light crabs "
-        f"{light_text(forecast.light_share.at(index))}",
-        f"water {height_text(float(outlook.lowest_m[index]), style)} to "
-        f"{height_text(float(outlook.highest_m[index]), style)}",
+        say(
+            "{day} {year}: {mean:.0%} full ({low:.0%} to {high:.0%}), light crabs {light}",
+            day=day_text(day),
+            year=day.year,
+            mean=fullness.mean,
+            low=fullness.low,
+            high=fullness.high,
+            light=light_text(forecast.light_share.at(index)),
+        ),
+        say(
+            "water {lowest} to {highest}",
+            lowest=height_text(float(outlook.lowest_m[index]), style),
+            highest=height_text(float(outlook.highest_m[index]), style),
+        ),
         moon_text(outlook, index),
     ]
     water_c = float(forecast.water_c[index])
@@ -170,27 +186,33 @@ def day_sentences(
     rise, sets = outlook.sky.sunrise[index], outlook.sky.sunset[index]
     if rise == rise and sets == sets:
         parts.append(
-            f"sun {clock_text(from_utc64(rise), zone, style)} to "
-            f"{clock_text(from_utc64(sets), zone, style)}"
+            say(
+                "sun {rise} to {sets}",
+                rise=clock_text(from_utc64(rise), zone, style),
+                sets=clock_text(from_utc64(sets), zone, style),
+            )
         )
     sentences = [", ".join(parts) + "."]
     sentences += [
-        f"Logged {mark.outcome.trip}: {outcome_text(mark.outcome)}."
+        say("Logged {trip}: {outcome}.", trip=mark.outcome.trip, outcome=outcome_text(mark.outcome))
         for mark in marks
         if mark.day == day
     ]
     for plan in plans:
         if plan.set_at.astimezone(zone).date() <= day <= plan.haul_at.astimezone(zone).date():
             sentences.append(
-                f"{plan_name(plan.rank).capitalize()}: "
-                f"set {day_clock_text(plan.set_at, zone, style)}, haul "
-                f"{day_clock_text(plan.haul_at, zone, style)}, "
-                f"{count_text(plan.full_keepers)} full keepers."
+                say(
+                    "{plan_name}: set {set_at}, haul {haul_at}, {count} full keepers.",
+                    plan_name=plan_name(plan.rank).capitalize(),
+                    set_at=day_clock_text(plan.set_at, zone, style),
+                    haul_at=day_clock_text(plan.haul_at, zone, style),
+                    count=count_text(plan.full_keepers),
+                )
             )
     if outlook.why_closed[index]:
         sentences.append(f"Closed: {outlook.why_closed[index]}.")
     elif outlook.why_not_free[index]:
-        sentences.append(f"Not free: {outlook.why_not_free[index]}.")
+        sentences.append(say("Not free: {why_not_free}.", why_not_free=outlook.why_not_free[index]))
     return " ".join(sentences)
 
 
@@ -201,10 +223,14 @@ def why_text(outlook: Outlook, day: date) -> str:
     parts = []
     for name in ("season", "moon", "runs", "place"):
         points = 100 * float(getattr(forecast.why, name)[index])
-        label = {"season": "season and water", "runs": "recent trips"}.get(name, name)
+        label = {"season": say("season and water"), "runs": say("recent trips")}.get(name, name)
         if abs(points) >= 0.05:
-            parts.append(f"{label} {points:+.1f}")
+            parts.append(say("{label} {points:+.1f}", label=label, points=points))
     if not parts:
-        return "No difference from the year's average."
+        return say("No difference from the year's average.")
     yearly = one_in(forecast.yearly_light_share)
-    return f"Against the year's average ({yearly}), in light crabs of 100: {', '.join(parts)}."
+    return say(
+        "Against the year's average ({yearly}), in light crabs of 100: {parts}.",
+        yearly=yearly,
+        parts=", ".join(parts),
+    )

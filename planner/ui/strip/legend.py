@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from planner.ui import theme
 from planner.ui.strip.outlook_lanes import draw_mark
+from planner.words import say
 
 _GAP: Final = 13  # between entries
 _EDGE: Final = 8
@@ -50,10 +51,13 @@ class Legend(QWidget):
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
         self.setAccessibleName(
-            "Legend: pale is light, middle is filling, deep blue is full; hatched is unsure; "
-            "logged trips are open circles when light, half filled when mixed, filled when full; "
-            "small ones at the chosen day are past trips like it; "
-            "free days are underlined, closed days crossed; the dashed line is the ramp's limit"
+            say(
+                "Legend: pale is light, middle is filling, deep blue is full; hatched is unsure; "
+                "logged trips are open circles when light, half filled when mixed, filled when "
+                "full; "
+                "small ones at the chosen day are past trips like it; "
+                "free days are underlined, closed days crossed; the dashed line is the ramp's limit"
+            )
         )
 
     def sizeHint(self) -> QSize:
@@ -100,18 +104,18 @@ class Legend(QWidget):
 
     def _entries(self, metrics: QFontMetricsF) -> Iterator[_Entry]:
         scale = 3 * metrics.horizontalAdvance("filling")
-        yield _Entry("Fullness: light ", scale, _draw_scale, " full")
+        yield _Entry(say("Fullness: light "), scale, _draw_scale, " full")
         yield _Entry("", 18, _draw_unsure, " unsure")
         for catch, words in (
-            ("full", " logged full"),
+            ("full", say(" logged full")),
             ("mixed", " mixed"),
-            ("light", " light (1 in 4 up)"),
+            ("light", say(" light (1 in 4 up)")),
         ):
             yield _Entry("", 10, partial(_draw_catch, catch), words)
-        yield _Entry("", 14, _draw_alike, " trips like this day")
-        yield _Entry("", 18, _draw_free, " free day")
+        yield _Entry("", 14, _draw_alike, say(" trips like this day"))
+        yield _Entry("", 18, _draw_free, say(" free day"))
         yield _Entry("", 10, _draw_closed, " closed")
-        yield _Entry("", 18, _draw_ramp, " ramp limit")
+        yield _Entry("", 18, _draw_ramp, say(" ramp limit"))
 
 
 def _draw_scale(painter: QPainter, box: QRectF) -> None:

@@ -19,11 +19,21 @@ from PySide6.QtWidgets import QTableView
 
 from planner.phrasing import Style, day_text, height_text, light_text
 from planner.ui.strip.days import TripMark, moon_text, outcome_text, plan_name
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.trips import Outlook, Plan
 
-_COLUMNS = ("Day", "Fullness", "Light crabs", "Water", "Moon", "Logged", "Plans", "Free or closed")
+_COLUMNS = (
+    say("Day"),
+    say("Fullness"),
+    say("Light crabs"),
+    say("Water"),
+    say("Moon"),
+    say("Logged"),
+    say("Plans"),
+    say("Free or closed"),
+)
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
 
@@ -89,12 +99,21 @@ class DaysModel(QAbstractTableModel):
             case 0:
                 return f"{day_text(day)} {day.year}"
             case 1:
-                return f"{fullness.mean:.0%} ({fullness.low:.0%} to {fullness.high:.0%})"
+                return say(
+                    "{mean:.0%} ({low:.0%} to {high:.0%})",
+                    mean=fullness.mean,
+                    low=fullness.low,
+                    high=fullness.high,
+                )
             case 2:
                 return light_text(light)
             case 3:
                 low, high = float(outlook.lowest_m[row]), float(outlook.highest_m[row])
-                return f"{height_text(low, style)} to {height_text(high, style)}"
+                return say(
+                    "{low} to {high}",
+                    low=height_text(low, style),
+                    high=height_text(high, style),
+                )
             case 4:
                 return moon_text(outlook, row)
             case 5:
@@ -124,7 +143,7 @@ class DaysTable(QTableView):
         super().__init__()
         self.days = DaysModel(self)
         self.setModel(self.days)
-        self.setAccessibleName("Days as a table")
+        self.setAccessibleName(say("Days as a table"))
         self.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QTableView.SelectionMode.SingleSelection)
         self.setTabKeyNavigation(False)

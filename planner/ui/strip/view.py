@@ -31,6 +31,7 @@ from planner.ui.strip.calendar_lanes import (
 from planner.ui.strip.canvas import grown_text, text_scale
 from planner.ui.strip.days import Catch, TripMark, day_at, place_of
 from planner.ui.strip.outlook_lanes import CatchLane, DaysLane, FullnessLane, MoonLane, WaterLane
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.trips import Outlook, Plan
@@ -39,12 +40,12 @@ if TYPE_CHECKING:
 # 10 points; larger text makes everything higher.
 _LANES: Final = (
     ("", "", 36),
-    ("Moon", "", 24),
-    ("Water", "low to high", 46),
-    ("Fullness", "expected, 0 to 100", 36),
-    ("Full crabs", "forecast and logged", 66),
-    ("Free days", "", 18),
-    ("Plans", "set to haul", 58),
+    (say("Moon"), "", 24),
+    (say("Water"), say("low to high"), 46),
+    (say("Fullness"), say("expected, 0 to 100"), 36),
+    (say("Full crabs"), say("forecast and logged"), 66),
+    (say("Free days"), "", 18),
+    (say("Plans"), say("set to haul"), 58),
 )
 _HEIGHT: Final = sum(height for _, _, height in _LANES)
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
@@ -109,7 +110,7 @@ class StripView(QWidget):
         self._add_lanes()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setAccessibleName("Days: fullness, water, trips and plans")
+        self.setAccessibleName(say("Days: fullness, water, trips and plans"))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
