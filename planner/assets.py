@@ -6,7 +6,7 @@ import os
 from pathlib import Path
 
 _PACKAGE = Path(__file__).parent
-# A wheel carries the two folders inside the package; a checkout has them beside it.
+# A wheel carries the folders inside the package; a checkout has them beside it.
 _ROOT = _PACKAGE / "shipped" if (_PACKAGE / "shipped").is_dir() else _PACKAGE.parent
 
 
@@ -28,6 +28,11 @@ def demo_place() -> Path:
 def demo_log() -> Path:
     """Return the haul table of the invented demo log."""
     return resource("demo", "sedge-hollow-hauls.csv")
+
+
+def guide(*parts: str) -> Path:
+    """Return the path of a file in `docs/`: a page of the guide, or a picture."""
+    return _ROOT.joinpath("docs", *parts)
 
 
 def user_folder() -> Path:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import os
 import sys
+from argparse import Namespace
 from collections.abc import Sequence
 
+from planner.cli.commands import doctor
 from planner.cli.errors import UsageError
-from planner.cli.parser import parse
 from planner.errors import PlannerError, RangeError
+from planner.faults import keep, report
 from planner.words import say
 
 DONE = 0
@@ -22,10 +24,16 @@ def main(argv: Sequence[str] | None = None) -> int:
 
     0 done; 1 a fault of the program itself, or the output could not be written; 2 the command
     line is wrong; 3 the input is wrong, or the window is not installed. For 1 to 3 there is one
-    message on standard error and nothing on standard output.
+    message on standard error and nothing on standard output; the doctor alone prints what it
+    found and returns 1 when something is wrong.
     """
+    words = sys.argv[1:] if argv is None else argv
     try:
-        args = parse(sys.argv[1:] if argv is None else argv)
+        from planner.cli.parser import parse
+    except ImportError as error:
+        return _without_libraries(words, error)
+    try:
+        args = parse(words)
         output = args.run(args)
     except SystemExit as stop:  # --help and --version are on their way, the window has closed
         return int(stop.code or DONE) or _write("")
@@ -36,6 +44,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     except KeyboardInterrupt:
         return 130
     except Exception as error:
+        keep(report(error))
         if "FULLSHELL_TRACEBACK" in os.environ:
             raise
         return _say(
@@ -47,7 +56,21 @@ def main(argv: Sequence[str] | None = None) -> int:
             ),
             FAULT,
         )
-    return _write(output)
+    return _write(output) or int(getattr(args, "status", DONE))
+
+
+def _without_libraries(words: Sequence[str], error: ImportError) -> int:
+    """Answer where a library of the jobs does not load: only the doctor needs none."""
+    if list(words[:1]) == ["doctor"]:
+        args = Namespace(report="--report" in words, format="json" if "json" in words else "text")
+        return _write(doctor.answer(args)) or int(args.status)
+    return _say(
+        say(
+            "a library does not load ({error}); find out what is wrong: fullshell doctor",
+            error=error,
+        ),
+        INPUT,
+    )
 
 
 def _say(message: object, status: int) -> int:

@@ -10,6 +10,7 @@ from planner import __version__
 from planner.cli.commands import (
     check,
     dates,
+    doctor,
     learn,
     picture,
     plans,
@@ -22,14 +23,15 @@ from planner.cli.commands import (
 )
 from planner.cli.errors import UsageError
 from planner.sites import names_a_file
+from planner.words import say
 
-_DESCRIPTION = (
+_DESCRIPTION = say(
     "Plans crab trapping trips around water, light, rules and how full the crabs should be. "
     "Without a job it opens the window, on a place file when that is all there is; on a machine "
     "without a screen it prints the ranked plans of that place, or of the demo place, and draws "
     "the window to a file."
 )
-_EPILOG = (
+_EPILOG = say(
     "PLACE is a place file (.toml) or the name of a place in your book; LOG is a logbook file or "
     "a haul table (CSV). Exit status: 0 done, 2 the command line is wrong, 3 the input is wrong."
 )
@@ -39,7 +41,7 @@ class _Parser(ArgumentParser):
     """An argument parser whose errors are ours to report."""
 
     def error(self, message: str) -> NoReturn:
-        raise UsageError(f"{message}; see {self.prog} --help")
+        raise UsageError(say("{message}; see {prog} --help", message=message, prog=self.prog))
 
 
 def parse(argv: Sequence[str]) -> Namespace:
@@ -57,6 +59,6 @@ def _parser() -> ArgumentParser:
     parser.add_argument("--version", action="version", version=f"fullshell {__version__}")
     parser.set_defaults(run=start.run, place=None)
     jobs = parser.add_subparsers(title="jobs", metavar="JOB", parser_class=_Parser)
-    for command in (water, sky, dates, plans, learn, trials, check, take, tally, picture):
+    for command in (water, sky, dates, plans, learn, trials, check, take, tally, picture, doctor):
         command.add_to(jobs)
     return parser

@@ -20,7 +20,7 @@ EXAMPLES = [
 ]
 JOBS = (
     *("water", "sky", "dates", "plans", "learn", "trials", "check"),
-    *("take", "tally", "picture"),
+    *("take", "tally", "picture", "doctor"),
 )
 
 
@@ -33,7 +33,9 @@ def test_example_runs(line, capsys, monkeypatch):
     if words[0] in ("picture", "take", "tally"):  # written in tests of their own
         assert parse(words).out.stem in ("window", "trip", "tally")
         return
-    assert main(words) == 0, capsys.readouterr().err
+    status = main(words)
+    # The doctor may find a test's machine wanting, such as one without Qt.
+    assert status == 0 or words[0] == "doctor", capsys.readouterr().err
     assert capsys.readouterr().out.strip()
 
 
