@@ -59,7 +59,13 @@ def say(text: str, /, *, sense: str = "", **values: Any) -> str:
 
 def counted(count: int, one: str, many: str = "") -> str:
     """Return a count with its noun: "1 trap", "3 traps". `many` where no plain s makes it."""
-    return f"{count} {say(one) if count == 1 else say(many or one + 's')}"
+    noun = say(one) if count == 1 else say(many or f"{one}s")
+    return say("{count:,} {noun}", count=count, noun=noun)
+
+
+def begun(text: str) -> str:
+    """Return a text as a sentence begins: its first letter large, the others as they are."""
+    return f"{text[:1].upper()}{text[1:]}"
 
 
 class _Habits(string.Formatter):

@@ -79,7 +79,7 @@ class Writer:
         kept = {row["id"] for row in held if row is not None}
         for left in rows:
             if left["id"] not in kept:
-                label = say("trap {left}", left=left["trap"]) if left["trap"] else "a trap"
+                label = say("trap {trap}", trap=left["trap"]) if left["trap"] else say("a trap")
                 self._bin(
                     say("{label} of trip {name}", label=label, name=name), trip_id, [left["id"]]
                 )

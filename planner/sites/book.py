@@ -10,6 +10,7 @@ from typing import Final
 from planner.assets import sample_sites, user_folder
 from planner.errors import Problem
 from planner.sites.reading import SiteError, read_top
+from planner.words import say
 
 # How the name of a place file ends; the second is the program's own, for a double click.
 PLACE_ENDINGS: Final = (".toml", ".fullshell")
@@ -56,15 +57,15 @@ def find_place(name_or_path: str | Path) -> Path:
             return entry.path
     names = {word.casefold(): entry.name for entry in entries for word in _words(entry)}
     near = dict.fromkeys(names[word] for word in get_close_matches(wanted[:80], names, n=3))
-    hint = f"did you mean {' or '.join(near)}? " if near else ""
+    hint = say("did you mean {near}? ", near=" or ".join(near)) if near else ""
     raise SiteError(
         "place",
         [
             Problem(
                 "name",
                 f'"{written}"',
-                "there is no such file and no such place in the book",
-                f"{hint}give a place file (.toml) or one of: "
+                say("there is no such file and no such place in the book"),
+                say("{hint}give a place file (.toml) or one of: ", hint=hint)
                 + ", ".join(entry.path.stem for entry in entries),
             )
         ],

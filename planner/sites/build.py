@@ -40,6 +40,7 @@ from planner.sites.water_tables import (
 )
 from planner.sites.wording import problems_in_words, shown
 from planner.units import LengthUnit, metres_from
+from planner.words import say
 
 
 def build_site(tables: dict[str, Any], path: Path) -> Site:
@@ -70,8 +71,8 @@ def _reference(tables: dict[str, Any], path: Path) -> tuple[Site | None, list[Pr
         found = find_reference(written.strip(), path.parent)
         reference_tables = read_tables(found)
         if _has_offsets(reference_tables):
-            remedy = "name a place that has [water.constituents]"
-            what = "that place is itself an offset from another"
+            remedy = say("name a place that has [water.constituents]")
+            what = say("that place is itself an offset from another")
             return None, [Problem(where, shown(written), what, remedy)]
         return build_site(reference_tables, found), []
     except SiteError as error:

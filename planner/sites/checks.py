@@ -18,6 +18,7 @@ from planner.sites.water_checks import MAX_LEVEL_M, water_problems
 from planner.sites.wording import near_words, shown
 from planner.sites.zones import load_zone
 from planner.units import LengthUnit
+from planner.words import say
 
 DEPTHS_M = (-10.0, 200.0)  # a drying bank, and more line than a small boat carries
 # Crab traps stand 0.2 to 0.7 m high (common practice); lower is a height in the wrong unit.
@@ -60,8 +61,8 @@ def _position_problems(tables: Mapping[str, Any]) -> Iterator[Problem]:
         yield Problem(
             "longitude",
             f"{longitude:g}",
-            f"is {apart:.0f} hours from the clock of {key}",
-            "correct one of them; west longitudes are negative",
+            say("is {apart:.0f} hours from the clock of {key}", apart=apart, key=key),
+            say("correct one of them; west longitudes are negative"),
         )
 
 
@@ -71,7 +72,7 @@ def _ramp_problems(ramp: Mapping[str, Any], unit: LengthUnit) -> Iterator[Proble
         ramp.get("lowest_level"),
         unit,
         (-MAX_LEVEL_M, MAX_LEVEL_M),
-        "the lowest level",
+        say("the lowest level"),
     )
 
 
@@ -84,7 +85,10 @@ def _spot_problems(value: Any, unit: LengthUnit) -> Iterator[Problem]:
             first = seen.setdefault(name.strip().casefold(), number)
             if first != number:
                 yield Problem(
-                    f"{where}.name", shown(name), f"is also the name of spot {first}", "rename one"
+                    f"{where}.name",
+                    shown(name),
+                    say("is also the name of spot {first}", first=first),
+                    say("rename one"),
                 )
         yield from level_problem(f"{where}.depth", spot.get("depth"), unit, DEPTHS_M, "a depth")
         yield from level_problem(
@@ -96,8 +100,8 @@ def _spot_problems(value: Any, unit: LengthUnit) -> Iterator[Problem]:
             yield Problem(
                 f"{where}.{lacking}",
                 "nothing",
-                f"is missing beside {given[0]}",
-                "give both in degrees, or neither",
+                say("is missing beside {given}", given=given[0]),
+                say("give both in degrees, or neither"),
             )
 
 
@@ -110,23 +114,29 @@ def _closure_problems(value: Any) -> Iterator[Problem]:
             yield Problem(
                 f"{where}.{lacking}",
                 "",
-                f"is missing beside {given}",
-                "give both ends of the period",
+                say("is missing beside {given}", given=given),
+                say("give both ends of the period"),
             )
         elif first is None and not closure.get("weekdays"):
             yield Problem(
-                where, "", "does not say when", "give from and to, or weekdays, or all of them"
+                where,
+                "",
+                say("does not say when"),
+                say("give from and to, or weekdays, or all of them"),
             )
         elif first is not None and isinstance(first, str) != isinstance(last, str):
             yield Problem(
                 where,
-                f"{shown(first)} to {shown(last)}",
-                "mixes a date with a day of every year",
-                'write both like 2026-02-11, or both like "02-11"',
+                say("{first} to {last}", first=shown(first), last=shown(last)),
+                say("mixes a date with a day of every year"),
+                say('write both like 2026-02-11, or both like "02-11"'),
             )
         elif type(first) is date and type(last) is date and first > last:
             yield Problem(
-                where, f"{first} to {last}", "ends before it begins", "exchange from and to"
+                where,
+                say("{first} to {last}", first=first, last=last),
+                say("ends before it begins"),
+                say("exchange from and to"),
             )
 
 
@@ -136,8 +146,8 @@ def _free_problems(free: Mapping[str, Any]) -> Iterator[Problem]:
         yield Problem(
             "free.to",
             f"{latest:%H:%M}",
-            f"is not after from ({earliest:%H:%M})",
-            "give the hours of one day, such as 05:30 to 20:30",
+            say("is not after from ({earliest:%H:%M})", earliest=earliest),
+            say("give the hours of one day, such as 05:30 to 20:30"),
         )
 
 
@@ -154,27 +164,34 @@ def _trip_problems(
         yield Problem(
             "trip.soak_hours",
             f"[{shortest:g}, {longest:g}]",
-            "the shortest soak is longer than the longest",
-            "exchange the two",
+            say("the shortest soak is longer than the longest"),
+            say("exchange the two"),
         )
     allowed = number_in(rules.get("max_soak_hours"))
     if shortest is not None and allowed is not None and shortest > allowed:
         yield Problem(
             "trip.soak_hours",
             f"[{shortest:g}, ...]",
-            f"the shortest soak is over the {allowed:g} hours that rules.max_soak_hours allows",
-            "shorten it, or check the rule",
+            say(
+                "the shortest soak is over the {allowed:g} hours that rules.max_soak_hours allows",
+                allowed=allowed,
+            ),
+            say("shorten it, or check the rule"),
         )
     traps, most = number_in(trip.get("traps")), number_in(rules.get("max_traps"))
     if traps is not None and most is not None and traps > most:
         yield Problem(
             "trip.traps",
             f"{traps:g}",
-            f"is more than the {most:g} that rules.max_traps allows",
-            "set fewer traps, or check the rule",
+            say("is more than the {most:g} that rules.max_traps allows", most=most),
+            say("set fewer traps, or check the rule"),
         )
     yield from level_problem(
-        "trip.cover_margin", trip.get("cover_margin"), unit, (0.0, MAX_COVER_MARGIN_M), "the margin"
+        "trip.cover_margin",
+        trip.get("cover_margin"),
+        unit,
+        (0.0, MAX_COVER_MARGIN_M),
+        say("the margin"),
     )
 
 
@@ -183,5 +200,9 @@ def _species_problems(species: Any) -> Iterator[Problem]:
     if not isinstance(species, str) or not known or species.strip() in known:
         return
     near = near_words(species.strip(), known)
-    hint = f"did you mean {' or '.join(near)}?" if near else f"give one of {', '.join(known)}"
-    yield Problem("species", shown(species), "there is no profile of that name", hint)
+    hint = (
+        say("did you mean {near}?", near=" or ".join(near))
+        if near
+        else say("give one of {known}", known=", ".join(known))
+    )
+    yield Problem("species", shown(species), say("there is no profile of that name"), hint)

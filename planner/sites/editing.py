@@ -23,6 +23,7 @@ from planner.constituents import UnknownConstituent, canonical
 from planner.errors import Problem
 from planner.sites.reading import SiteError, tables_of
 from planner.sites.site import Site
+from planner.words import say
 
 FieldPath = tuple[str, ...]
 # Fields by their path in the file; None takes a field or a table out.
@@ -36,22 +37,22 @@ _WORDS: Final[Mapping[FieldPath, str]] = {
     ("name",): "name",
     ("latitude",): "position",
     ("longitude",): "position",
-    ("timezone",): "time zone",
+    ("timezone",): say("time zone"),
     ("water", "units"): "units",
     ("water", "datum"): "datum",
-    ("water", "mean_level"): "mean level",
-    ("water", "phase_reference"): "clock of the lags",
-    ("water", "node_factors"): "node factors",
-    ("water", "constants_state"): "state of the constants",
+    ("water", "mean_level"): say("mean level"),
+    ("water", "phase_reference"): say("clock of the lags"),
+    ("water", "node_factors"): say("node factors"),
+    ("water", "constants_state"): say("state of the constants"),
     ("water", "source"): "source",
     ("water", "constituents"): "constituents",
     ("water", "offsets"): "offsets",
     ("ramp",): "ramp",
     ("spots",): "spots",
-    ("temperature",): "water temperature",
-    ("closures",): "closed periods",
+    ("temperature",): say("water temperature"),
+    ("closures",): say("closed periods"),
     ("rules",): "rules",
-    ("free",): "free days",
+    ("free",): say("free days"),
 }
 
 
@@ -187,8 +188,8 @@ def _cannot(where: str = "file") -> Problem:
     return Problem(
         where,
         "",
-        "is laid out in a way that cannot be changed here without harm",
-        "change it in a text editor; docs/place-file.md shows the usual layout",
+        say("is laid out in a way that cannot be changed here without harm"),
+        say("change it in a text editor; docs/place-file.md shows the usual layout"),
     )
 
 

@@ -21,27 +21,28 @@ from planner.sites.file_values import (
     Zone,
 )
 from planner.sites.water_tables import Table, WaterTable
+from planner.words import say
 
 
 class RampTable(Table):
     """[ramp]: when the boat can be launched."""
 
     lowest_level: Number = Field(
-        description="the lowest water level at which the boat launches, such as -0.1"
+        description=say("the lowest water level at which the boat launches, such as -0.1")
     )
 
 
 class SpotTable(Table):
     """[[spots]]: where traps stand."""
 
-    name: Text = Field(description='the name of the spot, such as "grass edge"')
-    depth: Number = Field(description="the charted depth below the datum, such as 1.8")
-    trap_height: Number = Field(description="the height of the trap, such as 0.35 m")
+    name: Text = Field(description=say('the name of the spot, such as "grass edge"'))
+    depth: Number = Field(description=say("the charted depth below the datum, such as 1.8"))
+    trap_height: Number = Field(description=say("the height of the trap, such as 0.35 m"))
     latitude: Annotated[Number, Field(ge=-90, le=90)] | None = Field(
-        default=None, description="the position in degrees, north positive, such as 38.2034"
+        default=None, description=say("the position in degrees, north positive, such as 38.2034")
     )
     longitude: Annotated[Number, Field(ge=-180, le=180)] | None = Field(
-        default=None, description="the position in degrees, east positive, such as -76.1012"
+        default=None, description=say("the position in degrees, east positive, such as -76.1012")
     )
 
 
@@ -51,35 +52,37 @@ class TemperatureTable(Table):
     monthly: Annotated[
         list[Annotated[Number, Field(ge=-2, le=40)]], Field(min_length=12, max_length=12)
     ] = Field(
-        description="twelve water temperatures, January to December, in degrees Celsius (-2 to 40)"
+        description=say(
+            "twelve water temperatures, January to December, in degrees Celsius (-2 to 40)"
+        )
     )
 
 
 class ClosureTable(Table):
     """[[closures]]: when no trap may be in the water."""
 
-    reason: Text = Field(description='why it is closed, such as "trap clean-up"')
+    reason: Text = Field(description=say('why it is closed, such as "trap clean-up"'))
     first: PeriodEnd | None = Field(
         default=None,
         alias="from",
-        description='a date such as 2026-02-11, or "02-11" for every year',
+        description=say('a date such as 2026-02-11, or "02-11" for every year'),
     )
     last: PeriodEnd | None = Field(
         default=None,
         alias="to",
-        description='a date such as 2026-02-20, or "02-20" for every year',
+        description=say('a date such as 2026-02-20, or "02-20" for every year'),
     )
     weekdays: list[Weekday] = Field(
-        default=[], max_length=7, description='days of the week, such as ["Sun"]'
+        default=[], max_length=7, description=say('days of the week, such as ["Sun"]')
     )
 
 
 class RuleNoteTable(Table):
     """[[rules.notes]]: a rule as the user wrote it down."""
 
-    category: Text = Field(description='the heading it stands under, such as "minimum size"')
+    category: Text = Field(description=say('the heading it stands under, such as "minimum size"'))
     text: Annotated[str, Field(max_length=1000), Plain] = Field(
-        description="the rule in your own words, in quotes"
+        description=say("the rule in your own words, in quotes")
     )
 
 
@@ -87,16 +90,16 @@ class RulesTable(Table):
     """[rules]: the rules of the place and when they were checked."""
 
     checked: PlainDate | None = Field(
-        default=None, description="the date you last checked the rules, such as 2026-03-02"
+        default=None, description=say("the date you last checked the rules, such as 2026-03-02")
     )
-    where: Text | None = Field(default=None, description="where you checked them, in quotes")
+    where: Text | None = Field(default=None, description=say("where you checked them, in quotes"))
     max_traps: Annotated[int, Field(ge=1, le=10_000)] | None = Field(
-        default=None, description="the most traps allowed, a whole number"
+        default=None, description=say("the most traps allowed, a whole number")
     )
     max_soak_hours: Annotated[Number, Field(gt=0, le=2000)] | None = Field(
-        default=None, description="the longest soak allowed in hours, such as 72"
+        default=None, description=say("the longest soak allowed in hours, such as 72")
     )
-    notes: list[RuleNoteTable] = Field(default=[], description="tables headed [[rules.notes]]")
+    notes: list[RuleNoteTable] = Field(default=[], description=say("tables headed [[rules.notes]]"))
 
 
 class FreeTable(Table):
@@ -106,69 +109,73 @@ class FreeTable(Table):
         default=None,
         min_length=1,
         max_length=7,
-        description='the days you are free, such as ["Fri", "Sat", "Sun"]',
+        description=say('the days you are free, such as ["Fri", "Sat", "Sun"]'),
     )
     earliest: Clock | None = Field(
-        default=None, alias="from", description='a time of day such as "05:30"'
+        default=None, alias="from", description=say('a time of day such as "05:30"')
     )
     latest: Clock | None = Field(
-        default=None, alias="to", description='a time of day such as "20:30"'
+        default=None, alias="to", description=say('a time of day such as "20:30"')
     )
-    also: list[PlainDate] = Field(default=[], description="dates such as [2026-05-25]")
-    never: list[PlainDate] = Field(default=[], description="dates such as [2026-07-04]")
+    also: list[PlainDate] = Field(default=[], description=say("dates such as [2026-05-25]"))
+    never: list[PlainDate] = Field(default=[], description=say("dates such as [2026-07-04]"))
 
 
 class TripTable(Table):
     """[trip]: how the user fishes here."""
 
     traps: Annotated[int, Field(ge=1, le=10_000)] | None = Field(
-        default=None, description="how many traps you set, a whole number"
+        default=None, description=say("how many traps you set, a whole number")
     )
     soak_hours: (
         Annotated[list[Annotated[Number, Field(gt=0, le=1000)]], Field(min_length=2, max_length=2)]
         | None
-    ) = Field(default=None, description="the shortest and the longest soak, such as [14, 50]")
+    ) = Field(default=None, description=say("the shortest and the longest soak, such as [14, 50]"))
     bait_minutes: Annotated[Number, Field(ge=0, le=600)] | None = Field(
-        default=None, description="minutes from fetching bait to the first set, 0 to 600"
+        default=None, description=say("minutes from fetching bait to the first set, 0 to 600")
     )
     set_minutes: Annotated[Number, Field(gt=0, le=1440)] | None = Field(
-        default=None, description="minutes it takes to set all traps, up to 1440"
+        default=None, description=say("minutes it takes to set all traps, up to 1440")
     )
     haul_minutes: Annotated[Number, Field(gt=0, le=1440)] | None = Field(
-        default=None, description="minutes it takes to haul all traps, up to 1440"
+        default=None, description=say("minutes it takes to haul all traps, up to 1440")
     )
     cover_margin: Annotated[Number, Field(ge=0)] | None = Field(
-        default=None, description="least water to keep over every trap, such as 0.3 m"
+        default=None, description=say("least water to keep over every trap, such as 0.3 m")
     )
 
 
 class PlaceFile(Table):
     """A whole place file."""
 
-    format: Literal[1] = Field(description="format = 1; a later number needs a later Fullshell")
+    format: Literal[1] = Field(
+        description=say("format = 1; a later number needs a later Fullshell")
+    )
     name: Annotated[str, Field(max_length=80), Plain] = Field(
-        description='the name of the place, such as "Otter Bight"'
+        description=say('the name of the place, such as "Otter Bight"')
     )
     latitude: Annotated[Number, Field(ge=-90, le=90)] = Field(
-        description="degrees from -90 to 90, north positive, such as 38.2"
+        description=say("degrees from -90 to 90, north positive, such as 38.2")
     )
     longitude: Annotated[Number, Field(ge=-180, le=180)] = Field(
-        description="degrees from -180 to 180, east positive, such as -76.1"
+        description=say("degrees from -180 to 180, east positive, such as -76.1")
     )
-    timezone: Zone = Field(description='the name of the time zone, such as "America/New_York"')
-    species: Text | None = Field(default=None, description='a species profile, such as "blue-crab"')
-    invented: bool = Field(default=False, description="true or false")
-    water: WaterTable = Field(description="a table headed [water]")
-    ramp: RampTable | None = Field(default=None, description="a table headed [ramp]")
+    timezone: Zone = Field(description=say('the name of the time zone, such as "America/New_York"'))
+    species: Text | None = Field(
+        default=None, description=say('a species profile, such as "blue-crab"')
+    )
+    invented: bool = Field(default=False, description=say("true or false"))
+    water: WaterTable = Field(description=say("a table headed [water]"))
+    ramp: RampTable | None = Field(default=None, description=say("a table headed [ramp]"))
     spots: Annotated[list[SpotTable], Field(max_length=1000)] = Field(
-        default=[], description="tables headed [[spots]]"
+        default=[], description=say("tables headed [[spots]]")
     )
     temperature: TemperatureTable | None = Field(
-        default=None, description="a table headed [temperature]"
+        default=None, description=say("a table headed [temperature]")
     )
     closures: Annotated[list[ClosureTable], Field(max_length=200)] = Field(
-        default=[], description="tables headed [[closures]]"
+        default=[], description=say("tables headed [[closures]]")
     )
-    rules: RulesTable = Field(default=RulesTable(), description="a table headed [rules]")
-    free: FreeTable = Field(default=FreeTable(), description="a table headed [free]")
-    trip: TripTable = Field(default=TripTable(), description="a table headed [trip]")
+    rules: RulesTable = Field(default=RulesTable(), description=say("a table headed [rules]"))
+    free: FreeTable = Field(default=FreeTable(), description=say("a table headed [free]"))
+    trip: TripTable = Field(default=TripTable(), description=say("a table headed [trip]"))

@@ -11,6 +11,7 @@ from pydantic import AfterValidator, Field, PlainValidator
 from pydantic_core import PydanticCustomError
 
 from planner.sites.zones import load_zone, near_zones, phase_reference_hours
+from planner.words import say
 
 _WEEKDAY_NAMES = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 # Month and day without a year are kept in a leap year, so that 29 February can be written.
@@ -25,15 +26,15 @@ def refused(what: str, remedy: str = "") -> PydanticCustomError:
 def _plain_text(text: str) -> str:
     stripped = text.strip()
     if not stripped:
-        raise refused("is empty")
+        raise refused(say("is empty"))
     if not stripped.isprintable():
-        raise refused("contains characters that cannot be shown")
+        raise refused(say("contains characters that cannot be shown"))
     return stripped
 
 
 def _require_text(value: Any) -> str:
     if not isinstance(value, str):
-        raise refused("must be text in quotes")
+        raise refused(say("must be text in quotes"))
     return value
 
 
@@ -43,9 +44,10 @@ def _zone(value: Any) -> ZoneInfo:
         return load_zone(key)
     except KeyError:
         near = near_zones(key)
-        hint = f"did you mean {' or '.join(near)}? " if near else ""
+        hint = say("did you mean {near}? ", near=" or ".join(near)) if near else ""
         raise refused(
-            "is not a known time zone", f'{hint}give its full name, such as "America/New_York"'
+            say("is not a known time zone"),
+            say('{hint}give its full name, such as "America/New_York"', hint=hint),
         ) from None
 
 
@@ -53,7 +55,7 @@ def _phase_reference(value: Any) -> float:
     try:
         return phase_reference_hours(_require_text(value))
     except ValueError:
-        raise refused("is not a clock with a fixed distance from UTC") from None
+        raise refused(say("is not a clock with a fixed distance from UTC")) from None
 
 
 def _weekday(value: Any) -> int:
@@ -61,13 +63,15 @@ def _weekday(value: Any) -> int:
     for number, name in enumerate(_WEEKDAY_NAMES):
         if written in (name, name[:3]):
             return number
-    raise refused("is not a day of the week", "give one of Mon, Tue, Wed, Thu, Fri, Sat, Sun")
+    raise refused(
+        say("is not a day of the week"), say("give one of Mon, Tue, Wed, Thu, Fri, Sat, Sun")
+    )
 
 
 def _plain_date(value: Any) -> date:
     if isinstance(value, date) and not isinstance(value, datetime):
         return value
-    raise refused("must be a date")
+    raise refused(say("must be a date"))
 
 
 def _month_day(text: str) -> date:
@@ -77,7 +81,7 @@ def _month_day(text: str) -> date:
             return date(EVERY_YEAR, int(found[1]), int(found[2]))
     except ValueError:
         pass
-    raise refused("is not a day of the year")
+    raise refused(say("is not a day of the year"))
 
 
 def _date_or_month_day(value: Any) -> date:
@@ -85,7 +89,7 @@ def _date_or_month_day(value: Any) -> date:
         return _month_day(value)
     day = _plain_date(value)
     if day.year <= EVERY_YEAR:
-        raise refused(f"must be after the year {EVERY_YEAR}")
+        raise refused(say("must be after the year {every_year}", every_year=EVERY_YEAR))
     return day
 
 
@@ -102,7 +106,7 @@ def clock_time(value: Any) -> time | None:
 def _clock(value: Any) -> time:
     clock = clock_time(value)
     if clock is None:
-        raise refused("must be a time of day")
+        raise refused(say("must be a time of day"))
     return clock
 
 

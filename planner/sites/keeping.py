@@ -17,6 +17,7 @@ from planner.errors import Problem
 from planner.sites.book import user_places
 from planner.sites.reading import SiteError, read_tables
 from planner.sites.zones import load_zone, near_zones
+from planner.words import say
 
 _LONGEST_NAME: Final = 100
 _EARTH_KM: Final = 6371.0
@@ -87,11 +88,11 @@ def new_place(name: str, latitude_deg: float, longitude_deg: float, zone: str) -
         load_zone(zone)
     except KeyError:
         near = near_zones(zone)
-        hint = f"did you mean {' or '.join(near)}? " if near else ""
-        remedy = f"{hint}give its full name, such as America/New_York"
-        problems.append(Problem("time zone", zone, "is not a known time zone", remedy))
+        hint = say("did you mean {near}? ", near=" or ".join(near)) if near else ""
+        remedy = say("{hint}give its full name, such as America/New_York", hint=hint)
+        problems.append(Problem(say("time zone"), zone, say("is not a known time zone"), remedy))
     if problems:
-        raise SiteError("new place", problems)
+        raise SiteError(say("new place"), problems)
     reference, note = _nearest_sample(latitude_deg, longitude_deg)
     text = _TEMPLATE.format(
         plain_name=name,
@@ -120,7 +121,7 @@ def _nearest_sample(latitude_deg: float, longitude_deg: float) -> tuple[str, str
             there = (float(tables["latitude"]), float(tables["longitude"]))
             found.append((_distance_km((latitude_deg, longitude_deg), there), path.name))
     km, name = min(found)
-    return name, f"the nearest sample, {km:.0f} km away; or a file beside this one"
+    return name, say("the nearest sample, {km:.0f} km away; or a file beside this one", km=km)
 
 
 def _distance_km(one: tuple[float, float], other: tuple[float, float]) -> float:
@@ -134,20 +135,22 @@ def _distance_km(one: tuple[float, float], other: tuple[float, float]) -> float:
 
 
 def _name_problems(name: str) -> list[Problem]:
-    remedy = f"give a name of 1 to {_LONGEST_NAME} ordinary characters"
+    remedy = say(
+        "give a name of 1 to {longest_name} ordinary characters", longest_name=_LONGEST_NAME
+    )
     if not name:
-        return [Problem("name", "", "is missing", remedy)]
+        return [Problem("name", "", say("is missing"), remedy)]
     if len(name) > _LONGEST_NAME or not name.isprintable():
-        return [Problem("name", name[:60], "cannot be used as a name", remedy)]
+        return [Problem("name", name[:60], say("cannot be used as a name"), remedy)]
     return []
 
 
 def _position_problems(latitude_deg: float, longitude_deg: float) -> list[Problem]:
     return [
-        Problem(where, f"{value:g}", f"must be from -{most} to {most}", remedy)
+        Problem(where, f"{value:g}", say("must be from -{most} to {most}", most=most), remedy)
         for where, value, most, remedy in (
-            ("latitude", latitude_deg, 90, "give degrees, north positive, such as 38.2"),
-            ("longitude", longitude_deg, 180, "give degrees, east positive, such as -76.1"),
+            ("latitude", latitude_deg, 90, say("give degrees, north positive, such as 38.2")),
+            ("longitude", longitude_deg, 180, say("give degrees, east positive, such as -76.1")),
         )
         if not -most <= value <= most
     ]
@@ -162,14 +165,17 @@ def _write(path: Path, content: bytes) -> Path:
         problem = Problem(
             "file",
             path.name,
-            "your places already hold a file of that name",
-            "open that one, or rename it first; nothing was written over",
+            say("your places already hold a file of that name"),
+            say("open that one, or rename it first; nothing was written over"),
         )
         raise SiteError(str(path), [problem]) from None
     except OSError as error:
         reason = error.strerror or str(error)
         problem = Problem(
-            "file", path.name, f"cannot be written: {reason}", "check the folder's permissions"
+            "file",
+            path.name,
+            say("cannot be written: {reason}", reason=reason),
+            say("check the folder's permissions"),
         )
         raise SiteError(str(path), [problem]) from None
     return path

@@ -8,6 +8,7 @@ from typing import Any
 
 from planner.errors import Problem
 from planner.units import LengthUnit, metres_from
+from planner.words import say
 
 
 def table_in(value: Any) -> Mapping[str, Any]:
@@ -43,6 +44,10 @@ def level_problem(
         yield Problem(
             where,
             f"{number:g} {unit}",
-            f"{what} cannot be {height_m:.2f} m",
-            f"give {bounds_m[0]:g} to {bounds_m[1]:g} m, or correct water.units",
+            say("{what} cannot be {height_m:.2f} m", what=what, height_m=height_m),
+            say(
+                "give {low:g} to {high:g} m, or correct water.units",
+                low=bounds_m[0],
+                high=bounds_m[1],
+            ),
         )

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from planner.errors import InputError, Problem
+from planner.words import say
 
 # A place file with every table filled in has a few kilobytes.
 MAX_FILE_BYTES = 1_000_000
@@ -43,8 +44,8 @@ def tables_of(text: str, source: str) -> dict[str, Any]:
         problem = Problem(
             "file",
             "",
-            "tables or lists are nested too deeply",
-            "write it as docs/place-file.md shows",
+            say("tables or lists are nested too deeply"),
+            say("write it as docs/place-file.md shows"),
         )
     except ValueError as error:  # TOMLDecodeError, and numbers too long for Python
         problem = _syntax_problem(text, str(error))
@@ -55,29 +56,41 @@ def _read_text(path: Path) -> str:
     try:
         status = path.stat()
         if stat.S_ISDIR(status.st_mode):
-            raise _unreadable(path, "is a folder, not a file", "name a place file in it")
+            raise _unreadable(path, say("is a folder, not a file"), say("name a place file in it"))
         if not stat.S_ISREG(status.st_mode):
-            raise _unreadable(path, "is not an ordinary file", "name a place file (.toml)")
+            raise _unreadable(
+                path, say("is not an ordinary file"), say("name a place file (.toml)")
+            )
         if status.st_size > MAX_FILE_BYTES:
             raise _unreadable(
                 path,
-                f"is larger than a place file can be ({MAX_FILE_BYTES // 1000} kB)",
-                "name a place file (.toml)",
+                say(
+                    "is larger than a place file can be ({max_file_bytes} kB)",
+                    max_file_bytes=MAX_FILE_BYTES // 1000,
+                ),
+                say("name a place file (.toml)"),
             )
         # Some editors put a byte-order mark in front; utf-8-sig takes it away.
         return path.read_bytes().decode("utf-8-sig")
     except UnicodeDecodeError as error:
         line = path.read_bytes()[: error.start].count(b"\n") + 1
         problem = Problem(
-            f"line {line}", "", "the file is not UTF-8 text", "save it as UTF-8 in a text editor"
+            say("line {line}", line=line),
+            "",
+            say("the file is not UTF-8 text"),
+            say("save it as UTF-8 in a text editor"),
         )
         raise SiteError(str(path), [problem]) from None
     except FileNotFoundError:
-        raise _unreadable(path, "there is no such file", "check the name and the folder") from None
+        raise _unreadable(
+            path, say("there is no such file"), say("check the name and the folder")
+        ) from None
     except (OSError, ValueError) as error:  # ValueError: a null byte in the name
         reason = getattr(error, "strerror", None) or str(error)
         raise _unreadable(
-            path, f"cannot be read: {reason}", "check the name and the permissions"
+            path,
+            say("cannot be read: {reason}", reason=reason),
+            say("check the name and the permissions"),
         ) from None
 
 
@@ -88,11 +101,16 @@ def _unreadable(path: Path, what: str, remedy: str) -> SiteError:
 def _syntax_problem(text: str, message: str) -> Problem:
     position = _POSITION.search(message)
     what = _POSITION.sub("", message)
-    remedy = "correct the line; text needs quotes, tables are headed [like-this]"
+    remedy = say("correct the line; text needs quotes, tables are headed [like-this]")
     if position is None:
-        return Problem("file", "", f"is not TOML: {what}", remedy)
+        return Problem("file", "", say("is not TOML: {what}", what=what), remedy)
     lines = text.splitlines()
     number = int(position[1]) if position[1] else max(len(lines), 1)
     written = lines[number - 1].strip() if number <= len(lines) else ""
-    column = f", column {position[2]}" if position[2] else " (the last)"
-    return Problem(f"line {number}{column}", written, f"is not TOML: {what}", remedy)
+    column = say(", column {position}", position=position[2]) if position[2] else say(" (the last)")
+    return Problem(
+        say("line {number}{column}", number=number, column=column),
+        written,
+        say("is not TOML: {what}", what=what),
+        remedy,
+    )

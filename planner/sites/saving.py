@@ -10,6 +10,7 @@ from planner.assets import user_folder
 from planner.errors import Problem
 from planner.sites.editing import site_of_text
 from planner.sites.reading import SiteError
+from planner.words import say
 
 
 def read_text(path: Path) -> str:
@@ -17,10 +18,10 @@ def read_text(path: Path) -> str:
     try:
         return path.read_bytes().decode("utf-8")
     except UnicodeDecodeError:
-        what, remedy = "is not UTF-8 text", "save it as UTF-8 in a text editor"
+        what, remedy = say("is not UTF-8 text"), say("save it as UTF-8 in a text editor")
     except OSError as error:
-        what = f"cannot be read: {error.strerror or error}"
-        remedy = "check the name and the permissions"
+        what = say("cannot be read: {value}", value=error.strerror or error)
+        remedy = say("check the name and the permissions")
     raise SiteError(str(path), [Problem("file", path.name, what, remedy)])
 
 
@@ -37,8 +38,8 @@ def save_place(path: Path, text: str, over: str) -> None:
 def put_back(path: Path, text: str, over: str) -> None:
     """Write a text as it once was, without asking whether it describes a possible place."""
     if read_text(path) != over:
-        what = "has been changed by another program since it was read"
-        remedy = "read it again first; your edit is kept as a draft"
+        what = say("has been changed by another program since it was read")
+        remedy = say("read it again first; your edit is kept as a draft")
         raise SiteError(str(path), [Problem("file", path.name, what, remedy)])
     _write_whole(path, text)
     drop_draft(path)
@@ -80,6 +81,6 @@ def _write_whole(path: Path, text: str) -> None:
         os.replace(part, path)
     except OSError as error:
         part.unlink(missing_ok=True)
-        what = f"cannot be written: {error.strerror or error}"
-        problem = Problem("file", path.name, what, "check the folder's permissions")
+        what = say("cannot be written: {value}", value=error.strerror or error)
+        problem = Problem("file", path.name, what, say("check the folder's permissions"))
         raise SiteError(str(path), [problem]) from None

@@ -11,6 +11,7 @@ from planner.sites.file_values import clock_time
 from planner.sites.raw import level_problem, number_in, table_in, tables_in
 from planner.sites.wording import field_path, shown
 from planner.units import LengthUnit, metres_from
+from planner.words import say
 
 # The largest known tide, in the Bay of Fundy, runs 8 to 9 m either side of its mean (common
 # knowledge); amplitudes that add up to more than this are feet, centimetres or a slip.
@@ -38,23 +39,23 @@ def _source_of_tide_problems(water: Mapping[str, Any]) -> Iterator[Problem]:
     if has_constituents and has_offsets:
         yield Problem(
             "water",
-            "constituents and offsets",
-            "the tide is given twice",
-            "keep either [water.constituents] or [water.offsets]",
+            say("constituents and offsets"),
+            say("the tide is given twice"),
+            say("keep either [water.constituents] or [water.offsets]"),
         )
     elif not has_constituents and not has_offsets:
         yield Problem(
             "water",
             "",
-            "nothing says what the tide is made of",
-            "add [water.constituents], or [water.offsets] from another place",
+            say("nothing says what the tide is made of"),
+            say("add [water.constituents], or [water.offsets] from another place"),
         )
     if has_constituents and "mean_level" not in water:
         yield Problem(
             "water.mean_level",
             "",
-            "is missing",
-            "give the mean water level above the datum, such as 0.26",
+            say("is missing"),
+            say("give the mean water level above the datum, such as 0.26"),
         )
 
 
@@ -68,35 +69,37 @@ def _constituent_problems(entries: Any) -> Iterator[Problem]:
             canonical = constituents.canonical(name)
         except constituents.UnknownConstituent:
             near = constituents.near_names(name[:40])
-            hint = f"did you mean {' or '.join(near)}? " if near else ""
+            hint = say("did you mean {near}? ", near=" or ".join(near)) if near else ""
             yield Problem(
                 field_path((*steps, name)),
                 "",
-                "is not a constituent this program knows",
-                f"{hint}correct the name or take the line out",
+                say("is not a constituent this program knows"),
+                say("{hint}correct the name or take the line out", hint=hint),
             )
             continue
         if canonical in written_as:
             yield Problem(
                 field_path((*steps, name)),
                 "",
-                f"is the same constituent as {written_as[canonical]}",
-                "keep one of the two lines",
+                say("is the same constituent as {written_as}", written_as=written_as[canonical]),
+                say("keep one of the two lines"),
             )
         written_as.setdefault(canonical, name)
     if all(number_in(table_in(entry).get("amplitude")) == 0 for entry in entries.values()):
         yield Problem(
             field_path(steps),
             "",
-            "there is no amplitude above zero",
-            "add the constituents of the place",
+            say("there is no amplitude above zero"),
+            say("add the constituents of the place"),
         )
 
 
 def _water_level_problems(water: Mapping[str, Any], unit: LengthUnit) -> Iterator[Problem]:
     level = number_in(water.get("mean_level"))
     bounds_m = (-MAX_LEVEL_M, MAX_LEVEL_M)
-    impossible = list(level_problem("water.mean_level", level, unit, bounds_m, "the mean level"))
+    impossible = list(
+        level_problem("water.mean_level", level, unit, bounds_m, say("the mean level"))
+    )
     yield from impossible
     amplitudes = {
         name: abs(metres_from(number_in(table_in(entry).get("amplitude")) or 0.0, unit))
@@ -108,9 +111,9 @@ def _water_level_problems(water: Mapping[str, Any], unit: LengthUnit) -> Iterato
     if total_m > MAX_TOTAL_AMPLITUDE_M:
         yield Problem(
             "water.constituents",
-            f"amplitudes adding up to {total_m:.1f} m",
-            "no tide on Earth is that large",
-            'correct water.units (are these feet? then units = "ft") or the amplitudes',
+            say("amplitudes adding up to {total_m:.1f} m", total_m=total_m),
+            say("no tide on Earth is that large"),
+            say('correct water.units (are these feet? then units = "ft") or the amplitudes'),
         )
     elif level is not None and not impossible and _is_low_water_datum(water.get("datum")):
         yield from _datum_problems(metres_from(level, unit), total_m, amplitudes.get("M2", 0.0))
@@ -127,20 +130,23 @@ def _datum_problems(level_m: float, total_m: float, m2_m: float) -> Iterator[Pro
     under it than all amplitudes together. A mean level of exactly 0 passes: the place may
     be used for heights about the mean.
     """
-    remedy = "give mean level and amplitudes in one unit, that of water.units"
+    remedy = say("give mean level and amplitudes in one unit, that of water.units")
     if level_m > total_m + LEVEL_SLACK_M:
         yield Problem(
             "water.mean_level",
-            f"{level_m:.2f} m",
-            f"the lowest tide these amplitudes can make stays {level_m - total_m:.2f} m above zero,"
-            " which a low-water datum does not allow",
+            say("{level_m:.2f} m", level_m=level_m),
+            say(
+                "the lowest tide these amplitudes can make stays {level_m:.2f} m above "
+                "zero, which a low-water datum does not allow",
+                level_m=level_m - total_m,
+            ),
             remedy,
         )
     elif level_m != 0 and level_m < m2_m / 2 - LEVEL_SLACK_M / 3:
         yield Problem(
             "water.mean_level",
-            f"{level_m:.2f} m",
-            f"is too low for a low-water datum and an M2 amplitude of {m2_m:.2f} m",
+            say("{level_m:.2f} m", level_m=level_m),
+            say("is too low for a low-water datum and an M2 amplitude of {m2_m:.2f} m", m2_m=m2_m),
             remedy,
         )
 
@@ -154,8 +160,8 @@ def _offset_problems(offsets: Mapping[str, Any], unit: LengthUnit) -> Iterator[P
         return
     for key, example in (("high_minutes", 47), ("low_minutes", 62)):
         if offsets and key not in offsets:
-            remedy = f"give the minutes added to the times, such as {example}"
-            yield Problem(f"water.offsets.{key}", "", "is missing", remedy)
+            remedy = say("give the minutes added to the times, such as {example}", example=example)
+            yield Problem(f"water.offsets.{key}", "", say("is missing"), remedy)
 
 
 def _tabled_problems(offsets: Mapping[str, Any]) -> Iterator[Problem]:
@@ -165,8 +171,8 @@ def _tabled_problems(offsets: Mapping[str, Any]) -> Iterator[Problem]:
         yield Problem(
             f"water.offsets.{plain[0]}",
             shown(offsets[plain[0]]),
-            "is given beside tabled differences, which take its place",
-            "keep one of the two",
+            say("is given beside tabled differences, which take its place"),
+            say("keep one of the two"),
         )
     tabled = table_in(offsets["tabled"])
     for key, step in (("high_times", "at"), ("low_times", "at")):
@@ -176,8 +182,8 @@ def _tabled_problems(offsets: Mapping[str, Any]) -> Iterator[Problem]:
             yield Problem(
                 f"water.offsets.tabled.{key}",
                 ", ".join(f"{each:%H:%M}" for each in clocks if each is not None),
-                "both columns hold at the same times, twelve hours apart",
-                "give two times of day such as 00:00 and 06:00",
+                say("both columns hold at the same times, twelve hours apart"),
+                say("give two times of day such as 00:00 and 06:00"),
             )
     for key in ("high_heights", "low_heights"):
         there = [number_in(column.get("there")) for column in tables_in(tabled.get(key))]
@@ -185,6 +191,6 @@ def _tabled_problems(offsets: Mapping[str, Any]) -> Iterator[Problem]:
             yield Problem(
                 f"water.offsets.tabled.{key}",
                 f"{there[0]:g}",
-                "both columns are for the same height",
-                "give the heights of mean springs and of mean neaps at the reference place",
+                say("both columns are for the same height"),
+                say("give the heights of mean springs and of mean neaps at the reference place"),
             )

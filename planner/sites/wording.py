@@ -14,28 +14,29 @@ from pydantic.fields import FieldInfo
 
 from planner.errors import Problem
 from planner.sites.file_model import PlaceFile
+from planner.words import say
 
 _BARE_KEY = re.compile(r"[A-Za-z0-9_-]{1,60}")
 
 # What each kind of refusal means to somebody who has never heard of types.
 _MEANINGS: Mapping[str, str] = {
-    "missing": "is missing",
-    "model_type": "must be a table",
-    "dict_type": "must be a table",
-    "list_type": "must be a list",
-    "float_type": "must be a number",
-    "int_type": "must be a whole number",
-    "string_type": "must be text in quotes",
-    "bool_type": "must be true or false",
-    "finite_number": "must be an ordinary number, not nan or inf",
-    "greater_than": "must be more than {gt:g}",
-    "greater_than_equal": "must be {ge:g} or more",
-    "less_than": "must be less than {lt:g}",
-    "less_than_equal": "must be {le:g} or less",
-    "literal_error": "must be {expected}",
-    "string_too_long": "must be at most {max_length} characters long",
-    "too_short": "must have at least {min_length} entries",
-    "too_long": "must have at most {max_length} entries",
+    "missing": say("is missing"),
+    "model_type": say("must be a table"),
+    "dict_type": say("must be a table"),
+    "list_type": say("must be a list"),
+    "float_type": say("must be a number"),
+    "int_type": say("must be a whole number"),
+    "string_type": say("must be text in quotes"),
+    "bool_type": say("must be true or false"),
+    "finite_number": say("must be an ordinary number, not nan or inf"),
+    "greater_than": say("must be more than {gt:g}"),
+    "greater_than_equal": say("must be {ge:g} or more"),
+    "less_than": say("must be less than {lt:g}"),
+    "less_than_equal": say("must be {le:g} or less"),
+    "literal_error": say("must be {expected}"),
+    "string_too_long": say("must be at most {max_length} characters long"),
+    "too_short": say("must have at least {min_length} entries"),
+    "too_long": say("must have at most {max_length} entries"),
 }
 
 
@@ -49,19 +50,23 @@ def _in_words(details: Mapping[str, Any]) -> Problem:
     kind: str = details["type"]
     where = field_path(steps)
     if kind == "missing":
-        return Problem(where, "", _MEANINGS[kind], f"give {_description(steps)}")
+        return Problem(
+            where, "", _MEANINGS[kind], say("give {description}", description=_description(steps))
+        )
     found = shown(details["input"])
     if kind == "extra_forbidden":
         known = _keys_of(_model_at(steps[:-1]))
         return Problem(
-            where, found, "is not a key of this table", _key_remedy(str(steps[-1]), known)
+            where, found, say("is not a key of this table"), _key_remedy(str(steps[-1]), known)
         )
     context: Mapping[str, Any] = details.get("ctx", {})
     if kind == "refused":
-        remedy = context["remedy"] or f"give {_description(steps)}"
+        remedy = context["remedy"] or say("give {description}", description=_description(steps))
         return Problem(where, found, context["what"], remedy)
     meaning = _MEANINGS.get(kind, details["msg"]).format(**context)
-    return Problem(where, found, meaning, f"give {_description(steps)}")
+    return Problem(
+        where, found, meaning, say("give {description}", description=_description(steps))
+    )
 
 
 def field_path(steps: Iterable[str | int]) -> str:
@@ -85,11 +90,11 @@ def shown(value: Any) -> str:
     if isinstance(value, dict):
         return "a table"
     if isinstance(value, list):
-        return f"a list of {len(value)}"
+        return say("a list of {count}", count=len(value))
     if isinstance(value, (date, time)):
         return value.isoformat()
     if isinstance(value, int) and abs(value) > 10**30:
-        return "a very long number"
+        return say("a very long number")
     return str(value)
 
 
@@ -105,8 +110,8 @@ def near_words(written: str, known: Iterable[str]) -> list[str]:
 def _key_remedy(written: str, known: list[str]) -> str:
     near = near_words(written, known)
     if near:
-        return f"did you mean {' or '.join(near)}? otherwise take it out"
-    return f"take it out; the keys here are {', '.join(known)}"
+        return say("did you mean {near}? otherwise take it out", near=" or ".join(near))
+    return say("take it out; the keys here are {known}", known=", ".join(known))
 
 
 def _keys_of(model: type[BaseModel] | None) -> list[str]:
@@ -125,7 +130,7 @@ def _field_named(model: type[BaseModel], key: str | int) -> FieldInfo | None:
 def _description(steps: Iterable[str | int]) -> str:
     """Return the description of the innermost field on the way to a value."""
     model: type[BaseModel] | None = PlaceFile
-    text = "a value as docs/place-file.md shows"
+    text = say("a value as docs/place-file.md shows")
     for step in steps:
         field = _field_named(model, step) if model is not None else None
         if field is not None:

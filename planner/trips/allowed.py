@@ -11,8 +11,17 @@ from numpy.typing import NDArray
 
 from planner.clock import Instants, day_edges, days_between, require_aware, to_utc64
 from planner.sites.site import Closure, FreeTime
+from planner.words import say
 
-_WEEKDAYS = ("Mondays", "Tuesdays", "Wednesdays", "Thursdays", "Fridays", "Saturdays", "Sundays")
+_WEEKDAYS = (
+    say("Mondays"),
+    say("Tuesdays"),
+    say("Wednesdays"),
+    say("Thursdays"),
+    say("Fridays"),
+    say("Saturdays"),
+    say("Sundays"),
+)
 
 
 def why_closed(closures: Sequence[Closure], day: date) -> str:
@@ -36,10 +45,10 @@ def _holds(closure: Closure, day: date) -> bool:
 def why_not_free(free: FreeTime, day: date) -> str:
     """Return why the user cannot go out on the day, "" when they can."""
     if day in free.never:
-        return "marked as not free"
+        return say("marked as not free")
     if day in free.also or day.weekday() in free.weekdays:
         return ""
-    return f"{_WEEKDAYS[day.weekday()]} are not free"
+    return say("{weekdays} are not free", weekdays=_WEEKDAYS[day.weekday()])
 
 
 def free_stretches(

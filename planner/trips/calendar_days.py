@@ -10,11 +10,12 @@ from zoneinfo import ZoneInfo
 
 from planner.errors import InputError, Problem
 from planner.sites.site import FreeTime
+from planner.words import say
 
 _DAY: Final = timedelta(days=1)
 # An entry that began longer ago than this and still goes on is not looked for.
 _LONGEST: Final = timedelta(days=370)
-_REMEDY: Final = "export the calendar again as an iCalendar file (.ics)"
+_REMEDY: Final = say("export the calendar again as an iCalendar file (.ics)")
 _MOST_BYTES: Final = 20_000_000
 
 Stretch = tuple[datetime, datetime]
@@ -39,9 +40,11 @@ def calendar_days(
         try:
             stretches = list(_stretches(entry, zone, first, last, moved))
         except (KeyError, ValueError, TypeError, AttributeError, OverflowError) as error:
-            what = f"cannot be understood ({error})"
+            what = say("cannot be understood ({error})", error=error)
             name = str(entry.get("SUMMARY", ""))[:60]
-            raise InputError(str(path), [Problem(f"entry {number}", name, what, _REMEDY)]) from None
+            raise InputError(
+                str(path), [Problem(say("entry {number}", number=number), name, what, _REMEDY)]
+            ) from None
         for begin, end in stretches:
             found.update(_days_touched(begin, end, free, first, last))
     return tuple(sorted(found))
@@ -52,17 +55,17 @@ def _entries(path: Path) -> list[Any]:
 
     try:
         if path.stat().st_size > _MOST_BYTES:
-            problem = Problem("file", path.name, "is too large for a calendar", _REMEDY)
+            problem = Problem("file", path.name, say("is too large for a calendar"), _REMEDY)
             raise InputError(str(path), [problem])
         calendars = Calendar.from_ical(path.read_bytes(), multiple=True)
     except OSError as error:
-        what = f"cannot be read: {error.strerror or error}"
+        what = say("cannot be read: {value}", value=error.strerror or error)
         raise InputError(str(path), [Problem("file", path.name, what, _REMEDY)]) from None
     except (ValueError, IndexError, KeyError) as error:
-        what = f"is not a calendar ({str(error)[:80]})"
+        what = say("is not a calendar ({error})", error=str(error)[:80])
         raise InputError(str(path), [Problem("file", path.name, what, _REMEDY)]) from None
     if not any(each.name == "VCALENDAR" for each in calendars):
-        raise InputError(str(path), [Problem("file", path.name, "is not a calendar", _REMEDY)])
+        raise InputError(str(path), [Problem("file", path.name, say("is not a calendar"), _REMEDY)])
     return [
         entry
         for calendar in calendars

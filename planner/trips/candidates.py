@@ -35,14 +35,15 @@ from planner.estimates import Floats
 from planner.sites.site import Site
 from planner.tides import Tide, Turns
 from planner.trips.allowed import closed_stretches, free_stretches, within
+from planner.words import say
 
 LIMIT_WORDS: Final = {
-    "free": "outside your free days and hours",
-    "closed": "a trap in the water on a closed day",
-    "daylight": "set or haul not wholly in daylight",
-    "ramp": "too little water at the ramp",
-    "soak": "soak too short or too long",
-    "cover": "a trap not covered at the lowest water",
+    "free": say("outside your free days and hours"),
+    "closed": say("a trap in the water on a closed day"),
+    "daylight": say("set or haul not wholly in daylight"),
+    "ramp": say("too little water at the ramp"),
+    "soak": say("soak too short or too long"),
+    "cover": say("a trap not covered at the lowest water"),
 }
 LIMITS: Final = tuple(LIMIT_WORDS)
 STEP: Final = np.timedelta64(15, "m")

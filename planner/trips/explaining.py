@@ -21,16 +21,17 @@ from planner.trips.candidates import LIMIT_WORDS, LIMITS
 from planner.trips.choosing import Wishes
 from planner.trips.plan import AS_GOOD, Plan
 from planner.trips.planning import Search
+from planner.words import begun, counted, say
 
 Outing = Literal["set", "haul"]
 
 # What a pair has that keeps a limit, as LIMIT_WORDS says what one lacks.
 _KEPT_WORDS: Final = {
-    "free": "your free hours",
-    "closed": "the open days",
+    "free": say("your free hours"),
+    "closed": say("the open days"),
     "daylight": "daylight",
-    "ramp": "the hours with water at the ramp",
-    "soak": "the soaks allowed",
+    "ramp": say("the hours with water at the ramp"),
+    "soak": say("the soaks allowed"),
 }
 
 
@@ -69,21 +70,21 @@ def compare_plans(first: Plan, second: Plan, zone: ZoneInfo, style: Style) -> Co
 
     both = (first, second)
     rows = [
-        row("Set", [day_clock_text(plan.set_at, zone, style) for plan in both]),
-        row("Haul", [day_clock_text(plan.haul_at, zone, style) for plan in both]),
-        row("Soak", [soak_text(plan.soak_h) for plan in both]),
-        row("Full keepers", [count_text(plan.full_keepers) for plan in both]),
-        row("Light crabs", [light_text(plan.light_share) for plan in both]),
+        row(say("Set"), [day_clock_text(plan.set_at, zone, style) for plan in both]),
+        row(say("Haul"), [day_clock_text(plan.haul_at, zone, style) for plan in both]),
+        row(say("Soak"), [soak_text(plan.soak_h) for plan in both]),
+        row(say("Full keepers"), [count_text(plan.full_keepers) for plan in both]),
+        row(say("Light crabs"), [light_text(plan.light_share) for plan in both]),
         row(
-            "Least cover",
+            say("Least cover"),
             [
-                "not checked"
+                say("not checked")
                 if plan.lowest_cover_m is None
                 else height_text(plan.lowest_cover_m, style)
                 for plan in both
             ],
         ),
-        row("To look out for", [" ".join(plan.warnings) or "nothing" for plan in both]),
+        row(say("To look out for"), [" ".join(plan.warnings) or "nothing" for plan in both]),
     ]
     return Comparison(tuple(rows), _gist(first, second))
 
@@ -93,19 +94,23 @@ def _gist(first: Plan, second: Plan) -> str:
     means = [plan.full_keepers.mean for plan in (first, second)]
     better = 0 if means[0] >= means[1] else 1
     gap = round(means[better]) - round(means[1 - better])
-    name = names[better]
-    keepers = "full keeper" if gap == 1 else "full keepers"
-    promise = f"{name[:1].upper()}{name[1:]} promises {gap} more {keepers}"
+    promise = say(
+        "{name} promises {keepers}",
+        name=begun(names[better]),
+        keepers=counted(gap, "more full keeper"),
+    )
     if means[1 - better] >= AS_GOOD * means[better]:
-        told = promise if gap else "Both promise as many full keepers"
-        return f"{told}: too near to tell apart beforehand. Take the one that suits you."
+        told = promise if gap else say("Both promise as many full keepers")
+        return say(
+            "{told}: too near to tell apart beforehand. Take the one that suits you.", told=told
+        )
     lighter = first if first.light_share.mean > second.light_share.mean else second
-    where = f" {_name(lighter)} has the more light crabs.".replace(" p", " P", 1)
+    where = say(" {name} has the more light crabs.", name=begun(_name(lighter)))
     return f"{promise}.{where if lighter is not (first, second)[better] else ''}"
 
 
 def _name(plan: Plan) -> str:
-    return f"plan {plan.rank}" if plan.rank else "your own plan"
+    return say("plan {rank}", rank=plan.rank) if plan.rank else say("your own plan")
 
 
 def _outing_texts(
@@ -120,23 +125,33 @@ def _outing_texts(
     zone = search.outlook.site.zone
     plan = search.best_on(day, outing, wishes, style, today)
     if plan is None:
-        yield f"No {outing} on {day_text(day)}: {_why_not(search, day, outing)}."
+        yield say(
+            "No {outing} on {day}: {why_not}.",
+            outing=outing,
+            day=day_text(day),
+            why_not=_why_not(search, day, outing),
+        )
         return
     other, at = ("haul", plan.haul_at) if outing == "set" else ("set", plan.set_at)
     cost = "" if best is None else f", {_cost(plan, best)}"
-    yield (
-        f"With a {outing} on {day_text(day)} the best {other} is "
-        f"{day_clock_text(at, zone, style)}: {count_text(plan.full_keepers)} full keepers{cost}."
+    yield say(
+        "With a {outing} on {day} the best {other} is {day_clock}: {count} full keepers{cost}.",
+        outing=outing,
+        day=day_text(day),
+        other=other,
+        day_clock=day_clock_text(at, zone, style),
+        count=count_text(plan.full_keepers),
+        cost=cost,
     )
 
 
 def _cost(plan: Plan, best: Plan) -> str:
     fewer = round(best.full_keepers.mean) - round(plan.full_keepers.mean)
     if fewer <= 0:
-        return "as many as the best plan"
+        return say("as many as the best plan")
     alike = plan.full_keepers.mean >= AS_GOOD * best.full_keepers.mean
-    tail = ", too near to tell apart" if alike else ""
-    return f"{fewer} fewer than the best plan{tail}"
+    tail = say(", too near to tell apart") if alike else ""
+    return say("{fewer} fewer than the best plan{tail}", fewer=fewer, tail=tail)
 
 
 def _why_not(search: Search, day: date, outing: Outing) -> str:
@@ -144,12 +159,12 @@ def _why_not(search: Search, day: date, outing: Outing) -> str:
     outlook = search.outlook
     at = outlook.index(day)
     if outlook.why_closed[at]:
-        return f"closed ({outlook.why_closed[at]})"
+        return say("closed ({why_closed})", why_closed=outlook.why_closed[at])
     if outlook.why_not_free[at]:
         return outlook.why_not_free[at]
     counts = search.rejected_on(day, outing)
     if not counts:
-        return "it is over, or too near the last day looked at"
+        return say("it is over, or too near the last day looked at")
     # Pairs are counted at the first limit they fail, so the later limits stopped those that had
     # come furthest.
     *before, furthest = (limit for limit in LIMITS if counts.get(limit))

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from planner.estimates import INTERVAL_TAILS, Interval
 from planner.logbook.log import Log
+from planner.words import say
 
 By = Literal["month", "year", "trip", "place", "design", "spot", "bait"]
 LABELS: Final = ("place", "design", "spot", "bait")
@@ -243,7 +244,7 @@ def _name(frame: Frame, by: By, key: int) -> str:
         return str(key)
     if by == "trip":
         return frame.trip_names[int(frame.trips_in_time[key])]
-    return frame.names[by][key] or f"no {by} told"
+    return frame.names[by][key] or say("no {by} told", by=by)
 
 
 # -- sums and intervals ----------------------------------------------------------------------

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from planner.estimates import Interval
 from planner.logbook import Log
+from planner.words import say
 
 
 @dataclass(frozen=True)
@@ -43,16 +44,25 @@ def judged_promises(log: Log, place: str) -> tuple[Judged, ...]:
 def promises_text(judged: tuple[Judged, ...]) -> str:
     """Return how the plans' forecasts did, in words, with the number of trips behind it."""
     if not judged:
-        return (
+        return say(
             "No trip begun from a plan has been counted and judged yet. What its plan forecast "
             "is kept with it, and will be held here against what came."
         )
     n = len(judged)
-    trips = "1 trip begun from a plan was" if n == 1 else f"{n} trips begun from plans were"
+    trips = (
+        say("1 trip begun from a plan was")
+        if n == 1
+        else say("{n} trips begun from plans were", n=n)
+    )
     inside = sum(each.within for each in judged)
     forecast = round(sum(each.forecast.mean for each in judged))
     came = round(sum(each.came for each in judged))
-    return (
-        f"{trips} forecast {forecast} full keepers in all; {came} came. {inside} of {n} came "
-        "within the range forecast; in the long run 8 of 10 should."
+    return say(
+        "{trips} forecast {forecast} full keepers in all; {came} came. {inside} "
+        "of {n} came within the range forecast; in the long run 8 of 10 should.",
+        trips=trips,
+        forecast=forecast,
+        came=came,
+        inside=inside,
+        n=n,
     )

@@ -14,6 +14,7 @@ from planner.estimates import INTERVAL_TAILS, Interval
 from planner.logbook.entries import TripOutcome
 from planner.phrasing import Style, degrees_apart_text
 from planner.sites.site import Site
+from planner.words import counted, say
 
 LIGHT_TRIP_SHARE: Final = 0.25
 _LUNATION_D: Final = 29.530589
@@ -192,18 +193,25 @@ def _how_near(
     planned_since: float | None,
     style: Style,
 ) -> Iterator[str]:
-    yield "same moon" if moon_d < 1 else f"moon {_days(moon_d)} apart"
-    yield "same time of year" if season_d < 7 else f"{_days(season_d)} apart in the year"
+    yield say("same moon") if moon_d < 1 else say("moon {days} apart", days=_days(moon_d))
+    yield (
+        say("same time of year")
+        if season_d < 7
+        else say("{days} apart in the year", days=_days(season_d))
+    )
     if warmer_c is not None:
-        yield f"water {degrees_apart_text(warmer_c, style)}"
+        yield say("water {degrees_apart}", degrees_apart=degrees_apart_text(warmer_c, style))
     if since is not None and planned_since is not None:
-        yield f"last light trip {_days(since)} before (now {_days(planned_since)})"
+        yield say(
+            "last light trip {days} before (now {now})",
+            days=_days(since),
+            now=_days(planned_since),
+        )
     elif since is not None:
-        yield f"a light trip {_days(since)} before, none now"
+        yield say("a light trip {days} before, none now", days=_days(since))
     elif planned_since is not None:
-        yield f"no light trip before it, one {_days(planned_since)} before now"
+        yield say("no light trip before it, one {days} before now", days=_days(planned_since))
 
 
 def _days(days: float) -> str:
-    whole = max(1, round(days))
-    return f"{whole} day{'' if whole == 1 else 's'}"
+    return counted(max(1, round(days)), "day")

@@ -26,6 +26,7 @@ from planner.trips.allowed import why_closed
 from planner.trips.catch import REFERENCE_SOAK_H, CatchModel
 from planner.trips.choosing import Wishes
 from planner.trips.facts import Facts
+from planner.words import counted, say
 
 _CLOSURE_NEAR_D = 3
 # Judgement: from here on a long soak in warm water costs crabs.
@@ -48,15 +49,17 @@ def reasons(
 ) -> Iterator[str]:
     """Yield why this plan, most important first."""
     source = (
-        f"learned from {_counted(catch.trips, 'logged trip')} here"
+        say("learned from {trips} here", trips=counted(catch.trips, "logged trip"))
         if catch.trips
-        else "from published catch rates, as no trip here tells the catch yet"
+        else say("from published catch rates, as no trip here tells the catch yet")
     )
-    yield (
-        f"{count_text(facts.full_keepers).capitalize()} full keepers from "
-        f"{_counted(facts.traps, 'trap')}, {source}."
+    yield say(
+        "{count} full keepers from {traps}, {source}.",
+        count=count_text(facts.full_keepers).capitalize(),
+        traps=counted(facts.traps, "trap"),
+        source=source,
     )
-    yield f"Light crabs {light_text(facts.light_share)}."
+    yield say("Light crabs {light}.", light=light_text(facts.light_share))
     if facts.soak_h > _LONG_SOAK_H:
         yield _soak_text(facts, catch)
     if facts.latest_set_at > facts.set_at:
@@ -64,11 +67,13 @@ def reasons(
     if facts.cover is not None:
         yield _cover_text(site, facts, style)
     if facts.ramp_spare_m is not None:
-        yield (
-            f"At the ramp at least {height_text(facts.ramp_spare_m, style)} more water than you "
-            "need, out and back on both days."
+        yield say(
+            "At the ramp at least {height} more water than you need, out and back on both days.",
+            height=height_text(facts.ramp_spare_m, style),
         )
-    yield f"{_span_text(facts.slack_after_haul_h)} of daylight left when the haul is over."
+    yield say(
+        "{span} of daylight left when the haul is over.", span=_span_text(facts.slack_after_haul_h)
+    )
     yield _haul_water_text(site, facts, style)
     yield from _wish_texts(site, facts, wishes, style)
 
@@ -79,37 +84,41 @@ def warnings(
     """Yield what to look out for, most pressing first."""
     yield from _closure_warnings(site, facts)
     if facts.cover is None:
-        yield "No spots entered: whether the traps stay covered was not checked."
+        yield say("No spots entered: whether the traps stay covered was not checked.")
     elif facts.cover.least_m < _SLIM_COVER_M:
-        yield (
-            f"Only {height_text(facts.cover.least_m, style)} over the shallowest trap at the "
-            "lowest water: wind and high pressure can take that away. Check the weather."
+        yield say(
+            "Only {height} over the shallowest trap at the lowest water: wind and "
+            "high pressure can take that away. Check the weather.",
+            height=height_text(facts.cover.least_m, style),
         )
     if facts.ramp_spare_m is None:
-        yield "No ramp level entered: whether you can launch was not checked."
+        yield say("No ramp level entered: whether you can launch was not checked.")
     if facts.slack_after_haul_h < _TIGHT_DAYLIGHT_H:
-        yield "Little daylight left after the haul: begin on time and carry lights."
+        yield say("Little daylight left after the haul: begin on time and carry lights.")
     before, after = (at.astimezone(site.zone).utcoffset() for at in (facts.set_at, facts.haul_end))
     if before != after:
-        yield (
-            "The clocks change between set and haul: set by "
-            f"{zone_text(facts.set_at, site.zone)}, haul by {zone_text(facts.haul_at, site.zone)}."
+        yield say(
+            "The clocks change between set and haul: set by {set_zone}, haul by {haul_zone}.",
+            set_zone=zone_text(facts.set_at, site.zone),
+            haul_zone=zone_text(facts.haul_at, site.zone),
         )
     if np.isnan(facts.water_c):
-        yield "Water temperature unknown: the catch was not lowered for cold water."
+        yield say("Water temperature unknown: the catch was not lowered for cold water.")
     elif facts.activity < _SLUGGISH:
-        yield (
-            f"Water about {temperature_text(facts.water_c, style)}: crabs hardly move, and few "
-            "enter a trap (how few is a judgement)."
+        yield say(
+            "Water about {temperature}: crabs hardly move, and few enter a trap (how "
+            "few is a judgement).",
+            temperature=temperature_text(facts.water_c, style),
         )
     elif facts.water_c >= _WARM_C and facts.soak_h > _LONG_IN_WARM_H:
-        yield (
-            f"Water about {temperature_text(facts.water_c, style)} and a soak of "
-            f"{soak_text(facts.soak_h)}: crabs weaken and fight in warm traps (common practice "
-            "is to haul sooner)."
+        yield say(
+            "Water about {temperature} and a soak of {soak}: crabs weaken and fight "
+            "in warm traps (common practice is to haul sooner).",
+            temperature=temperature_text(facts.water_c, style),
+            soak=soak_text(facts.soak_h),
         )
     if forecast.basis == "prior":
-        yield "No logged trip tells yet how light crabs are here: the share is a general one."
+        yield say("No logged trip tells yet how light crabs are here: the share is a general one.")
     yield from _rules_warnings(site, today)
 
 
@@ -119,19 +128,23 @@ def _closure_warnings(site: Site, facts: Facts) -> Iterator[str]:
         day = out + timedelta(days=ahead)
         why = why_closed(site.closures, day)
         if why:
-            yield f"Closed from {day_text(day)} ({why}): every trap must be out before it."
+            yield say(
+                "Closed from {day} ({why}): every trap must be out before it.",
+                day=day_text(day),
+                why=why,
+            )
             return
 
 
 def _rules_warnings(site: Site, today: date) -> Iterator[str]:
     checked = site.rules.checked
     if checked is None:
-        yield "No date entered for when you checked the rules here: check with the agency."
+        yield say("No date entered for when you checked the rules here: check with the agency.")
     elif is_stale(site.rules, today):
         months = months_since(checked, today)
-        yield (
-            f"You last checked the rules here {_counted(months, 'month')} ago: "
-            "check with the agency again."
+        yield say(
+            "You last checked the rules here {months} ago: check with the agency again.",
+            months=counted(months, "month"),
         )
 
 
@@ -140,10 +153,13 @@ def _cover_text(site: Site, facts: Facts, style: Style) -> str:
     at = day_clock_text(facts.cover.at, site.zone, style)
     least = height_text(facts.cover.least_m, style)
     if len(site.spots) == 1:
-        return f"The spot stays covered, by {least} at {at}."
-    return (
-        f"All {_number(len(site.spots))} spots stay covered, the shallowest "
-        f"({facts.cover.spot}) by {least} at {at}."
+        return say("The spot stays covered, by {least} at {at}.", least=least, at=at)
+    return say(
+        "All {number} spots stay covered, the shallowest ({spot}) by {least} at {at}.",
+        number=_number(len(site.spots)),
+        spot=facts.cover.spot,
+        least=least,
+        at=at,
     )
 
 
@@ -151,47 +167,64 @@ def _soak_text(facts: Facts, catch: CatchModel) -> str:
     """Return what a day in the water would bring of what the whole soak does."""
     day, whole = catch.per_trap(np.array([REFERENCE_SOAK_H, facts.soak_h]))
     total = facts.full_keepers.mean
-    return (
-        f"Traps fill more and more slowly: a day would bring about {round(total * day / whole)} "
-        f"of these {round(total)}, the other {round(facts.soak_h - REFERENCE_SOAK_H)} hours the "
-        "rest."
+    return say(
+        "Traps fill more and more slowly: a day would bring about {day_one} of "
+        "these {total}, the other {soak_h} hours the rest.",
+        day_one=round(total * day / whole),
+        total=round(total),
+        soak_h=round(facts.soak_h - REFERENCE_SOAK_H),
     )
 
 
 def _set_window_text(site: Site, facts: Facts, style: Style) -> str:
     first, last = (clock_text(at, site.zone, style) for at in (facts.set_at, facts.latest_set_at))
     lost = round(facts.full_keepers.mean - facts.latest_full_keepers)
-    cost = f"; the latest would cost {_counted(lost, 'full keeper')}" if lost >= 1 else ""
-    return f"Set any time from {first} to {last}{cost}."
+    cost = (
+        say("; the latest would cost {keepers}", keepers=counted(lost, "full keeper"))
+        if lost >= 1
+        else ""
+    )
+    return say("Set any time from {first} to {last}{cost}.", first=first, last=last, cost=cost)
 
 
 def _haul_water_text(site: Site, facts: Facts, style: Style) -> str:
     if facts.haul_turns:
         turn = facts.haul_turns[0]
-        kind = "High" if turn.is_high else "Low"
-        return (
-            f"{kind} water at about {clock_text(turn.at, site.zone, style)} while you haul; slack "
-            "can come earlier or later than that."
+        kind = say("High water") if turn.is_high else say("Low water")
+        return say(
+            "{kind} at about {clock} while you haul; slack can come earlier or later than that.",
+            kind=kind,
+            clock=clock_text(turn.at, site.zone, style),
         )
     change = facts.haul_end_level_m - facts.haul_level_m
-    levels = (
-        f"from {height_text(facts.haul_level_m, style)} to "
-        f"{height_text(facts.haul_end_level_m, style)}"
+    levels = say(
+        "from {before} to {after}",
+        before=height_text(facts.haul_level_m, style),
+        after=height_text(facts.haul_end_level_m, style),
     )
     if abs(change) < _STILL_M:
-        return (
-            f"The water hardly changes while you haul ({height_text(facts.haul_level_m, style)})."
+        return say(
+            "The water hardly changes while you haul ({height}).",
+            height=height_text(facts.haul_level_m, style),
         )
-    return f"The water {'rises' if change > 0 else 'falls'} while you haul, {levels}."
+    if change > 0:
+        return say("The water rises while you haul, {levels}.", levels=levels)
+    return say("The water falls while you haul, {levels}.", levels=levels)
 
 
 def _wish_texts(site: Site, facts: Facts, wishes: Wishes, style: Style) -> Iterator[str]:
     if wishes.haul_water != "any":
         met = wishes.haul_water == haul_water(facts)
-        yield f"Wish for {wishes.haul_water} water at the haul: {'met' if met else 'not met'}."
+        yield say(
+            "Wish for {haul_water} water at the haul: {words}.",
+            haul_water=wishes.haul_water,
+            words=say("met") if met else say("not met"),
+        )
     if wishes.haul_time != "any":
         at = clock_text(facts.haul_at, site.zone, style)
-        yield f"Wish for a haul {wishes.haul_time} in the day: {at}."
+        yield say(
+            "Wish for a haul {haul_time} in the day: {at}.", haul_time=wishes.haul_time, at=at
+        )
 
 
 def haul_water(facts: Facts) -> str:
@@ -203,16 +236,14 @@ def haul_water(facts: Facts) -> str:
 
 def _span_text(hours: float) -> str:
     if hours >= 24:
-        return "A day or more"
+        return say("A day or more")
     quarters = round(hours * 4)
     whole, rest = divmod(quarters, 4)
-    minutes = f"{rest * 15} min" if rest else ""
-    return " ".join(part for part in (f"{whole} h" if whole else "", minutes) if part) or "Minutes"
+    minutes = say("{rest} min", rest=rest * 15) if rest else ""
+    return " ".join(part for part in (f"{whole} h" if whole else "", minutes) if part) or say(
+        "Minutes"
+    )
 
 
 def _number(count: int) -> str:
     return _NUMBERS[count] if count < len(_NUMBERS) else str(count)
-
-
-def _counted(count: int, noun: str) -> str:
-    return f"{count} {noun}{'' if count == 1 else 's'}"

@@ -18,9 +18,10 @@ from planner.ui.parts import body, button, heading, quiet
 from planner.ui.strip.days import plan_name
 from planner.ui.theme import SPACE
 from planner.ui.workbench import OWN, Workbench
+from planner.words import say
 
 _LEAST_PX = 200  # of a column
-_SIDES = ("First plan", "Second plan")
+_SIDES = (say("First plan"), say("Second plan"))
 
 
 class CompareDialog(QDialog):
@@ -29,7 +30,7 @@ class CompareDialog(QDialog):
     def __init__(self, bench: Workbench, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.bench, self.state = bench, bench.state
-        self.setWindowTitle("Compare two plans")
+        self.setWindowTitle(say("Compare two plans"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.boxes = (QComboBox(), QComboBox())
         self.sentence = body()
@@ -48,7 +49,7 @@ class CompareDialog(QDialog):
         column.addLayout(self.grid)
         column.addWidget(self.sentence)
         column.addStretch(1)
-        column.addWidget(button("Close", self.accept), alignment=Qt.AlignmentFlag.AlignRight)
+        column.addWidget(button(say("Close"), self.accept), alignment=Qt.AlignmentFlag.AlignRight)
         self.resize(640, 340)
         bench.plans_changed.connect(self.refresh)
         self.state.listen(self._state_changed)
@@ -87,7 +88,7 @@ class CompareDialog(QDialog):
         ranks = [box.currentData() for box in self.boxes]
         by_rank = {plan.rank: plan for plan in self.bench.every_plan}
         if self.bench.site is None or any(rank not in by_rank for rank in ranks):
-            self.sentence.setText("There are no two plans to compare.")
+            self.sentence.setText(say("There are no two plans to compare."))
             return
         first, second = (by_rank[rank] for rank in ranks)
         found = compare_plans(first, second, self.bench.site.zone, self.state.style)

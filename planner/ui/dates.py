@@ -41,6 +41,7 @@ from planner.ui.strip.table import DaysTable
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.trips import Plan
@@ -53,7 +54,7 @@ _PANEL_SHARES = (44, 32, 24)  # of 100 of the width
 # The strip grows from its least with every line of text that the window is higher.
 _LEAST_LINES, _LINES_A_SCALE = 45, 55
 _LEAST_GROWTH, _MOST_GROWTH = 0.8, 1.7
-_SPANS = (("2 weeks", 14), ("6 weeks", 44), ("Season", 185), ("Year", 366))
+_SPANS = (("2 weeks", 14), ("6 weeks", 44), (say("Season"), 185), (say("Year"), 366))
 
 
 class DatesView(QWidget):
@@ -64,15 +65,17 @@ class DatesView(QWidget):
         self.bench, self.state = bench, bench.state
         self._marks: list[TripMark] = []
         self._pointed: date | None = None
-        self.headline = title("No place is open yet")
+        self.headline = title(say("No place is open yet"))
         self.basis = quiet()
         self.strip = StripView(self.state.today)
         self.day_line = body()
-        self.day_line.setAccessibleName("The chosen day in words")
+        self.day_line.setAccessibleName(say("The chosen day in words"))
         self.moves = PlanMoves(bench)
         self.move_line = quiet()
         self.move_line.setAccessibleName("Moving a plan")
-        self.take_back = button("Undo move", self.moves.undo, "Have the plan before back  (Ctrl+Z)")
+        self.take_back = button(
+            say("Undo move"), self.moves.undo, say("Have the plan before back  (Ctrl+Z)")
+        )
         self.plans = PlansPanel(bench)
         self.plan = PlanPanel(bench)
         self.like_it = LikeItPanel(bench)
@@ -117,7 +120,7 @@ class DatesView(QWidget):
         column.addWidget(_Panels(self.plans, self.plan, self.like_it), 1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, "Days and plans"))
+        whole.addWidget(scrolled(column, say("Days and plans")))
 
     def _strip_card(self) -> QFrame:
         card = QFrame()
@@ -162,14 +165,14 @@ class DatesView(QWidget):
     def _span_buttons(self) -> QHBoxLayout:
         row = QHBoxLayout()
         row.setSpacing(SPACE // 2)
-        row.addWidget(QLabel("Show"))
+        row.addWidget(QLabel(say("Show")))
         for label, days in _SPANS:
             button = QPushButton(label)
-            button.setToolTip(f"Show {label.lower()} from just before today")
+            button.setToolTip(say("Show {label} from just before today", label=label.lower()))
             button.clicked.connect(lambda _=False, count=days: self._show_span(count))
             row.addWidget(button)
-        today = QPushButton("Today")
-        today.setToolTip("Choose today  (Home)")
+        today = QPushButton(say("Today"))
+        today.setToolTip(say("Choose today  (Home)"))
         today.clicked.connect(lambda: self.state.change(day=self.state.today))
         row.addWidget(today)
         return row
@@ -235,30 +238,35 @@ class DatesView(QWidget):
         if self.bench.plans is None:
             self.headline.setText(site.name)
         elif not plans:
-            self.headline.setText("No set and haul in the next 12 weeks keeps every limit")
+            self.headline.setText(say("No set and haul in the next 12 weeks keeps every limit"))
         else:
             from planner.trips import soonest_as_good
 
             # Differences smaller than the estimate can tell are no reason to wait for weeks.
             best, style = soonest_as_good(plans), self.state.style
             self.headline.setText(
-                f"Set {day_clock_text(best.set_at, site.zone, style)}, haul "
-                f"{day_clock_text(best.haul_at, site.zone, style)}, "
-                f"{count_text(best.full_keepers)} full keepers"
+                say(
+                    "Set {set_at}, haul {haul_at}, {count} full keepers",
+                    set_at=day_clock_text(best.set_at, site.zone, style),
+                    haul_at=day_clock_text(best.haul_at, site.zone, style),
+                    count=count_text(best.full_keepers),
+                )
             )
 
     def _say_basis(self) -> None:
         outlook, plans = self.bench.outlook, self._plans()
         if outlook is None:
-            self.basis.setText("The days are not worked out yet.")
+            self.basis.setText(say("The days are not worked out yet."))
             return
         forecast = outlook.forecast
         if forecast.basis == "prior":
-            basis = "Fullness from published biology alone"
+            basis = say("Fullness from published biology alone")
         else:
-            basis = f"Fullness learned from {forecast.trips} logged trips"
-        ahead = "The soonest of the dates as good as any in 12 weeks. " if plans else ""
-        self.basis.setText(f"{ahead}{basis}; ranges hold 8 times in 10.")
+            basis = say("Fullness learned from {trips} logged trips", trips=forecast.trips)
+        ahead = say("The soonest of the dates as good as any in 12 weeks. ") if plans else ""
+        self.basis.setText(
+            say("{ahead}{basis}; ranges hold 8 times in 10.", ahead=ahead, basis=basis)
+        )
 
     def _say_day(self) -> None:
         outlook = self.bench.outlook
@@ -353,8 +361,8 @@ class _Panels(QSplitter):
         self._like_it = like_it
         self._tabs = QTabWidget()
         self._tabs.setDocumentMode(True)
-        self._tabs.setAccessibleName("The chosen plan, and past trips like the day")
-        self._tabs.addTab(plan, "Chosen plan")
+        self._tabs.setAccessibleName(say("The chosen plan, and past trips like the day"))
+        self._tabs.addTab(plan, say("Chosen plan"))
         for panel in (plans, self._tabs):
             panel.setMinimumHeight(self._high)
             self.addWidget(panel)
@@ -385,7 +393,7 @@ class _Panels(QSplitter):
             self.addWidget(self._like_it)
             self._like_it.show()
         else:
-            self._tabs.addTab(self._like_it, "Past trips like it")
+            self._tabs.addTab(self._like_it, say("Past trips like it"))
         self._tabs.tabBar().setVisible(not three)
         for at in range(self.count()):
             self.setStretchFactor(at, _PANEL_SHARES[at])

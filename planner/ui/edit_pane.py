@@ -7,12 +7,13 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from planner.clock import from_utc64
 from planner.phrasing import TIDE_CAUTION, day_text
 from planner.tides.checks import WaterCheck
-from planner.ui.edit_preview import MONTH_DAYS, Preview, check, check_texts
+from planner.ui.edit_preview import MONTH_DAYS, Preview, check, check_texts, same_water
 from planner.ui.observed_rows import comparison_texts
 from planner.ui.parts import body, caution, heading, quiet, refill, scrolled
 from planner.ui.place_charts import MonthChart
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
+from planner.words import counted, say
 
 
 class EditPane(QWidget):
@@ -23,8 +24,9 @@ class EditPane(QWidget):
         self.bench, self.state = bench, bench.state
         self._shown: Preview | None = None
         self._check: WaterCheck | None = None
+        self._checked_of: Preview | None = None
         self.month = MonthChart()
-        self.month.setAccessibleName("Month of water of the edited place")
+        self.month.setAccessibleName(say("Month of water of the edited place"))
         self.about = quiet()
         self.pointed = quiet()
         self.month.pointed.connect(lambda text: self.pointed.setText(text or " "))
@@ -33,7 +35,7 @@ class EditPane(QWidget):
             each.setSpacing(SPACE // 2)
         column = self._column = QVBoxLayout()
         column.setContentsMargins(0, SPACE, SPACE, 0)
-        column.addWidget(heading("The water this makes"))
+        column.addWidget(heading(say("The water this makes")))
         column.addLayout(self.suspected)
         column.addWidget(self.about)
         column.addWidget(self.month, 1)
@@ -43,28 +45,29 @@ class EditPane(QWidget):
         column.addStretch(0)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, "The water this makes"))
+        whole.addWidget(scrolled(column, say("The water this makes")))
         self.state.listen(self._state_changed)
 
     def show_preview(self, found: Preview) -> None:
-        """Show an edit; the checks of an older one are given up."""
-        self._shown, self._check = found, None
-        self.refresh()
-        month = found.month
-        if month is None:
-            self.bench.desk.stop("edit check")
+        """Show an edit; the checks of an older one hold on while the water is the same."""
+        month, self._shown = found.month, found
+        if self._checked_of is not None and same_water(found, self._checked_of):
+            self.refresh()
             return
-        refill(self.facts, [quiet("Working out range, kind and extremes…")])
-        self.bench.desk.start(
-            "edit check",
-            "Checking the water",
-            lambda _: check(month.site, found.seen),
-            self._checked,
-        )
-
-    def _checked(self, found: WaterCheck) -> None:
-        self._check = found
+        self._check = self._checked_of = None
+        self.bench.desk.stop("edit check")
         self.refresh()
+        if month is None:
+            return
+        refill(self.facts, [quiet(say("Working out range, kind and extremes…"))])
+
+        def done(check: WaterCheck) -> None:
+            self._check, self._checked_of = check, found
+            self._show_check()
+
+        self.bench.desk.start(
+            "edit check", say("Checking the water"), lambda _: check(month.site, found.seen), done
+        )
 
     def refresh(self) -> None:
         """Show the edit anew, in the units and clock of the user."""
@@ -79,22 +82,35 @@ class EditPane(QWidget):
         if month is None:
             count = len(found.problems)
             self.about.setText(
-                f"No water yet: {count} thing{'' if count == 1 else 's'} to put right, marked "
-                "with ⚠ beside the fields. Nothing is saved until then."
+                say(
+                    "No water yet: {things} to put right, marked with ⚠ beside "
+                    "the fields. Nothing is saved until then.",
+                    things=counted(count, "thing"),
+                )
             )
             refill(self.suspected, [])
             refill(self.facts, [])
             return
         self.month.show_report(month, style, found.before, found.seen)
         first = from_utc64(month.times[0]).astimezone(month.site.zone).date()
-        words = f"{MONTH_DAYS} days from {day_text(first)} {first.year}, {month.site.zone.key}."
+        words = say(
+            "{month_days} days from {day} {first.year}, {key}.",
+            month_days=MONTH_DAYS,
+            day=day_text(first),
+            first=first,
+            key=month.site.zone.key,
+        )
         if found.before is not None:
-            words += " Dotted: as saved. Line: as edited."
+            words += say(" Dotted: as saved. Line: as edited.")
         if found.seen is not None:
-            words += " Open marks: what you saw."
+            words += say(" Open marks: what you saw.")
         self.about.setText(words)
         self.pointed.setText(" ")
-        if self._check is None:
+        self._show_check()
+
+    def _show_check(self) -> None:
+        found, style = self._shown, self.state.style
+        if self._check is None or found is None:
             return
         facts = [body(text) for text in check_texts(self._check, style)]
         if found.seen is not None:

@@ -19,6 +19,7 @@ from planner.sites.site import Site
 from planner.tides import Tide, Turns
 from planner.tides.checks import ObservedTurns, WaterCheck, check_water, read_observed_turns
 from planner.ui.observed_rows import seen_file
+from planner.words import say
 
 MONTH_DAYS: Final = 30
 _STEP: Final = timedelta(minutes=10)
@@ -74,13 +75,34 @@ def preview(saved: str, wanted: Wanted, path: Path, today: date) -> Preview:
             seen=seen,
         )
     except PlannerError as error:
-        problem = Problem("water", "", str(error).rstrip("."), "choose another day")
+        problem = Problem("water", "", str(error).rstrip("."), say("choose another day"))
         return Preview(text, changed, (problem,))
 
 
 def check(site: Site, seen: ObservedTurns | None) -> WaterCheck:
     """Return every check of an edited place; takes about a second."""
     return check_water(site, seen)
+
+
+def same_water(one: Preview, other: Preview) -> bool:
+    """Tell whether two edits have the same checks: only names, spots and the like differ."""
+    if one.month is None or other.month is None:
+        return False
+    here, there = (
+        (each.water, each.latitude_deg, each.longitude_deg, each.zone.key)
+        for each in (one.month.site, other.month.site)
+    )
+    return here == there and _same_seen(one.seen, other.seen)
+
+
+def _same_seen(one: ObservedTurns | None, other: ObservedTurns | None) -> bool:
+    if one is None or other is None:
+        return one is other
+    return (
+        np.array_equal(one.times, other.times)
+        and np.array_equal(one.heights_m, other.heights_m, equal_nan=True)
+        and np.array_equal(one.is_high, other.is_high)
+    )
 
 
 def month_water(site: Site, begin: date) -> MonthWater:
@@ -127,15 +149,22 @@ def check_texts(found: WaterCheck, style: Style) -> Iterator[str]:
     """Yield the kind of tide, its range and its extremes, in words."""
     summary = found.summary
     if summary is None:
-        yield "The water never turns here."
+        yield say("The water never turns here.")
         return
-    yield f"Tide: {summary.tide_type} (form number {summary.form_number:.2f})."
-    yield (
-        f"Range {height_text(summary.mean_range_m, style)} on average, springs "
-        f"{height_text(summary.springs_range_m, style)}, neaps "
-        f"{height_text(summary.neaps_range_m, style)}."
+    yield say(
+        "Tide: {tide_type} (form number {form_number:.2f}).",
+        tide_type=summary.tide_type,
+        form_number=summary.form_number,
     )
-    yield (
-        f"Highest {height_text(summary.highest_m, style)}, lowest "
-        f"{height_text(summary.lowest_m, style)} in the 19 years from {summary.first_year}."
+    yield say(
+        "Range {mean} on average, springs {springs}, neaps {neaps}.",
+        mean=height_text(summary.mean_range_m, style),
+        springs=height_text(summary.springs_range_m, style),
+        neaps=height_text(summary.neaps_range_m, style),
+    )
+    yield say(
+        "Highest {highest}, lowest {lowest} in the 19 years from {first_year}.",
+        highest=height_text(summary.highest_m, style),
+        lowest=height_text(summary.lowest_m, style),
+        first_year=summary.first_year,
     )

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QComboBox, QFormLayout, QLineEdit, QVBoxLayout, QW
 from planner.errors import Problem
 from planner.sites.editing import Wanted
 from planner.ui.parts import caution
+from planner.words import say
 
 
 class Section(QWidget):
@@ -44,7 +45,7 @@ class Section(QWidget):
                 left.append(problem)
             else:
                 inner = problem.where.removeprefix(key).strip(".,: ")
-                found = f" (found {problem.value[:60]})" if problem.value else ""
+                found = say(" (found {value})", value=problem.value[:60]) if problem.value else ""
                 name = f"{inner}: " if inner else ""
                 mine[key].append(f"⚠ {name}{problem.what}{found}; {problem.remedy}")
         for key, texts in mine.items():
@@ -91,7 +92,7 @@ def text_of(value: Any) -> str:
     if value is None:
         return ""
     if isinstance(value, float):
-        return f"{value:.10g}"
+        return say("{value:.10g}", value=value)
     return str(value)
 
 

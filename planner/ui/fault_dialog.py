@@ -18,23 +18,24 @@ from PySide6.QtWidgets import (
 
 from planner.ui.parts import body, button, enter_presses_nothing, quiet, title
 from planner.ui.theme import SPACE
+from planner.words import say
 
-_SENTENCE: Final = (
+_SENTENCE: Final = say(
     "Fullshell itself went wrong{where}. You did nothing wrong, and what you logged is kept."
 )
-_NEXT: Final = (
+_NEXT: Final = say(
     "Next: close this and go on; the window still works. If it goes wrong again, close Fullshell "
     "and start it anew. To have it put right, copy the report and send it to whoever keeps "
     "your Fullshell up to date. Nothing is sent by itself."
 )
-_HOLDS: Final = (
+_HOLDS: Final = say(
     "The report holds versions, the view that was open and where in the program it went wrong. "
     "It holds no name, no folder of yours, no place and nothing from your log."
 )
-_CRASHED: Final = (
+_CRASHED: Final = say(
     "Fullshell stopped in the middle of its work the last time. What you logged until then is kept."
 )
-_AFTER_CRASH: Final = (
+_AFTER_CRASH: Final = say(
     "Next: look at the last trip you were typing and go on. If it happens again, open Help, "
     "Check this installation. To have it put right, copy the report and send it to whoever "
     "keeps your Fullshell up to date. Nothing is sent by itself."
@@ -51,7 +52,7 @@ class FaultDialog(QDialog):
         self, parent: QWidget | None, sentence: str, next_step: str, text: str, own_words: str = ""
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Something went wrong")
+        self.setWindowTitle(say("Something went wrong"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.resize(620, 520)
         self._text, self._own_words = text, own_words
@@ -59,19 +60,21 @@ class FaultDialog(QDialog):
         self.report = QPlainTextEdit()
         self.report.setReadOnly(True)
         self.report.setTabChangesFocus(True)
-        self.report.setAccessibleName("Report")
+        self.report.setAccessibleName(say("Report"))
         self.report.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
         self.report.setLineWrapMode(QPlainTextEdit.LineWrapMode.WidgetWidth)
-        self.words = QCheckBox("Add the error's own words (look whether they name anything yours)")
+        self.words = QCheckBox(
+            say("Add the error's own words (look whether they name anything yours)")
+        )
         self.words.setVisible(bool(own_words))
         self.words.toggled.connect(lambda _: self._show())
         self.copied = quiet()
-        self.copy = button("Copy report", self._copy, "Put the report on the clipboard")
-        self.save = button("Save report…", self._save, "Write the report to a text file")
-        self.go_on = button("Close", self.close)
+        self.copy = button(say("Copy report"), self._copy, say("Put the report on the clipboard"))
+        self.save = button(say("Save report…"), self._save, say("Write the report to a text file"))
+        self.go_on = button(say("Close"), self.close)
         column = QVBoxLayout(self)
         column.setSpacing(SPACE)
-        column.addWidget(title("Something went wrong"))
+        column.addWidget(title(say("Something went wrong")))
         for each in (self.sentence, self.next_step, self.report, self.words, quiet(_HOLDS)):
             column.addWidget(each, int(each is self.report))
         row = QHBoxLayout()
@@ -89,7 +92,7 @@ class FaultDialog(QDialog):
         cls, parent: QWidget | None, error: BaseException, text: str, view: str = ""
     ) -> FaultDialog:
         """Return the dialog for a fault met just now; view: the label of the view it was in."""
-        where = f" while {view} was open" if view else ""
+        where = say(" while {view} was open", view=view) if view else ""
         said = f"{type(error).__name__}: {error}"
         return cls(parent, _SENTENCE.format(where=where), _NEXT, text, said)
 
@@ -105,16 +108,20 @@ class FaultDialog(QDialog):
         self._show()
 
     def _show(self) -> None:
-        own = f"\nIn its own words\n{self._own_words}\n" if self.words.isChecked() else ""
+        own = (
+            say("\nIn its own words\n{own_words}\n", own_words=self._own_words)
+            if self.words.isChecked()
+            else ""
+        )
         self.report.setPlainText(self._text + own)
 
     def _copy(self) -> None:
         QGuiApplication.clipboard().setText(self.report.toPlainText())
-        self.copied.setText("Copied.")
+        self.copied.setText(say("Copied."))
 
     def _save(self) -> None:
         path, _ = QFileDialog.getSaveFileName(
-            self, "Save the report", "fullshell-report.txt", "Text (*.txt)"
+            self, say("Save the report"), "fullshell-report.txt", say("Text (*.txt)")
         )
         if not path:
             return
@@ -122,6 +129,8 @@ class FaultDialog(QDialog):
             with open(path, "w", encoding="utf-8") as file:
                 file.write(self.report.toPlainText())
         except OSError as error:
-            self.copied.setText(f"Not saved: {error.strerror}. Choose another folder.")
+            self.copied.setText(
+                say("Not saved: {strerror}. Choose another folder.", strerror=error.strerror)
+            )
         else:
-            self.copied.setText("Saved.")
+            self.copied.setText(say("Saved."))

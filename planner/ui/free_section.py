@@ -29,10 +29,11 @@ from planner.ui.kept_fields import Kept, clock_of, dates_or_texts, dates_text
 from planner.ui.parts import body, button, heading, quiet
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
+from planner.words import counted, say
 
 _WEEKDAYS: Final = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _AHEAD: Final = timedelta(days=366)
-_CALENDARS: Final = "Calendars (*.ics *.ical *.ifb);;All files (*)"
+_CALENDARS: Final = say("Calendars (*.ics *.ical *.ifb);;All files (*)")
 
 
 class FreeSection(Section):
@@ -44,27 +45,30 @@ class FreeSection(Section):
         self._zone = ""
         self.weekdays = [QCheckBox(day) for day in _WEEKDAYS]
         self.earliest, self.latest = QLineEdit(), QLineEdit()
-        self.earliest.setPlaceholderText("05:30; empty: from midnight")
-        self.latest.setPlaceholderText("20:30; empty: to midnight")
+        self.earliest.setPlaceholderText(say("05:30; empty: from midnight"))
+        self.latest.setPlaceholderText(say("20:30; empty: to midnight"))
         self.also, self.never = QPlainTextEdit(), QPlainTextEdit()
-        for field, name in ((self.also, "Further free days"), (self.never, "Days not free")):
+        for field, name in (
+            (self.also, say("Further free days")),
+            (self.never, say("Days not free")),
+        ):
             field.setAccessibleName(name)
-            field.setPlaceholderText("such as 2026-05-25, 2026-07-03")
+            field.setPlaceholderText(say("such as 2026-05-25, 2026-07-03"))
             field.setTabChangesFocus(True)
             field.setFixedHeight(5 * self.fontMetrics().height())
             field.textChanged.connect(self.changed)
         self.busy = button(
-            "Take days from a calendar file…",
+            say("Take days from a calendar file…"),
             lambda: self._ask("never"),
-            "Days on which the calendar has something on in your hours are not free",
+            say("Days on which the calendar has something on in your hours are not free"),
         )
         self.open = button(
-            "Take days from a calendar file…",
+            say("Take days from a calendar file…"),
             lambda: self._ask("also"),
-            "Days on which the calendar has an entry in your hours are free",
+            say("Days on which the calendar has an entry in your hours are free"),
         )
-        self.busy.setAccessibleName("Take days that are not free from a calendar file")
-        self.open.setAccessibleName("Take further free days from a calendar file")
+        self.busy.setAccessibleName(say("Take days that are not free from a calendar file"))
+        self.open.setAccessibleName(say("Take further free days from a calendar file"))
         self.said = body()
         self.said.hide()
         self._build()
@@ -74,24 +78,24 @@ class FreeSection(Section):
         row = QHBoxLayout(days)
         row.setContentsMargins(0, 0, 0, 0)
         for box in self.weekdays:
-            box.setAccessibleName(f"Free on {box.text()}")
+            box.setAccessibleName(say("Free on {text_}", text_=box.text()))
             box.clicked.connect(lambda _=False: self.changed.emit())
             row.addWidget(box)
         row.addStretch(1)
         form = QFormLayout()
-        self.add_field(form, "Days of the week", days, "free.weekdays")
-        self.add_field(form, "&From (time of day)", self.earliest, "free.from")
-        self.add_field(form, "&To (time of day)", self.latest, "free.to")
+        self.add_field(form, say("Days of the week"), days, "free.weekdays")
+        self.add_field(form, say("&From (time of day)"), self.earliest, "free.from")
+        self.add_field(form, say("&To (time of day)"), self.latest, "free.to")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, SPACE, SPACE, 0)
-        column.addWidget(heading("When you can be on the water"))
+        column.addWidget(heading(say("When you can be on the water")))
         column.addWidget(
-            quiet("Plans set and haul only then, and leave you the time to fetch the bait.")
+            quiet(say("Plans set and haul only then, and leave you the time to fetch the bait."))
         )
         column.addLayout(form)
         for words, field, each, key in (
-            ("Not free after all", self.never, self.busy, "free.never"),
-            ("Free besides", self.also, self.open, "free.also"),
+            (say("Not free after all"), self.never, self.busy, "free.never"),
+            (say("Free besides"), self.also, self.open, "free.also"),
         ):
             column.addWidget(heading(words))
             column.addWidget(field)
@@ -144,7 +148,9 @@ class FreeSection(Section):
     # -- a calendar file -----------------------------------------------------------------------
 
     def _ask(self, key: str) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, "Take days from a calendar", "", _CALENDARS)
+        path, _ = QFileDialog.getOpenFileName(
+            self, say("Take days from a calendar"), "", _CALENDARS
+        )
         if path:
             self.take_days(Path(path), key)
 
@@ -157,7 +163,7 @@ class FreeSection(Section):
         try:
             zone: ZoneInfo = load_zone(self._zone)
         except KeyError:
-            self._say("Give the place a time zone first: a calendar's hours need it.")
+            self._say(say("Give the place a time zone first: a calendar's hours need it."))
             return
 
         def work(_: object) -> tuple[date, ...]:
@@ -170,7 +176,7 @@ class FreeSection(Section):
             tell = [day for day in days if (day.weekday() in on) == (key == "never")]
             self._add(path.name, key, tell)
 
-        self._bench.desk.start("calendar", "Reading the calendar", work, done, self._refused)
+        self._bench.desk.start("calendar", say("Reading the calendar"), work, done, self._refused)
 
     def _add(self, name: str, key: str, days: list[date]) -> None:
         box = self.never if key == "never" else self.also
@@ -181,9 +187,12 @@ class FreeSection(Section):
             cursor = box.textCursor()
             cursor.movePosition(cursor.MoveOperation.End)
             cursor.insertText((", " if there.strip() else "") + ", ".join(new))
-        state = "not free" if key == "never" else "free"
-        count = f"{len(new)} day{'' if len(new) == 1 else 's'}"
-        self._say(f"{name}: {count} more marked as {state}, in the year from today.")
+        more = counted(len(new), "more day")
+        self._say(
+            say("{name}: {more} marked as not free, in the year from today.", name=name, more=more)
+            if key == "never"
+            else say("{name}: {more} marked as free, in the year from today.", name=name, more=more)
+        )
 
     def _free(self) -> FreeTime:
         whole = FreeTime()

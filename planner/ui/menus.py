@@ -11,15 +11,16 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
 from planner.ui.sources import demo_source
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.ui.window import MainWindow
 
-_COLOURS: Final = (("As the system", "system"), ("Light", "light"), ("Dark", "dark"))
+_COLOURS: Final = ((say("As the system"), "system"), (say("Light"), "light"), (say("Dark"), "dark"))
 _HABITS: Final = (
-    ("length", (("Metres", "m"), ("Feet", "ft"))),
-    ("temperature", (("Celsius", "C"), ("Fahrenheit", "F"))),
-    ("hours12", (("24-hour clock", False), ("12-hour clock", True))),
+    ("length", ((say("Metres"), "m"), (say("Feet"), "ft"))),
+    ("temperature", ((say("Celsius"), "C"), (say("Fahrenheit"), "F"))),
+    ("hours12", ((say("24-hour clock"), False), (say("12-hour clock"), True))),
 )
 Keys = QKeySequence.StandardKey
 
@@ -36,7 +37,7 @@ class Menus:
         self.undo = self._add(edit, "&Undo", self.bench.undo, Keys.Undo)
         self.redo = self._add(edit, "&Redo", self.bench.redo, Keys.Redo)
         self._fill_view(views)
-        self._add(self._menu("&Help"), "&About Fullshell", window.about)
+        self._add(self._menu("&Help"), say("&About Fullshell"), window.about)
         self.bench.log_changed.connect(self.name_undo)
         self.state.listen(self._mark)
         self.name_undo()
@@ -49,10 +50,10 @@ class Menus:
 
     def _fill_file(self) -> None:
         file = self._menu("&File")
-        self._add(file, "&Open place file…", self._window.open_place_file, Keys.Open)
-        self._add(file, "Show the &demo place", lambda: self.bench.open(demo_source()))
+        self._add(file, say("&Open place file…"), self._window.open_place_file, Keys.Open)
+        self._add(file, say("Show the &demo place"), lambda: self.bench.open(demo_source()))
         file.addSeparator()
-        self._add(file, "&Backups of the log…", self._window.show_backups)
+        self._add(file, say("&Backups of the log…"), self._window.show_backups)
         file.addSeparator()
         self._add(file, "&Quit", self._window.close, Keys.Quit)
 
@@ -61,7 +62,7 @@ class Menus:
         for number, (name, label) in enumerate(views, start=1):
             self._add(menu, label, partial(state.change, view=name), f"Ctrl+{number}")
         menu.addSeparator()
-        flip = self._add(menu, "Strip as &table", self._flip_table, "Ctrl+T")
+        flip = self._add(menu, say("Strip as &table"), self._flip_table, "Ctrl+T")
         self._mark_when(flip, lambda: state.as_table)
         colours = QActionGroup(menu)
         inside = menu.addMenu("&Colours")
@@ -106,8 +107,8 @@ class Menus:
     def name_undo(self) -> None:
         """Say what undo and redo would do; there is nothing to press when they would do nothing."""
         for action, name, plain in (
-            (self.undo, self.bench.undo_name, "Undo"),
-            (self.redo, self.bench.redo_name, "Redo"),
+            (self.undo, self.bench.undo_name, say("Undo")),
+            (self.redo, self.bench.redo_name, say("Redo")),
         ):
             action.setText((name or plain).replace("&", "&&"))
             action.setEnabled(name is not None)

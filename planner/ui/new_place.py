@@ -18,6 +18,7 @@ from planner.errors import InputError, PlannerError
 from planner.sites.keeping import new_place
 from planner.ui.parts import Card, caution, quiet
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 
 class NewPlaceForm(Card):
@@ -30,13 +31,13 @@ class NewPlaceForm(Card):
     cancelled = Signal()
 
     def __init__(self, bench: Workbench) -> None:
-        super().__init__("A new place")
+        super().__init__(say("A new place"))
         self.bench = bench
         self.name = QLineEdit()
         self.latitude = QLineEdit()
-        self.latitude.setPlaceholderText("38.2, north positive")
+        self.latitude.setPlaceholderText(say("38.2, north positive"))
         self.longitude = QLineEdit()
-        self.longitude.setPlaceholderText("-76.1, east positive")
+        self.longitude.setPlaceholderText(say("-76.1, east positive"))
         self.zone = QLineEdit()
         self.zone.setPlaceholderText("America/New_York")
         zones = QCompleter(QStringListModel(sorted(available_timezones())), self.zone)
@@ -46,17 +47,17 @@ class NewPlaceForm(Card):
         form = QFormLayout()
         for label, box in (
             ("&Name", self.name),
-            ("&Latitude, degrees", self.latitude),
-            ("L&ongitude, degrees", self.longitude),
-            ("Time &zone", self.zone),
+            (say("&Latitude, degrees"), self.latitude),
+            (say("L&ongitude, degrees"), self.longitude),
+            (say("Time &zone"), self.zone),
         ):
             box.setMaximumWidth(360)
             form.addRow(label, box)
         self.wrong = caution()
         self.wrong.hide()
-        self.write = QPushButton("Make the place")
+        self.write = QPushButton(say("Make the place"))
         self.write.clicked.connect(lambda _=False: self.submit())
-        cancel = QPushButton("Cancel")
+        cancel = QPushButton(say("Cancel"))
         cancel.clicked.connect(lambda _=False: self.cancelled.emit())
         for box in (self.name, self.latitude, self.longitude, self.zone):
             box.returnPressed.connect(self.submit)
@@ -66,9 +67,11 @@ class NewPlaceForm(Card):
         buttons.addStretch(1)
         self.column.addWidget(
             quiet(
-                "A place file is written into your places, with remarks on what to fill in: the "
-                "water from an agency's constants or by offsets from another place, your spots, "
-                "the ramp, the rules. Then you fill in its water here."
+                say(
+                    "A place file is written into your places, with remarks on what to fill in: "
+                    "the water from an agency's constants or by offsets from another place, your "
+                    "spots, the ramp, the rules. Then you fill in its water here."
+                )
             )
         )
         self.column.addLayout(form)
@@ -89,7 +92,7 @@ class NewPlaceForm(Card):
         latitude, longitude = _number(self.latitude.text()), _number(self.longitude.text())
         self.bench.clerk.start(
             "new place",
-            "Writing the place file",
+            say("Writing the place file"),
             lambda _: new_place(name, latitude, longitude, zone),
             self.written.emit,
             self._refuse,

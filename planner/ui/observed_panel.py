@@ -33,6 +33,7 @@ from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 
 class ObservedPanel(QWidget):
@@ -50,7 +51,7 @@ class ObservedPanel(QWidget):
 
     def _build(self) -> None:
         self.table = QTableWidget(0, 3)
-        self.table.setAccessibleName("Observed high and low waters")
+        self.table.setAccessibleName(say("Observed high and low waters"))
         self.table.setMinimumHeight(9 * self.fontMetrics().height())
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         header = self.table.horizontalHeader()
@@ -58,11 +59,11 @@ class ObservedPanel(QWidget):
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.table.itemChanged.connect(lambda _: self._changed())
         self.add = button("Add a water", self.add_row)
-        self.remove = button("Remove", self.remove_row)
-        self.back = button("Put back", self.put_back, "Put back the water removed last")
+        self.remove = button(say("Remove"), self.remove_row)
+        self.back = button(say("Put back"), self.put_back, say("Put back the water removed last"))
         self.back.setEnabled(False)
-        tip = "A table with the header time,height,kind"
-        self.load = button("Load a CSV file…", self.pick_file, tip)
+        tip = say("A table with the header time,height,kind")
+        self.load = button(say("Load a CSV file…"), self.pick_file, tip)
         buttons = QGridLayout()
         for at, each in enumerate((self.add, self.load, self.remove, self.back)):
             buttons.addWidget(each, at // 2, at % 2)
@@ -73,11 +74,15 @@ class ObservedPanel(QWidget):
         left.addLayout(buttons)
         self._words = QVBoxLayout()
         self._words.setSpacing(SPACE // 2)
-        self.differences = RowsModel(("Seen", "Water", "Time off", "Height off"), numbers=(2, 3))
-        self.difference_table = rows_table(self.differences, "Differences from prediction", wide=0)
+        self.differences = RowsModel(
+            (say("Seen"), say("Water"), say("Time off"), say("Height off")), numbers=(2, 3)
+        )
+        self.difference_table = rows_table(
+            self.differences, say("Differences from prediction"), wide=0
+        )
         self.difference_table.setMinimumHeight(9 * self.fontMetrics().height())
         right = QVBoxLayout()
-        right.addWidget(heading("What they say"))
+        right.addWidget(heading(say("What they say")))
         right.addLayout(self._words)
         right.addWidget(self.difference_table, 1)
         right.addStretch(1)
@@ -86,7 +91,7 @@ class ObservedPanel(QWidget):
         column.addWidget(Halves(left, right))
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, "Check against what you saw"))
+        whole.addWidget(scrolled(column, say("Check against what you saw")))
 
     # -- showing -----------------------------------------------------------------------------
 
@@ -96,11 +101,16 @@ class ObservedPanel(QWidget):
         self._removed.clear()
         self.back.setEnabled(False)
         unit = site.water.file_units
-        self.table.setHorizontalHeaderLabels(["Local time", f"Height, {unit}", "Water"])
+        self.table.setHorizontalHeaderLabels([say("Local time"), f"Height, {unit}", say("Water")])
         self.hint.setText(
-            f"Times on the clock of {site.zone.key}, such as 2026-07-04 06:12. Heights above "
-            f"{site.water.datum} in {unit}, as in the place file; leave them empty when you only "
-            "saw the time."
+            say(
+                "Times on the clock of {key}, such as 2026-07-04 06:12. Heights above "
+                "{datum} in {unit}, as in the place file; leave them empty when you only "
+                "saw the time.",
+                key=site.zone.key,
+                datum=site.water.datum,
+                unit=unit,
+            )
         )
         self._check(None)
 
@@ -138,7 +148,7 @@ class ObservedPanel(QWidget):
                 item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             self.table.setItem(at, column, item)
         kind = QComboBox()
-        kind.setAccessibleName("High or low water")
+        kind.setAccessibleName(say("High or low water"))
         kind.addItems(["high", "low"])
         kind.setCurrentIndex(1 if cells[2].casefold() in ("low", "l") else 0)
         kind.currentIndexChanged.connect(lambda _: self._changed())
@@ -193,7 +203,9 @@ class ObservedPanel(QWidget):
 
     def pick_file(self) -> None:
         """Let the user pick a CSV file of observed waters."""
-        path, _ = QFileDialog.getOpenFileName(self, "Load observed waters", "", "Tables (*.csv)")
+        path, _ = QFileDialog.getOpenFileName(
+            self, say("Load observed waters"), "", say("Tables (*.csv)")
+        )
         if path:
             self.load_file(Path(path))
 
@@ -214,7 +226,11 @@ class ObservedPanel(QWidget):
             self._say()
 
         self.bench.desk.start(
-            "observed file", "Reading the waters", lambda _: cells_of_file(site, path), done, failed
+            "observed file",
+            say("Reading the waters"),
+            lambda _: cells_of_file(site, path),
+            done,
+            failed,
         )
 
     def _changed(self) -> None:
@@ -230,7 +246,7 @@ class ObservedPanel(QWidget):
             return check_observed(site, rows)
 
         # One after the other, so that an older table never lands on a newer one.
-        self.bench.clerk.start("observed", "Comparing the waters", work, self._show)
+        self.bench.clerk.start("observed", say("Comparing the waters"), work, self._show)
 
     def _state_changed(self, changed: frozenset[str]) -> None:
         if "style" in changed:

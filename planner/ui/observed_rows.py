@@ -22,6 +22,7 @@ from planner.tides import Tide
 from planner.tides.checks import Comparison, Suspicion, compare, read_observed_turns, suspicions
 from planner.ui.places_text import Rows
 from planner.units import LengthUnit, metres_to
+from planner.words import say
 
 Cells = tuple[str, str, str]
 _FEW_TURNS: Final = 4
@@ -83,7 +84,9 @@ def cells_of_file(site: Site, path: Path) -> tuple[Cells, ...]:
     return tuple(
         (
             from_utc64(at).astimezone(site.zone).strftime("%Y-%m-%dT%H:%M%z"),
-            "" if height != height else f"{metres_to(float(height), unit):.2f}",
+            ""
+            if height != height
+            else say("{metres_to:.2f}", metres_to=metres_to(float(height), unit)),
             "high" if high else "low",
         )
         for at, height, high in zip(
@@ -95,7 +98,11 @@ def cells_of_file(site: Site, path: Path) -> tuple[Cells, ...]:
 def _by_row(problem: str) -> str:
     first, _, rest = problem.partition(",")
     number = first.removeprefix("line ")
-    return f"Row {int(number) - 1},{rest}" if number.isdigit() else problem
+    return (
+        say("Row {number},{rest}", number=int(number) - 1, rest=rest)
+        if number.isdigit()
+        else problem
+    )
 
 
 def read_cells(path: Path) -> tuple[Cells, ...]:
@@ -121,51 +128,68 @@ def write_cells(path: Path, rows: Sequence[Cells]) -> None:
 def comparison_texts(found: Comparison | None, rows: int, style: Style) -> Iterator[str]:
     """Yield how observed high and low waters compare with the predicted, with their number."""
     if rows == 0 or found is None:
-        yield (
+        yield say(
             "Enter a few high or low waters that you saw or read off a gauge. How far the "
             "prediction is off, and how steadily, will be said here."
         )
         return
     if found.matched == 0:
-        yield (
-            f"None of {rows} observed waters is within eight hours of a predicted one of its "
-            "kind. Check dates and kinds."
+        yield say(
+            "None of {rows} observed waters is within eight hours of a predicted one "
+            "of its kind. Check dates and kinds.",
+            rows=rows,
         )
         return
-    yield f"{found.matched} of {rows} observed waters found their predicted one."
+    yield say(
+        "{matched} of {rows} observed waters found their predicted one.",
+        matched=found.matched,
+        rows=rows,
+    )
     yield _bias_text(
-        "Times",
+        say("Times"),
         found.time_bias_min,
         found.time_scatter_min,
-        lambda value: f"{round(abs(value)):d} min",
+        lambda value: say("{value:d} min", value=round(abs(value))),
         ("later", "earlier"),
     )
     if np.isfinite(found.height_bias_m):
         yield _bias_text(
-            "Heights",
+            say("Heights"),
             found.height_bias_m,
             found.height_scatter_m,
             lambda value: _small_height(abs(value), style.length),
             ("higher", "lower"),
         )
     if found.matched < _FEW_TURNS:
-        yield (
-            f"{_FEW_TURNS} or more are needed before anything is said about what may be wrong: "
-            "wind alone moves single waters by decimetres and half an hour."
+        yield say(
+            "{few_turns} or more are needed before anything is said about what may "
+            "be wrong: wind alone moves single waters by decimetres and half an hour.",
+            few_turns=_FEW_TURNS,
         )
 
 
 def _bias_text(
     what: str, bias: float, scatter: float, shown: Callable[[float], str], sides: tuple[str, str]
 ) -> str:
-    text = f"{what}: on average {shown(bias)} {sides[0] if bias > 0 else sides[1]} than predicted"
+    text = say(
+        "{what}: on average {shown} {sides} than predicted",
+        what=what,
+        shown=shown(bias),
+        sides=sides[0] if bias > 0 else sides[1],
+    )
     if np.isfinite(scatter):
-        return f"{text}; single ones scatter about that by {shown(scatter)}."
-    return f"{text}; one alone shows no scatter."
+        return say(
+            "{text_}; single ones scatter about that by {shown}.", text_=text, shown=shown(scatter)
+        )
+    return say("{text_}; one alone shows no scatter.", text_=text)
 
 
 def _small_height(value_m: float, unit: LengthUnit) -> str:
-    return f"{value_m * 100:.0f} cm" if unit == "m" else f"{metres_to(value_m, 'ft'):.1f} ft"
+    return (
+        say("{value_m:.0f} cm", value_m=value_m * 100)
+        if unit == "m"
+        else say("{metres_to:.1f} ft", metres_to=metres_to(value_m, "ft"))
+    )
 
 
 def difference_rows(site: Site, found: Comparison, style: Style) -> Rows:
@@ -180,7 +204,9 @@ def difference_rows(site: Site, found: Comparison, style: Style) -> Rows:
             (
                 f"{day_clock_text(when, site.zone, style)} {when.astimezone(site.zone).year}",
                 "high" if high else "low",
-                "no match" if np.isnan(minutes) else f"{minutes:+.0f} min",
+                say("no match")
+                if np.isnan(minutes)
+                else say("{minutes:+.0f} min", minutes=minutes),
                 ""
                 if np.isnan(height)
                 else f"{'+' if height >= 0 else '-'}{_small_height(abs(height), style.length)}",

@@ -15,6 +15,7 @@ from planner.tides.offset_fit import FittedOffsets, fit_offsets
 from planner.tides.reading import read_observed_turns
 from planner.ui.observed_rows import seen_file
 from planner.units import LengthUnit, metres_to
+from planner.words import say
 
 _PLACES: Final = 3
 
@@ -48,11 +49,16 @@ def fitted_fields(fit: FittedOffsets, unit: LengthUnit) -> dict[str, float]:
 def fit_texts(fit: FittedOffsets, style: Style) -> list[str]:
     """Return a fit in words: each number with its 80% interval, then the verdict."""
     lines = [
-        f"{kind} water: {_minutes(minutes)}; {_height(height, is_factor, style)} "
-        f"(from {count} seen)."
+        say(
+            "{kind} water: {minutes}; {height} (from {count} seen).",
+            kind=kind,
+            minutes=_minutes(minutes),
+            height=_height(height, is_factor, style),
+            count=count,
+        )
         for kind, minutes, height, is_factor, count in (
-            ("High", fit.high_minutes, fit.high_height, fit.high_is_factor, fit.highs),
-            ("Low", fit.low_minutes, fit.low_height, fit.low_is_factor, fit.lows),
+            (say("High"), fit.high_minutes, fit.high_height, fit.high_is_factor, fit.highs),
+            (say("Low"), fit.low_minutes, fit.low_height, fit.low_is_factor, fit.lows),
         )
     ]
     return [*lines, fit.verdict]
@@ -61,11 +67,27 @@ def fit_texts(fit: FittedOffsets, style: Style) -> list[str]:
 def _minutes(value: Interval) -> str:
     side = "later" if value.mean >= 0 else "earlier"
     low, high = sorted((value.low, value.high))
-    return f"{abs(round(value.mean))} min {side} (80%: {round(low):+d} to {round(high):+d} min)"
+    return say(
+        "{mean} min {side} (80%: {low:+d} to {high:+d} min)",
+        mean=abs(round(value.mean)),
+        side=side,
+        low=round(low),
+        high=round(high),
+    )
 
 
 def _height(value: Interval, is_factor: bool, style: Style) -> str:
     if is_factor:
-        return f"height times {value.mean:.2f} (80%: {value.low:.2f} to {value.high:.2f})"
+        return say(
+            "height times {mean:.2f} (80%: {low:.2f} to {high:.2f})",
+            mean=value.mean,
+            low=value.low,
+            high=value.high,
+        )
     low, high = height_text(value.low, style), height_text(value.high, style)
-    return f"height plus {height_text(value.mean, style)} (80%: {low} to {high})"
+    return say(
+        "height plus {height} (80%: {low} to {high})",
+        height=height_text(value.mean, style),
+        low=low,
+        high=high,
+    )

@@ -39,9 +39,9 @@ from planner.words import say
 
 # row, words, and what stands in an empty field
 _ROWS: Final = (
-    ("minutes", "Later than there, minutes", ""),
-    ("factor", "Height there times", "1"),
-    ("add", "then plus", "0"),
+    ("minutes", say("Later than there, minutes"), ""),
+    ("factor", say("Height there times"), "1"),
+    ("add", say("then plus"), "0"),
 )
 
 
@@ -70,7 +70,7 @@ class OffsetsForm(QWidget):
         self._fit: FittedOffsets | None = None
         self._seen_name = ""
         self.reference = QComboBox()
-        self.reference.setAccessibleName("Reference place")
+        self.reference.setAccessibleName(say("Reference place"))
         self.reference.activated.connect(lambda _: self.changed.emit())
         self.reference.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
@@ -84,18 +84,20 @@ class OffsetsForm(QWidget):
             group.addButton(each)
         group.buttonClicked.connect(lambda _: self._choose())
         form = QFormLayout()
-        form.addRow("&Reference place", self.reference)
+        form.addRow(say("&Reference place"), self.reference)
         self.fields: dict[str, QLineEdit] = {}
         self.grid = QWidget()
         grid = QGridLayout(self.grid)
         grid.setContentsMargins(0, 0, 0, 0)
         for column, kind in enumerate(("high", "low"), start=1):
-            grid.addWidget(QLabel(f"{kind.capitalize()} water"), 0, column)
+            grid.addWidget(QLabel(say("{kind} water", kind=kind.capitalize())), 0, column)
         for row, (key, words, empty) in enumerate(_ROWS, start=1):
             grid.addWidget(QLabel(words), row, 0)
             for column, kind in enumerate(("high", "low"), start=1):
                 field = QLineEdit()
-                field.setAccessibleName(f"{kind.capitalize()} water: {words.lower()}")
+                field.setAccessibleName(
+                    say("{kind} water: {words}", kind=kind.capitalize(), words=words.lower())
+                )
                 field.setPlaceholderText(empty)
                 field.textEdited.connect(lambda _: self.changed.emit())
                 grid.addWidget(field, row, column)
@@ -114,12 +116,16 @@ class OffsetsForm(QWidget):
         column_box.addStretch(1)
 
     def _make_fit(self) -> QWidget:
-        self.seen = RowsEditor("Waters seen", "water", ("Local time", "Height", "high or low"))
+        self.seen = RowsEditor(
+            say("Waters seen"), "water", (say("Local time"), say("Height"), say("high or low"))
+        )
         self.seen.changed.connect(self._keep_seen)
-        self.begin_fit = button("Fit offsets to these", self.fit)
+        self.begin_fit = button(say("Fit offsets to these"), self.fit)
         self.fit_said = QVBoxLayout()
-        self.take = button("Take these offsets", self._take)
-        self.leave = button("Leave them", self._put_away, "Keep the offsets that are there")
+        self.take = button(say("Take these offsets"), self._take)
+        self.leave = button(
+            say("Leave them"), self._put_away, say("Keep the offsets that are there")
+        )
         buttons = QHBoxLayout()
         buttons.addWidget(self.begin_fit)
         buttons.addWidget(self.take)
@@ -129,7 +135,7 @@ class OffsetsForm(QWidget):
         holder = QWidget()
         column = QVBoxLayout(holder)
         column.setContentsMargins(0, SPACE, 0, 0)
-        column.addWidget(heading("Or fit them to waters you saw here"))
+        column.addWidget(heading(say("Or fit them to waters you saw here")))
         column.addWidget(self.seen_hint)
         column.addWidget(self.seen)
         column.addLayout(self.fit_said)
@@ -181,10 +187,14 @@ class OffsetsForm(QWidget):
         for kind in ("high", "low"):
             self.fields[f"{kind}_add"].setPlaceholderText(f"0 {unit}")
         self.tabled.show_unit(unit)
-        self.seen.set_columns(("Local time", f"Height, {unit}", "high or low"))
+        self.seen.set_columns((say("Local time"), f"Height, {unit}", say("high or low")))
         self.seen_hint.setText(
-            f"Three or more of each kind: times on the clock here, such as 2026-07-04 06:12, "
-            f"heights in {unit} above the datum of this place. They are kept for the check, too."
+            say(
+                "Three or more of each kind: times on the clock here, such as 2026-07-04 "
+                "06:12, heights in {unit} above the datum of this place. They are kept "
+                "for the check, too.",
+                unit=unit,
+            )
         )
 
     def show_seen(self, name: str) -> None:
@@ -206,7 +216,10 @@ class OffsetsForm(QWidget):
         name = self._seen_name
         rows = [(time, height, kind) for time, height, kind in self.seen.rows()]
         self.bench.clerk.start(
-            "seen", "Keeping the waters", lambda _: write_cells(seen_file(name), rows), _nothing
+            "seen",
+            say("Keeping the waters"),
+            lambda _: write_cells(seen_file(name), rows),
+            _nothing,
         )
         self._put_away()
         self.changed.emit()
@@ -217,13 +230,13 @@ class OffsetsForm(QWidget):
         if whose is None:
             return
         if not reference:
-            self._say([caution("Choose the reference place first.")])
+            self._say([caution(say("Choose the reference place first."))])
             return
         place, name = whose(), self._seen_name
         # On the one thread that also keeps the rows, so that a fit never reads older ones.
         self.bench.clerk.start(
             "fit offsets",
-            "Fitting the offsets",
+            say("Fitting the offsets"),
             lambda _: fit_from_seen(name, reference, place.folder, place.zone, place.unit),
             self._fitted,
             self._not_fitted,
@@ -257,7 +270,7 @@ class OffsetsForm(QWidget):
         for key, field in self.fields.items():
             field.setText(text_of(fitted.get(key)))
         self._put_away()
-        self._say([quiet("Taken over. Nothing is saved yet.")])
+        self._say([quiet(say("Taken over. Nothing is saved yet."))])
         self.changed.emit()
 
 

@@ -20,6 +20,7 @@ from planner.constituents.pasting import Pasted, understand
 from planner.ui.parts import body, button, caution, heading, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.units import M_PER_FT
+from planner.words import counted, say
 
 _UNITS: Final = (("feet", "ft"), ("metres", "m"), ("centimetres", "cm"))
 _IN_METRES: Final[Mapping[str, float]] = {"ft": M_PER_FT, "m": 1.0, "cm": 0.01}
@@ -54,12 +55,17 @@ def in_unit_of_place(pasted: Pasted, page: str, place: str) -> dict[str, dict[st
 def understood_text(pasted: Pasted, text: str) -> str:
     """Return what was made of a paste, in words."""
     if not text.strip():
-        return "Paste the table: names, amplitudes and phase lags, in whatever order they come."
+        return say(
+            "Paste the table: names, amplitudes and phase lags, in whatever order they come."
+        )
     count = len(pasted.constants)
     if not count:
-        return "No constants understood. A line needs a name, an amplitude and a phase lag."
+        return say("No constants understood. A line needs a name, an amplitude and a phase lag.")
     roles = ", ".join(pasted.columns)
-    words = f"{count} constituent{'' if count == 1 else 's'} understood. Columns of numbers: "
+    words = say(
+        "{constituents} understood. Columns of numbers: ",
+        constituents=counted(count, "constituent"),
+    )
     return " ".join((f"{words}{roles}.", *dict.fromkeys(pasted.notes)))
 
 
@@ -69,9 +75,12 @@ def size_text(pasted: Pasted, unit: str) -> str:
     if not size:
         return ""
     metres = 2 * size * _IN_METRES[unit]
-    return (
-        f"Read so, the water would move through about {metres:.1f} m ({metres / M_PER_FT:.1f} ft) "
-        "from low to high at large springs. If the water there does not, choose another unit."
+    return say(
+        "Read so, the water would move through about {metres:.1f} m "
+        "({feet:.1f} ft) from low to high at large springs. If the water "
+        "there does not, choose another unit.",
+        metres=metres,
+        feet=metres / M_PER_FT,
     )
 
 
@@ -88,35 +97,39 @@ class PasteForm(QWidget):
         super().__init__()
         self._pasted, self._place_unit = understand(""), "m"
         self.box = QPlainTextEdit()
-        self.box.setAccessibleName("Table of constants from an agency's page")
+        self.box.setAccessibleName(say("Table of constants from an agency's page"))
         self.box.setPlaceholderText(
-            "Name   Amplitude   Phase\nM2     3.49        10.8\nK1     2.74        276.8"
+            say("Name   Amplitude   Phase\nM2     3.49        10.8\nK1     2.74        276.8")
         )
         self.box.setTabChangesFocus(True)
         self.box.setMinimumHeight(6 * self.fontMetrics().height())
         self.box.textChanged.connect(self._read)
         self.unit, self.clock = QComboBox(), QComboBox()
-        self.unit.addItem("choose: the page does not say", "")
+        self.unit.addItem(say("choose: the page does not say"), "")
         for words, unit in _UNITS:
             self.unit.addItem(words, unit)
         self.unit.currentIndexChanged.connect(lambda _: self._say())
         form = QFormLayout()
-        form.addRow("Amplitudes on the &page are in", self.unit)
-        form.addRow("Phase &lags are on the clock", self.clock)
+        form.addRow(say("Amplitudes on the &page are in"), self.unit)
+        form.addRow(say("Phase &lags are on the clock"), self.clock)
         self.said, self.meaning = body(), body()
         self.left_out = caution()
-        self.model = RowsModel(("Constituent", "Amplitude", "Phase lag, °"), numbers=(1, 2))
-        table = rows_table(self.model, "What was understood", wide=0)
+        self.model = RowsModel(
+            (say("Constituent"), say("Amplitude"), say("Phase lag, °")), numbers=(1, 2)
+        )
+        table = rows_table(self.model, say("What was understood"), wide=0)
         table.setMinimumHeight(7 * self.fontMetrics().height())
-        self.take = button("Take these constants", self._take)
-        cancel = button("Leave it", self.cancelled.emit, "Keep the constants that are there")
+        self.take = button(say("Take these constants"), self._take)
+        cancel = button(
+            say("Leave it"), self.cancelled.emit, say("Keep the constants that are there")
+        )
         buttons = QHBoxLayout()
         buttons.addWidget(self.take)
         buttons.addWidget(cancel)
         buttons.addStretch(1)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(heading("Paste constants from an agency's page"))
+        column.addWidget(heading(say("Paste constants from an agency's page")))
         column.addWidget(self.box, 1)
         column.addWidget(self.said)
         column.addWidget(self.left_out)
@@ -125,8 +138,10 @@ class PasteForm(QWidget):
         column.addWidget(self.meaning)
         column.addWidget(
             quiet(
-                "Lags called G or Greenwich are on UTC; lags called local or kappa prime on the "
-                "station's standard time. A wrong clock moves every tide by hours."
+                say(
+                    "Lags called G or Greenwich are on UTC; lags called local or kappa prime on "
+                    "the station's standard time. A wrong clock moves every tide by hours."
+                )
             )
         )
         column.addLayout(buttons)
@@ -154,29 +169,39 @@ class PasteForm(QWidget):
 
     def _say(self) -> None:
         pasted, unit = self._pasted, str(self.unit.currentData())
-        heading_text = f"Amplitude, {unit}" if unit else "Amplitude"
+        heading_text = f"Amplitude, {unit}" if unit else say("Amplitude")
         self.model.show(
             [(c.name, f"{c.amplitude:g}", f"{c.phase_lag_deg:g}") for c in pasted.constants],
-            ("Constituent", heading_text, "Phase lag, °"),
+            (say("Constituent"), heading_text, say("Phase lag, °")),
         )
         self.said.setText(understood_text(pasted, self.box.toPlainText()))
         some = [*pasted.left_out[:5]]
         if len(pasted.left_out) > len(some):
-            some.append(f"and {len(pasted.left_out) - len(some)} more lines")
-        self.left_out.setText(f"⚠ Left out: {'; '.join(some)}." if some else "")
+            some.append(
+                say("and {n_left_out} more lines", n_left_out=len(pasted.left_out) - len(some))
+            )
+        self.left_out.setText(say("⚠ Left out: {some}.", some="; ".join(some)) if some else "")
         self.left_out.setVisible(bool(some))
         self.meaning.setText(size_text(pasted, unit) if unit else "")
         self.meaning.setVisible(bool(self.meaning.text()))
         self.take.setEnabled(bool(pasted.constants) and bool(unit))
         self.take.setToolTip(
-            "" if unit else "Choose the unit of the amplitudes first: the page does not say it"
+            "" if unit else say("Choose the unit of the amplitudes first: the page does not say it")
         )
 
     def _take(self) -> None:
         page, place = str(self.unit.currentData()), self._place_unit
         found = in_unit_of_place(self._pasted, page, place)
-        changed = "" if page == place else f", amplitudes turned from {page} into {place}"
-        words = f"{len(found)} constituents taken over{changed}. Nothing is saved yet."
+        changed = (
+            ""
+            if page == place
+            else say(", amplitudes turned from {page} into {place}", page=page, place=place)
+        )
+        words = say(
+            "{n_found} constituents taken over{changed}. Nothing is saved yet.",
+            n_found=len(found),
+            changed=changed,
+        )
         self.taken.emit(Taken(found, str(self.clock.currentData()), words))
 
 

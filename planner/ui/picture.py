@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from planner.errors import PlannerError
 from planner.phrasing import Style
 from planner.ui.state import ThemeChoice, ViewName
+from planner.words import say
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
@@ -82,8 +83,11 @@ def draw(out: Path, shot: Shot, look: Callable[[QWidget], None] | None = None) -
             app.processEvents()
         if not window.grab().save(str(out)):
             raise PlannerError(
-                f"{out}: the picture could not be written; name a .png file in a folder that "
-                "exists and can be written to"
+                say(
+                    "{out}: the picture could not be written; name a .png file in a folder "
+                    "that exists and can be written to",
+                    out=out,
+                )
             )
         if look is not None:
             look(window)

@@ -21,6 +21,7 @@ from planner.ui import theme
 from planner.ui.charts import Chart, LocalTimeAxis, seconds
 from planner.ui.places_text import PlaceReport, bare_text
 from planner.units import metres_to
+from planner.words import say
 
 _SPOT_PX = 84  # room for a spot's name under its trap
 
@@ -48,7 +49,7 @@ class MonthChart(Chart):
 
     def __init__(self) -> None:
         self._axis = LocalTimeAxis()
-        super().__init__("Water of the coming month", axisItems={"bottom": self._axis})
+        super().__init__(say("Water of the coming month"), axisItems={"bottom": self._axis})
         self.setMouseEnabled(x=True, y=False)
         self.setMinimumHeight(220)
         self._shown: tuple[Month, Style, Month | None, ObservedTurns | None] | None = None
@@ -66,7 +67,12 @@ class MonthChart(Chart):
         colours = theme.current()
         self.clear()
         self._axis.set_place(report.site.zone, style)
-        self.setLabel("left", f"water above {report.site.water.datum}, {style.length}")
+        self.setLabel(
+            "left",
+            say(
+                "water above {datum}, {length}", datum=report.site.water.datum, length=style.length
+            ),
+        )
         x, turns = seconds(report.times), report.turns
         y = _in_unit(report.levels_m, style)
         drawn = [y]
@@ -90,7 +96,7 @@ class MonthChart(Chart):
             drawn.append(self._draw_seen(seen, (x[0], x[-1]), style))
         ramp = report.site.lowest_ramp_level_m
         if ramp is not None:
-            _level_line(self, metres_to(ramp, style.length), "ramp works above this", 0.01)
+            _level_line(self, metres_to(ramp, style.length), say("ramp works above this"), 0.01)
         view = self.getViewBox()
         view.setLimits(xMin=x[0], xMax=x[-1], minXRange=6 * 3600)
         self.setXRange(x[0], x[-1], padding=0)
@@ -98,9 +104,14 @@ class MonthChart(Chart):
         pad = 0.08 * float(np.ptp(every) or 1)
         self.setYRange(float(every.min()) - pad, float(every.max()) + pad, padding=0)
         self.setAccessibleDescription(
-            f"{len(turns.times)} high and low waters in {len(x) // 144} days, from "
-            f"{height_text(float(report.levels_m.min()), style)} to "
-            f"{height_text(float(report.levels_m.max()), style)}; the table lists them"
+            say(
+                "{turns} high and low waters in {days} days, from {lowest} to "
+                "{highest}; the table lists them",
+                turns=len(turns.times),
+                days=len(x) // 144,
+                lowest=height_text(float(report.levels_m.min()), style),
+                highest=height_text(float(report.levels_m.max()), style),
+            )
         )
 
     def _draw_seen(self, seen: ObservedTurns, span: tuple[float, float], style: Style) -> Any:
@@ -133,8 +144,12 @@ class MonthChart(Chart):
         zone = report.site.zone
         instant = datetime.fromtimestamp(x, tz=zone)
         self.pointed.emit(
-            f"{day_clock_text(instant, zone, style)} {zone_text(instant, zone)}: "
-            f"about {height_text(level, style)}"
+            say(
+                "{day_clock} {zone}: about {height}",
+                day_clock=day_clock_text(instant, zone, style),
+                zone=zone_text(instant, zone),
+                height=height_text(level, style),
+            )
         )
 
     def changeEvent(self, event: QEvent) -> None:
@@ -147,7 +162,7 @@ class SpotChart(Chart):
     """Each spot as a trap on its ground, against the lowest and highest water of a year."""
 
     def __init__(self) -> None:
-        super().__init__("Spots against the year's water")
+        super().__init__(say("Spots against the year's water"))
         self.setMouseEnabled(x=True, y=False)
         self.setMinimumHeight(160)
         self._shown: tuple[PlaceReport, Style] | None = None
@@ -157,7 +172,12 @@ class SpotChart(Chart):
         self._shown = (report, style)
         colours, year = theme.current(), report.year
         self.clear()
-        self.setLabel("left", f"height above {report.site.water.datum}, {style.length}")
+        self.setLabel(
+            "left",
+            say(
+                "height above {datum}, {length}", datum=report.site.water.datum, length=style.length
+            ),
+        )
         self.getAxis("bottom").setTicks([[]])
         self.getAxis("bottom").setStyle(tickLength=0)
         lowest, highest = (metres_to(v, style.length) for v in (year.lowest_m, year.highest_m))
@@ -177,14 +197,14 @@ class SpotChart(Chart):
             edges += [ground, top]
             self._trap(at, ground, top, each.least_cover_m > 0)
             covered = each.bare_h == 0
-            words = "covered" if covered else f"bare {bare_text(each)} a year"
+            words = "covered" if covered else say("bare {bare} a year", bare=bare_text(each))
             self._word(words, at, top, 1.0, colours.text if covered else colours.caution)
             self._word(each.spot.name, at, ground, 0.0, colours.text)
         left, right = self._shown_span()
         # The names of the two waters stand in a column of their own beside the first trap.
         for value, words, anchor in (
-            (highest, "highest water", 1.0),
-            (lowest, "lowest water", 0.0),
+            (highest, say("highest water"), 1.0),
+            (lowest, say("lowest water"), 0.0),
         ):
             self._word(words, left + 0.05, value, anchor, colours.water, centred=False)
         ramp = report.site.lowest_ramp_level_m
@@ -196,7 +216,9 @@ class SpotChart(Chart):
         self.setYRange(min(edges) - 0.14 * spread, max(edges) + 0.1 * spread, padding=0)
         self.getViewBox().setLimits(xMin=left, xMax=max(right, len(year.spots)))
         self.setXRange(left, right, padding=0)
-        self.setAccessibleDescription("The table tells each spot's depth and hours bare in a year")
+        self.setAccessibleDescription(
+            say("The table tells each spot's depth and hours bare in a year")
+        )
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -29,8 +29,9 @@ from planner.ui.theme import SPACE
 from planner.ui.water_section import WaterSection
 from planner.ui.workbench import Workbench
 from planner.units import LengthUnit
+from planner.words import say
 
-_REST_MS: Final = 300  # typing rests this long before the water is worked out anew
+_REST_MS: Final = 200  # typing rests this long before the water is worked out anew
 
 
 @dataclass(frozen=True)
@@ -76,9 +77,16 @@ class PlaceEditor(QWidget):
         self.water.record.latitude_deg = self.place.latitude_deg
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        self.tabs.setAccessibleName("What to edit")
-        self.tabs.tabBar().setAccessibleName("What to edit")
-        self._titles = ("Water", "Place", "Spots and ramp", "Temperature", "Rules", "Free days")
+        self.tabs.setAccessibleName(say("What to edit"))
+        self.tabs.tabBar().setAccessibleName(say("What to edit"))
+        self._titles = (
+            say("Water"),
+            say("Place"),
+            say("Spots and ramp"),
+            say("Temperature"),
+            say("Rules"),
+            say("Free days"),
+        )
         self._sections: tuple[Section, ...] = (
             self.water, self.place, self.spots, self.temperature, self.rules, self.free,
         )  # fmt: skip
@@ -108,10 +116,12 @@ class PlaceEditor(QWidget):
         column.addWidget(Halves(left, right, (6, 5)), 1)
 
     def _make_buttons(self) -> QHBoxLayout:
-        self.save = button("Save", self.save_now, "Save the place (Ctrl+S)")
-        self.undo = button("Undo", self.undo_now)
-        self.redo = button("Redo", self.redo_now)
-        self.done = button("Back to the place", self.leave, "What is not saved is kept as a draft")
+        self.save = button(say("Save"), self.save_now, say("Save the place (Ctrl+S)"))
+        self.undo = button(say("Undo"), self.undo_now)
+        self.redo = button(say("Redo"), self.redo_now)
+        self.done = button(
+            say("Back to the place"), self.leave, say("What is not saved is kept as a draft")
+        )
         row = QHBoxLayout()
         for each in (self.save, self.undo, self.redo, self.done):
             row.addWidget(each)
@@ -125,9 +135,9 @@ class PlaceEditor(QWidget):
         row = QHBoxLayout(self.offer)
         row.setContentsMargins(0, SPACE // 2, 0, SPACE // 2)
         row.addWidget(
-            body("An edit of this place was not saved. It is shown below as you left it."), 1
+            body(say("An edit of this place was not saved. It is shown below as you left it.")), 1
         )
-        self.drop = button("Start from the saved file", self._drop_draft)
+        self.drop = button(say("Start from the saved file"), self._drop_draft)
         row.addWidget(self.drop)
         self.offer.hide()
         return self.offer
@@ -143,7 +153,7 @@ class PlaceEditor(QWidget):
             draft = draft_of(path)
             return _Read(path, text, draft if draft != text else None)
 
-        self.bench.clerk.start("edit place", "Reading the place", work, self._begun, refused)
+        self.bench.clerk.start("edit place", say("Reading the place"), work, self._begun, refused)
 
     def _begun(self, read: _Read) -> None:
         self.path, self._text = read.path, read.text
@@ -238,7 +248,9 @@ class PlaceEditor(QWidget):
                 keep_draft(path, found.text)
             return found
 
-        self.bench.clerk.start("edit preview", "Working out the water", work, self._shown, self._no)
+        self.bench.clerk.start(
+            "edit preview", say("Working out the water"), work, self._shown, self._no
+        )
 
     def _shown(self, found: Preview) -> None:
         self._now = found
@@ -285,7 +297,7 @@ class PlaceEditor(QWidget):
             self.history.add(step)
             self._arrive(step.after, f"Saved: {step.name}.")
 
-        self.bench.clerk.start("save place", "Saving the place", work, done, self._no)
+        self.bench.clerk.start("save place", say("Saving the place"), work, done, self._no)
 
     def undo_now(self) -> None:
         """Put aside an edit that is not saved; else put back the file as it was before a save."""
@@ -308,14 +320,16 @@ class PlaceEditor(QWidget):
             self.history.redo()
             self._show(step.after)
             return
-        self._write(step.after, step.before, self.history.redo, f"Saved again: {step.name}.")
+        self._write(
+            step.after, step.before, self.history.redo, say("Saved again: {name}.", name=step.name)
+        )
 
     def _put_aside(self) -> None:
         try:
             edit = edited(self._text, self.wanted())
             if edit != self._text:
                 name = _names(changed_fields(self._text, edit))
-                self.history.put_aside(self._text, edit, f"the edit of {name}")
+                self.history.put_aside(self._text, edit, say("the edit of {name}", name=name))
         except InputError as error:
             self._say(str(error))
 
@@ -332,7 +346,7 @@ class PlaceEditor(QWidget):
             then()
             self._arrive(text, words)
 
-        self.bench.clerk.start("save place", "Saving the place", work, done, self._no)
+        self.bench.clerk.start("save place", say("Saving the place"), work, done, self._no)
 
     def _arrive(self, text: str, words: str) -> None:
         self._text = text
@@ -345,13 +359,13 @@ class PlaceEditor(QWidget):
         now, history = self._now, self.history
         self.save.setEnabled(now is not None and bool(now.changed) and not now.problems)
         self.save.setToolTip(
-            "Put right what is marked first: nothing is saved while there are problems"
+            say("Put right what is marked first: nothing is saved while there are problems")
             if now is not None and now.problems
-            else "Save the place (Ctrl+S)"
+            else say("Save the place (Ctrl+S)")
         )
-        undo = "the edit" if self._dirty else (history.done[-1].name if history.done else "")
+        undo = say("the edit") if self._dirty else (history.done[-1].name if history.done else "")
         redo = history.undone[-1].name if history.undone and not self._dirty else ""
-        for each, verb, name in ((self.undo, "Undo", undo), (self.redo, "Redo", redo)):
+        for each, verb, name in ((self.undo, say("Undo"), undo), (self.redo, say("Redo"), redo)):
             short = name if len(name) <= 28 else f"{name[:27]}…"
             each.setText(f"{verb}: {short}" if name else verb)
             each.setToolTip(f"{verb}: {name}" if name else "")

@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLineEdit, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
 from planner.sites.book import PlaceEntry
+from planner.words import say
 
 _ENTRY: Final = Qt.ItemDataRole.UserRole
 
@@ -26,12 +27,12 @@ class PlaceList(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.search = QLineEdit()
-        self.search.setPlaceholderText("Search places")
-        self.search.setAccessibleName("Search places")
+        self.search.setPlaceholderText(say("Search places"))
+        self.search.setAccessibleName(say("Search places"))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._filter)
         self.tree = QTreeWidget()
-        self.tree.setAccessibleName("Places")
+        self.tree.setAccessibleName(say("Places"))
         self.tree.setHeaderHidden(True)
         self.tree.setRootIsDecorated(False)
         self.tree.setUniformRowHeights(True)
@@ -47,11 +48,13 @@ class PlaceList(QWidget):
         """List the places of the book, and files from elsewhere; nothing is chosen then."""
         self.tree.blockSignals(True)
         self.tree.clear()
-        self._group("Your places", [entry for entry in entries if not entry.shipped], "none yet")
+        self._group(
+            say("Your places"), [entry for entry in entries if not entry.shipped], say("none yet")
+        )
         others = [PlaceEntry(path.stem, path, shipped=False) for path in elsewhere]
         if others:
-            self._group("Elsewhere", others, "")
-        self._group("Samples", [entry for entry in entries if entry.shipped], "")
+            self._group(say("Elsewhere"), others, "")
+        self._group(say("Samples"), [entry for entry in entries if entry.shipped], "")
         self.tree.blockSignals(False)
         self._filter(self.search.text())
 
@@ -112,5 +115,5 @@ class PlaceList(QWidget):
 def kind_text(entry: PlaceEntry) -> str:
     """Return what kind of place an entry is, in words."""
     if entry.invented:
-        return "An invented sample" if entry.shipped else "Your place, marked as invented"
-    return "A published station" if entry.shipped else "Your place"
+        return say("An invented sample") if entry.shipped else say("Your place, marked as invented")
+    return say("A published station") if entry.shipped else say("Your place")

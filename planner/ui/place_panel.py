@@ -30,6 +30,7 @@ from planner.ui.places_text import (
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 
 class PlacePanel(QTabWidget):
@@ -40,14 +41,14 @@ class PlacePanel(QTabWidget):
         self.report: PlaceReport | None = None
         self.state = bench.state
         self.setDocumentMode(True)
-        self.setAccessibleName("What is known of the place")
-        self.tabBar().setAccessibleName("What is known of the place")
+        self.setAccessibleName(say("What is known of the place"))
+        self.tabBar().setAccessibleName(say("What is known of the place"))
         self.observed = ObservedPanel(bench)
-        self.addTab(self._make_water(), "Water")
-        self.addTab(self._make_spots(), "Spots")
-        self.addTab(self._make_constants(), "Constants")
-        self.addTab(self._make_rules(), "Rules")
-        self.addTab(self.observed, "Check against what you saw")
+        self.addTab(self._make_water(), say("Water"))
+        self.addTab(self._make_spots(), say("Spots"))
+        self.addTab(self._make_constants(), say("Constants"))
+        self.addTab(self._make_rules(), say("Rules"))
+        self.addTab(self.observed, say("Check against what you saw"))
         self.state.listen(self._state_changed)
 
     def _make_water(self) -> QWidget:
@@ -58,11 +59,12 @@ class PlacePanel(QTabWidget):
         self.suspected = QVBoxLayout()
         self.suspected.setSpacing(SPACE // 2)
         self.month = MonthChart()
-        self.turns = RowsModel(("Local time", "Water", "Height"), numbers=(2,))
+        self.turns = RowsModel((say("Local time"), say("Water"), say("Height")), numbers=(2,))
         self.pointed = quiet()
         self.month.pointed.connect(lambda text: self.pointed.setText(text or self._month_text()))
         chart = ChartWithTable(
-            self.month, rows_table(self.turns, "High and low waters of the coming month", wide=0)
+            self.month,
+            rows_table(self.turns, say("High and low waters of the coming month"), wide=0),
         )
         column = QVBoxLayout()
         column.setContentsMargins(0, SPACE, SPACE, 0)
@@ -72,37 +74,39 @@ class PlacePanel(QTabWidget):
         column.addWidget(self.pointed)
         column.addWidget(chart, 1)
         column.addWidget(caution(TIDE_CAUTION))
-        return scrolled(column, "Facts and water of the place")
+        return scrolled(column, say("Facts and water of the place"))
 
     def _make_spots(self) -> QWidget:
         self.spots = SpotChart()
-        self.spot_rows = RowsModel(("Spot",), numbers=(1, 2, 3))
+        self.spot_rows = RowsModel((say("Spot"),), numbers=(1, 2, 3))
         self.spots_said = body()
         chart = ChartWithTable(
-            self.spots, rows_table(self.spot_rows, "Spots against the year's water", wide=0)
+            self.spots, rows_table(self.spot_rows, say("Spots against the year's water"), wide=0)
         )
         return _column(
             self.spots_said,
             chart,
             quiet(
-                "Each box is a trap on its ground. The band is what the coming year's "
-                "astronomical tide reaches; wind and pressure go beyond it. "
-                "Drag the picture sideways when there are more."
+                say(
+                    "Each box is a trap on its ground. The band is what the coming year's "
+                    "astronomical tide reaches; wind and pressure go beyond it. "
+                    "Drag the picture sideways when there are more."
+                )
             ),
             stretch=chart,
         )
 
     def _make_constants(self) -> QWidget:
-        self.constants = RowsModel(("Constituent",), numbers=(1, 2, 3))
+        self.constants = RowsModel((say("Constituent"),), numbers=(1, 2, 3))
         self.constants_said = quiet()
-        table = rows_table(self.constants, "Tidal constituents", wide=0)
+        table = rows_table(self.constants, say("Tidal constituents"), wide=0)
         return _column(self.constants_said, table, stretch=table)
 
     def _make_rules(self) -> QWidget:
         self.rules = QVBoxLayout()
         self.rules.setContentsMargins(0, SPACE, SPACE, 0)
         self.rules.setSpacing(SPACE)
-        return scrolled(self.rules, "Rules and closures")
+        return scrolled(self.rules, say("Rules and closures"))
 
     # -- showing -----------------------------------------------------------------------------
 
@@ -139,25 +143,27 @@ class PlacePanel(QTabWidget):
 
     def _month_text(self) -> str:
         zone = self.report.site.zone.key if self.report else ""
-        return (
-            f"The coming {MONTH_DAYS} days on the clock of {zone}. Point at the curve to read it; "
-            "drag along it, and zoom with Ctrl and the wheel."
+        return say(
+            "The coming {month_days} days on the clock of {zone}. Point at the curve "
+            "to read it; drag along it, and zoom with Ctrl and the wheel.",
+            month_days=MONTH_DAYS,
+            zone=zone,
         )
 
     def _show_spots(self, report: PlaceReport) -> None:
         style = self.state.style
         self.spot_rows.show(spot_rows(report, style), spot_columns(style))
         self.spots.show_report(report, style)
-        nothing = "" if report.year.spots else "No spots entered in the place file yet. "
+        nothing = "" if report.year.spots else say("No spots entered in the place file yet. ")
         self.spots_said.setText(nothing + ramp_text(report, style))
 
     def _show_constants(self, report: PlaceReport) -> None:
         style, offsets = self.state.style, report.site.water.offsets
         self.constants.show(constituent_rows(report.site, style), constituent_columns(style))
         self.constants_said.setText(
-            f"The constants of the reference place, {offsets.reference.name}."
+            say("The constants of the reference place, {name}.", name=offsets.reference.name)
             if offsets is not None
-            else "Amplitudes and phase lags as the place file gives them, largest first."
+            else say("Amplitudes and phase lags as the place file gives them, largest first.")
         )
 
     def _state_changed(self, changed: frozenset[str]) -> None:

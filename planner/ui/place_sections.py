@@ -23,6 +23,7 @@ from planner.ui.edit_section import Section, table_in, text_of
 from planner.ui.parts import heading, quiet
 from planner.ui.rows_editor import RowsEditor
 from planner.ui.theme import SPACE
+from planner.words import say
 
 _MONTHS: Final = tuple(date(2000, month, 1).strftime("%b") for month in range(1, 13))
 
@@ -36,10 +37,10 @@ class PlaceSection(Section):
         self.name, self.latitude, self.longitude = QLineEdit(), QLineEdit(), QLineEdit()
         self.zone, self.datum = QLineEdit(), QLineEdit()
         self.state, self.source = QLineEdit(), QLineEdit()
-        self.latitude.setPlaceholderText("38.2, north positive")
-        self.longitude.setPlaceholderText("-76.1, east positive")
+        self.latitude.setPlaceholderText(say("38.2, north positive"))
+        self.longitude.setPlaceholderText(say("-76.1, east positive"))
         self.datum.setPlaceholderText("MLLW")
-        self.state.setPlaceholderText("2026: when the agency issued them")
+        self.state.setPlaceholderText(say("2026: when the agency issued them"))
         zones = QCompleter(QStringListModel(sorted(available_timezones())), self.zone)
         zones.setFilterMode(Qt.MatchFlag.MatchContains)
         zones.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
@@ -51,17 +52,19 @@ class PlaceSection(Section):
         form = QFormLayout(self)
         form.setContentsMargins(0, SPACE, SPACE, 0)
         self.add_field(form, "&Name", self.name, "name")
-        self.add_field(form, "La&titude, degrees", self.latitude, "latitude")
-        self.add_field(form, "L&ongitude, degrees", self.longitude, "longitude")
-        self.add_field(form, "Time &zone", self.zone, "timezone")
-        self.add_field(form, "&Heights of this place in", self.units, "water.units")
-        self.add_field(form, "&Datum (what zero means)", self.datum, "water.datum")
-        self.add_field(form, "So&urce of the water", self.source, "water.source")
-        self.add_field(form, "State of the &constants", self.state, "water.constants_state")
+        self.add_field(form, say("La&titude, degrees"), self.latitude, "latitude")
+        self.add_field(form, say("L&ongitude, degrees"), self.longitude, "longitude")
+        self.add_field(form, say("Time &zone"), self.zone, "timezone")
+        self.add_field(form, say("&Heights of this place in"), self.units, "water.units")
+        self.add_field(form, say("&Datum (what zero means)"), self.datum, "water.datum")
+        self.add_field(form, say("So&urce of the water"), self.source, "water.source")
+        self.add_field(form, say("State of the &constants"), self.state, "water.constants_state")
         form.addRow(
             quiet(
-                "All heights of the place are in this one unit: mean level, amplitudes, depths, "
-                "ramp. Changing it here changes what the numbers mean, not the numbers."
+                say(
+                    "All heights of the place are in this one unit: mean level, amplitudes, "
+                    "depths, ramp. Changing it here changes what the numbers mean, not the numbers."
+                )
             )
         )
 
@@ -113,7 +116,13 @@ _SPOT_KEYS = ("name", "depth", "trap_height", "latitude", "longitude")
 
 
 def _spot_columns(unit: str) -> tuple[str, ...]:
-    return ("Spot", f"Depth, {unit}", f"Trap height, {unit}", "Latitude, °", "Longitude, °")
+    return (
+        say("Spot"),
+        f"Depth, {unit}",
+        say("Trap height, {unit}", unit=unit),
+        "Latitude, °",
+        "Longitude, °",
+    )
 
 
 class SpotsSection(Section):
@@ -121,13 +130,13 @@ class SpotsSection(Section):
 
     def __init__(self) -> None:
         super().__init__()
-        self.spots = RowsEditor("Spots", "spot", _spot_columns("m"))
+        self.spots = RowsEditor(say("Spots"), "spot", _spot_columns("m"))
         self.spots.changed.connect(self.changed)
         self.ramp = QLineEdit()
-        self.ramp.setPlaceholderText("empty: launching never waits for water")
+        self.ramp.setPlaceholderText(say("empty: launching never waits for water"))
         self.said = quiet()
         form = QFormLayout()
-        self.add_field(form, "&Ramp works down to a water level of", self.ramp, "ramp")
+        self.add_field(form, say("&Ramp works down to a water level of"), self.ramp, "ramp")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, SPACE, SPACE, 0)
         column.addWidget(self.said)
@@ -139,9 +148,13 @@ class SpotsSection(Section):
         """Name the unit that depths are in."""
         self.spots.set_columns(_spot_columns(unit))
         self.said.setText(
-            f"Charted depths in {unit} below the datum; a bank that dries has a negative one. "
-            "Crab traps stand about 0.3 to 0.6 m (1 to 2 ft) high (common practice). Positions in "
-            "degrees, north and east positive, are only for the waypoints; they may stay empty."
+            say(
+                "Charted depths in {unit} below the datum; a bank that dries has a "
+                "negative one. Crab traps stand about 0.3 to 0.6 m (1 to 2 ft) high "
+                "(common practice). Positions in degrees, north and east positive, are "
+                "only for the waypoints; they may stay empty.",
+                unit=unit,
+            )
         )
 
     def show_tables(self, tables: Mapping[str, Any]) -> None:
@@ -178,7 +191,7 @@ class TemperatureSection(Section):
         for at, (name, field) in enumerate(zip(_MONTHS, self.months, strict=True)):
             label = QLabel(name)
             label.setBuddy(field)
-            field.setAccessibleName(f"Water temperature in {name}, degrees Celsius")
+            field.setAccessibleName(say("Water temperature in {name}, degrees Celsius", name=name))
             field.setMaximumWidth(90)
             field.textEdited.connect(lambda _: self.changed.emit())
             grid.addWidget(label, at % 6, 2 * (at // 6))
@@ -186,11 +199,13 @@ class TemperatureSection(Section):
         grid.setColumnStretch(4, 1)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, SPACE, SPACE, 0)
-        column.addWidget(heading("Water temperature, °C"))
+        column.addWidget(heading(say("Water temperature, °C")))
         column.addWidget(
             quiet(
-                "Monthly means of the water in degrees Celsius: all twelve, or none. Without "
-                "them the forecast goes by a typical year and is less sure."
+                say(
+                    "Monthly means of the water in degrees Celsius: all twelve, or none. Without "
+                    "them the forecast goes by a typical year and is less sure."
+                )
             )
         )
         column.addLayout(grid)

@@ -32,6 +32,7 @@ from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.words import counted, say
 
 _LIST_WIDTH: Final = 270
 
@@ -70,7 +71,7 @@ class PlacesView(QWidget):
         self.editor.left.connect(self._edited)
         self._right = QStackedWidget()
         self._right.addWidget(
-            Empty("Choose a place on the left to see its water, its spots and its rules.")
+            Empty(say("Choose a place on the left to see its water, its spots and its rules."))
         )
         self._right.addWidget(self.panel)
         self._right.addWidget(self._make_problems())
@@ -100,12 +101,18 @@ class PlacesView(QWidget):
         self.places = PlaceList()
         self.places.picked.connect(self._picked)
         self.places.activated.connect(self.open_chosen)
-        self.new = button("New place", self._new, "Write the file of a new place to fill in")
-        self.pick = button("Open place file…", self.pick_file, "Open a place file from anywhere")
-        self.folder = button("Show the folder", self._show_folder, "Show your own place files")
+        self.new = button(
+            say("New place"), self._new, say("Write the file of a new place to fill in")
+        )
+        self.pick = button(
+            say("Open place file…"), self.pick_file, say("Open a place file from anywhere")
+        )
+        self.folder = button(
+            say("Show the folder"), self._show_folder, say("Show your own place files")
+        )
         column = QVBoxLayout()
         column.setContentsMargins(SPACE * 2, SPACE, SPACE, SPACE)
-        column.addWidget(title("Place book"))
+        column.addWidget(title(say("Place book")))
         column.addWidget(self.places, 1)
         for each in (self.new, self.pick, self.folder):
             column.addWidget(each)
@@ -117,13 +124,19 @@ class PlacesView(QWidget):
     def _make_head(self) -> QVBoxLayout:
         self.name = title()
         self.kind = quiet()
-        self.open = button("Open this place", self.open_chosen, "Show this place in every view")
-        self.copy = button(
-            "Copy to my places", self.copy_chosen, "Put a copy among your own places"
+        self.open = button(
+            say("Open this place"), self.open_chosen, say("Show this place in every view")
         )
-        self.edit = button("Edit", self.edit_chosen, "Change name, water, spots and more here")
-        self.file = button("Edit the file", self._edit, "Open the place file in your text editor")
-        self.again = button("Read again", self.read_again, "Read the place file anew")
+        self.copy = button(
+            say("Copy to my places"), self.copy_chosen, say("Put a copy among your own places")
+        )
+        self.edit = button(
+            say("Edit"), self.edit_chosen, say("Change name, water, spots and more here")
+        )
+        self.file = button(
+            say("Edit the file"), self._edit, say("Open the place file in your text editor")
+        )
+        self.again = button(say("Read again"), self.read_again, say("Read the place file anew"))
         self.said = quiet()
         self.said.hide()
         buttons = QHBoxLayout()
@@ -138,13 +151,15 @@ class PlacesView(QWidget):
         return head
 
     def _make_problems(self) -> QWidget:
-        self.problems = RowsModel(("Where", "Found", "What is wrong", "What to do"))
-        table = rows_table(self.problems, "Problems of the place file", wide=3)
+        self.problems = RowsModel(
+            (say("Where"), say("Found"), say("What is wrong"), say("What to do"))
+        )
+        table = rows_table(self.problems, say("Problems of the place file"), wide=3)
         self.refused = caution()
         return Card(
-            "This place cannot be used yet",
+            say("This place cannot be used yet"),
             self.refused,
-            body("Every problem of the file is listed. Put them right, then read it again."),
+            body(say("Every problem of the file is listed. Put them right, then read it again.")),
             table,
         )
 
@@ -158,7 +173,7 @@ class PlacesView(QWidget):
         def work(_: Checkpoint) -> tuple[list[PlaceEntry], Path | None]:
             return list_places(), _found(self.bench.source.place)
 
-        self.bench.desk.start("place list", "Reading the place book", work, self._fill)
+        self.bench.desk.start("place list", say("Reading the place book"), work, self._fill)
 
     def _fill(self, read: tuple[list[PlaceEntry], Path | None]) -> None:
         entries, opened = read
@@ -209,7 +224,7 @@ class PlacesView(QWidget):
             checkpoint()
             return _Opened(path, place_report(site, today))
 
-        self.bench.desk.start("place book", "Working out the water there", work, self._read)
+        self.bench.desk.start("place book", say("Working out the water there"), work, self._read)
 
     def _read(self, opened: _Opened) -> None:
         wanted, self._open_when_read = self._open_when_read, False
@@ -220,7 +235,11 @@ class PlacesView(QWidget):
         if opened.report is None:
             count = len(opened.problems)
             self.refused.setText(
-                f"⚠ {count} problem{'' if count == 1 else 's'} in {opened.path.name}"
+                say(
+                    "⚠ {problems} in {name}",
+                    problems=counted(count, "problem"),
+                    name=opened.path.name,
+                )
             )
             self.problems.show([(p.where, p.value, p.what, p.remedy) for p in opened.problems])
             self._right.setCurrentIndex(2)
@@ -239,7 +258,7 @@ class PlacesView(QWidget):
 
     def _name_open(self) -> None:
         opened = self.chosen is not None and self.chosen == self._open_path()
-        self.open.setText("Open in every view now" if opened else "Open this place")
+        self.open.setText(say("Open in every view now") if opened else say("Open this place"))
         self.open.setEnabled(self._readable and not opened)
 
     def copy_chosen(self) -> None:
@@ -250,10 +269,14 @@ class PlacesView(QWidget):
 
         def done(path: Path) -> None:
             self.read_list(choose=path)
-            self._say("This is your copy: change what you like. The sample stays as it was.")
+            self._say(say("This is your copy: change what you like. The sample stays as it was."))
 
         self.bench.clerk.start(
-            "copy place", "Copying the place", lambda _: copy_to_own(source), done, self._refuse
+            "copy place",
+            say("Copying the place"),
+            lambda _: copy_to_own(source),
+            done,
+            self._refuse,
         )
 
     def read_again(self) -> None:
@@ -265,13 +288,13 @@ class PlacesView(QWidget):
 
     def pick_file(self) -> None:
         """Let the user pick a place file from anywhere; it is opened when nothing is wrong."""
-        path, _ = QFileDialog.getOpenFileName(self, "Open a place file", "", PLACE_FILTER)
+        path, _ = QFileDialog.getOpenFileName(self, say("Open a place file"), "", PLACE_FILTER)
         if path:
             self._open_when_read = True
             self.read_list(choose=Path(path))
 
     def _new(self) -> None:
-        self.name.setText("New place")
+        self.name.setText(say("New place"))
         self.kind.setText("")
         self.said.hide()
         self._right.setCurrentWidget(self.form)

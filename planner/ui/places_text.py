@@ -17,6 +17,7 @@ from planner.tides.checks import Suspicion, WaterSummary, suspicions
 from planner.tides.summary import summarise
 from planner.tides.year_water import SpotWater, YearWater, year_water
 from planner.units import metres_to
+from planner.words import counted, say
 
 MONTH_DAYS: Final = 30
 _STEP: Final = timedelta(minutes=10)
@@ -24,12 +25,12 @@ _WEEKDAYS: Final = tuple(
     f"{day}days" for day in ("Mon", "Tues", "Wednes", "Thurs", "Fri", "Satur", "Sun")
 )
 _DATUMS: Final = {
-    "MLLW": "mean of each day's lowest water",
-    "MLW": "mean low water",
-    "LAT": "lowest astronomical tide",
-    "MSL": "mean sea level",
-    "MHW": "mean high water",
-    "MHHW": "mean of each day's highest water",
+    "MLLW": say("mean of each day's lowest water"),
+    "MLW": say("mean low water"),
+    "LAT": say("lowest astronomical tide"),
+    "MSL": say("mean sea level"),
+    "MHW": say("mean high water"),
+    "MHHW": say("mean of each day's highest water"),
 }
 
 Rows = list[tuple[str, ...]]
@@ -76,30 +77,44 @@ def fact_rows(report: PlaceReport, style: Style) -> Rows:
     site, water, summary = report.site, report.site.water, report.summary
     known = _DATUMS.get(water.datum.upper())
     rows: Rows = [
-        ("Position", position_text(site)),
-        ("Clock", zone_line(site, report.today)),
-        ("Heights count from", f"{water.datum} ({known})" if known else water.datum),
-        ("Water comes from", _made_of(water)),
-        ("Source", water.source or "not given"),
-        ("State of the constants", _state(water)),
-        ("Node factors", node_text(report, style)),
+        (say("Position"), position_text(site)),
+        (say("Clock"), zone_line(site, report.today)),
+        (say("Heights count from"), f"{water.datum} ({known})" if known else water.datum),
+        (say("Water comes from"), _made_of(water)),
+        (say("Source"), water.source or say("not given")),
+        (say("State of the constants"), _state(water)),
+        (say("Node factors"), node_text(report, style)),
     ]
     if summary is None:
-        rows.append(("Tide", "the water never turns here"))
+        rows.append((say("Tide"), say("the water never turns here")))
         return rows
     return [
         *rows,
-        ("Tide", f"{summary.tide_type} (form number {summary.form_number:.2f})"),
         (
-            "Range",
-            f"{height_text(summary.mean_range_m, style)} on average, "
-            f"springs {height_text(summary.springs_range_m, style)}, "
-            f"neaps {height_text(summary.neaps_range_m, style)}",
+            say("Tide"),
+            say(
+                "{tide_type} (form number {form_number:.2f})",
+                tide_type=summary.tide_type,
+                form_number=summary.form_number,
+            ),
         ),
         (
-            "Highest and lowest",
-            f"{height_text(summary.highest_m, style)} and {height_text(summary.lowest_m, style)} "
-            f"in the 19 years from {summary.first_year}",
+            say("Range"),
+            say(
+                "{mean} on average, springs {springs}, neaps {neaps}",
+                mean=height_text(summary.mean_range_m, style),
+                springs=height_text(summary.springs_range_m, style),
+                neaps=height_text(summary.neaps_range_m, style),
+            ),
+        ),
+        (
+            say("Highest and lowest"),
+            say(
+                "{highest} and {lowest} in the 19 years from {first_year}",
+                highest=height_text(summary.highest_m, style),
+                lowest=height_text(summary.lowest_m, style),
+                first_year=summary.first_year,
+            ),
         ),
     ]
 
@@ -108,14 +123,26 @@ def position_text(site: Site) -> str:
     """Return "29.600° N, 83.400° W"."""
     north = "N" if site.latitude_deg >= 0 else "S"
     east = "E" if site.longitude_deg >= 0 else "W"
-    return f"{abs(site.latitude_deg):.3f}° {north}, {abs(site.longitude_deg):.3f}° {east}"
+    return say(
+        "{latitude_deg:.3f}° {north}, {longitude_deg:.3f}° {east}",
+        latitude_deg=abs(site.latitude_deg),
+        north=north,
+        longitude_deg=abs(site.longitude_deg),
+        east=east,
+    )
 
 
 def zone_line(site: Site, day: date) -> str:
     """Return the zone with its name and distance from UTC on a day."""
     noon = datetime(day.year, day.month, day.day, 12, tzinfo=site.zone)
     offset = noon.utcoffset() or timedelta()
-    return f"{site.zone.key} ({noon.tzname()} on {day_text(day)}, {_from_utc(offset)})"
+    return say(
+        "{key} ({tzname} on {day}, {from_utc})",
+        key=site.zone.key,
+        tzname=noon.tzname(),
+        day=day_text(day),
+        from_utc=_from_utc(offset),
+    )
 
 
 def node_text(report: PlaceReport, style: Style) -> str:
@@ -123,33 +150,45 @@ def node_text(report: PlaceReport, style: Style) -> str:
     summary = report.summary
     yearly = (summary.node_factors if summary else report.site.water.node_factors) == "yearly"
     rule = (
-        "yearly: held at their mid-year values, as agency tables do"
+        say("yearly: held at their mid-year values, as agency tables do")
         if yearly
-        else "continuous: worked out anew for every instant"
+        else say("continuous: worked out anew for every instant")
     )
     if summary is None:
         return rule
-    other = "continuous" if yearly else "yearly"
+    other = say("continuous") if yearly else say("yearly")
     apart = summary.other_rule_differs_m
-    shown = f"{apart * 100:.0f} cm" if style.length == "m" else f"{metres_to(apart, 'ft'):.1f} ft"
-    return f"{rule}. The rule “{other}” would change a level by at most {shown}"
+    shown = (
+        say("{apart:.0f} cm", apart=apart * 100)
+        if style.length == "m"
+        else say("{apart:.1f} ft", apart=metres_to(apart, "ft"))
+    )
+    return say(
+        "{rule}. The rule “{other}” would change a level by at most {shown}",
+        rule=rule,
+        other=other,
+        shown=shown,
+    )
 
 
 def _made_of(water: Water) -> str:
     if water.offsets is not None:
-        return (
-            f"{_moved(water.offsets)}. Only high and low waters are known; the curve between "
-            "them is drawn"
+        return say(
+            "{moved}. Only high and low waters are known; the curve between them is drawn",
+            moved=_moved(water.offsets),
         )
-    count = len(water.constants)
-    return f"{count} constituent{'' if count == 1 else 's'}, phase lags on {_reference(water)}"
+    return say(
+        "{constituents}, phase lags on {reference}",
+        constituents=counted(len(water.constants), "constituent"),
+        reference=_reference(water),
+    )
 
 
 def _moved(offsets: Offsets) -> str:
     name, tabled = offsets.reference.name, offsets.tabled
     if tabled is None:
         high, low = _later(offsets.high_minutes), _later(offsets.low_minutes)
-        return f"{name}: high water {high}, low water {low}"
+        return say("{name}: high water {high}, low water {low}", name=name, high=high, low=low)
     high, low = (
         " to ".join(dict.fromkeys(_later(minutes) for minutes in sorted(both)))
         for both in (
@@ -157,13 +196,21 @@ def _moved(offsets: Offsets) -> str:
             (tabled.low_times.first_minutes, tabled.low_times.second_minutes),
         )
     )
-    return f"{name}, by its time of day and height: high water {high}, low water {low}"
+    return say(
+        "{name}, by its time of day and height: high water {high}, low water {low}",
+        name=name,
+        high=high,
+        low=low,
+    )
 
 
 def _state(water: Water) -> str:
     if water.constants_state:
-        return f"{water.constants_state}. Agencies renew constants: compare now and then"
-    return "not given"
+        return say(
+            "{constants_state}. Agencies renew constants: compare now and then",
+            constants_state=water.constants_state,
+        )
+    return say("not given")
 
 
 def _reference(water: Water) -> str:
@@ -178,13 +225,20 @@ def _from_utc(offset: timedelta) -> str:
 
 def _later(minutes: float) -> str:
     if round(minutes) == 0:
-        return "at the same time"
-    return f"{abs(round(minutes))} min {'later' if minutes > 0 else 'earlier'}"
+        return say("at the same time")
+    if minutes > 0:
+        return say("{minutes} min later", minutes=round(minutes))
+    return say("{minutes} min earlier", minutes=-round(minutes))
 
 
 def constituent_columns(style: Style) -> tuple[str, ...]:
     """Return the headings of the constituents' table."""
-    return ("Constituent", f"Amplitude, {style.length}", "Phase lag, °", "Period")
+    return (
+        say("Constituent"),
+        say("Amplitude, {unit}", unit=style.length),
+        say("Phase lag, °"),
+        say("Period"),
+    )
 
 
 def constituent_rows(site: Site, style: Style) -> Rows:
@@ -195,8 +249,8 @@ def constituent_rows(site: Site, style: Style) -> Rows:
     return [
         (
             each.constituent,
-            f"{metres_to(each.amplitude_m, style.length):.3f}",
-            f"{each.phase_lag_deg:.1f}",
+            say("{metres_to:.3f}", metres_to=metres_to(each.amplitude_m, style.length)),
+            say("{phase_lag_deg:.1f}", phase_lag_deg=each.phase_lag_deg),
             _period(known[each.constituent].speed_deg_per_h),
         )
         for each in largest_first
@@ -207,7 +261,11 @@ def _period(speed_deg_per_h: float) -> str:
     if speed_deg_per_h <= 0:
         return "constant"
     hours = 360 / speed_deg_per_h
-    return f"{hours:.2f} h" if hours < 48 else f"{hours / 24:.1f} days"
+    return (
+        say("{hours:.2f} h", hours=hours)
+        if hours < 48
+        else say("{hours:.1f} days", hours=hours / 24)
+    )
 
 
 def turn_rows(report: PlaceReport, style: Style) -> Rows:
@@ -226,7 +284,13 @@ def turn_rows(report: PlaceReport, style: Style) -> Rows:
 def spot_columns(style: Style) -> tuple[str, ...]:
     """Return the headings of the spots' table."""
     unit = style.length
-    return ("Spot", f"Depth, {unit}", f"Trap, {unit}", "Over the trap at lowest", "Bare in a year")
+    return (
+        say("Spot"),
+        f"Depth, {unit}",
+        f"Trap, {unit}",
+        say("Over the trap at lowest"),
+        say("Bare in a year"),
+    )
 
 
 def spot_rows(report: PlaceReport, style: Style) -> Rows:
@@ -247,43 +311,63 @@ def spot_rows(report: PlaceReport, style: Style) -> Rows:
 def bare_text(water: SpotWater) -> str:
     """Return how long a trap at a spot is not wholly covered in a year."""
     if water.bare_h == 0:
-        return "never"
+        return say("never")
     if water.dry_h == 0:
         return f"{hours_text(water.bare_h)}"
-    return f"{hours_text(water.bare_h)}; ground dry {hours_text(water.dry_h)}"
+    return say(
+        "{bare}; ground dry {dry}",
+        bare=hours_text(water.bare_h),
+        dry=hours_text(water.dry_h),
+    )
 
 
 def hours_text(hours: float) -> str:
     """Return hours in a year, rounded to what such a figure is worth."""
-    return "under 1 h" if hours < 1 else f"{float(f'{hours:.2g}'):,.0f} h"
+    return (
+        "under 1 h"
+        if hours < 1
+        else say("{value:,.0f} h", value=float(say("{hours:.2g}", hours=hours)))
+    )
 
 
 def ramp_text(report: PlaceReport, style: Style) -> str:
     """Return what the ramp means for the year's water."""
     level, hours = report.site.lowest_ramp_level_m, report.year.no_launch_h
     if level is None or hours is None:
-        return "No ramp level entered: launching never waits for water in the plans."
-    where = f"The ramp works down to {height_text(level, style)}"
+        return say("No ramp level entered: launching never waits for water in the plans.")
+    where = say("The ramp works down to {height}", height=height_text(level, style))
     if hours == 0:
-        return f"{where}: always, in the coming year's astronomical tide."
-    return f"{where}: too low for about {hours_text(hours)} of the coming year."
+        return say("{where}: always, in the coming year's astronomical tide.", where=where)
+    return say(
+        "{where}: too low for about {hours} of the coming year.",
+        where=where,
+        hours=hours_text(hours),
+    )
 
 
 def rules_texts(site: Site, today: date) -> Iterator[str]:
     """Yield when the rules were checked, their limits, closures, and notes."""
     rules = site.rules
     if rules.checked is None:
-        yield "No date entered for when you checked the rules here."
+        yield say("No date entered for when you checked the rules here.")
     else:
         where = f" ({rules.checked_where})" if rules.checked_where else ""
         ago = until_text(rules.checked - today)
-        yield f"Rules last checked {day_text(rules.checked)} {rules.checked.year}, {ago}{where}."
+        yield say(
+            "Rules last checked {day} {year}, {ago}{where}.",
+            day=day_text(rules.checked),
+            year=rules.checked.year,
+            ago=ago,
+            where=where,
+        )
     if rules.max_traps is not None:
-        yield f"At most {rules.max_traps} traps."
+        yield say("At most {max_traps} traps.", max_traps=rules.max_traps)
     if rules.max_soak_h is not None:
-        yield f"A soak of at most {rules.max_soak_h:g} h."
+        yield say("A soak of at most {max_soak_h:g} h.", max_soak_h=rules.max_soak_h)
     for closure in site.closures:
-        yield f"Closed {closure_text(closure)}: {closure.reason}."
+        yield say(
+            "Closed {closure}: {reason}.", closure=closure_text(closure), reason=closure.reason
+        )
     for note in rules.notes:
         yield f"{note.category[:1].upper()}{note.category[1:]}: {note.text}"
 
@@ -292,11 +376,19 @@ def closure_text(closure: Closure) -> str:
     """Return when a closure holds: a period, weekdays, or weekdays within a period."""
     days = " and ".join(_WEEKDAYS[day] for day in sorted(closure.weekdays))
     if closure.first is None or closure.last is None:
-        return f"on {days}" if days else "always"
+        return say("on {days}", days=days) if days else "always"
     year = "" if closure.every_year else " %Y"
     first, last = (
         f"{day.day} {day.strftime(f'%b{year}')}" for day in (closure.first, closure.last)
     )
-    span = f"on {first}" if first == last else f"from {first} to {last}"
-    every = " every year" if closure.every_year else ""
-    return f"on {days} {span}{every}" if days else f"{span}{every}"
+    span = (
+        say("on {first}", first=first)
+        if first == last
+        else say("from {first} to {last}", first=first, last=last)
+    )
+    every = say(" every year") if closure.every_year else ""
+    return (
+        say("on {days} {span}{every}", days=days, span=span, every=every)
+        if days
+        else f"{span}{every}"
+    )

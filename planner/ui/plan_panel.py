@@ -17,6 +17,7 @@ from planner.ui.theme import SPACE
 from planner.ui.whole_lines import WholeLines
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.trips.soak_water import SoakWater
@@ -29,11 +30,11 @@ class PlanPanel(Card):
     """Follows the chosen plan."""
 
     def __init__(self, bench: Workbench) -> None:
-        super().__init__("Chosen plan")
+        super().__init__(say("Chosen plan"))
         self.bench, self.state = bench, bench.state
         self.when = body()
         self.chart = SoakChart()
-        scroll = WholeLines("Why this plan, and what to mind")
+        scroll = WholeLines(say("Why this plan, and what to mind"))
         self._words = scroll.words
         self._halves = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._halves.setSpacing(SPACE)
@@ -41,14 +42,16 @@ class PlanPanel(Card):
         self._halves.addWidget(scroll, 3)
         self.column.addWidget(self.when)
         self.column.addLayout(self._halves, 1)
-        self.load = QPushButton("Load up for this plan")
-        self.load.setToolTip("Open the checklist and the trip sheet for the chosen plan")
+        self.load = QPushButton(say("Load up for this plan"))
+        self.load.setToolTip(say("Open the checklist and the trip sheet for the chosen plan"))
         self.load.clicked.connect(lambda: self.state.change(view="load"))
-        self.log = QPushButton("Log this trip")
-        self.log.setToolTip("Open the trip's rows in Log hauls, with the plan's times and traps")
+        self.log = QPushButton(say("Log this trip"))
+        self.log.setToolTip(
+            say("Open the trip's rows in Log hauls, with the plan's times and traps")
+        )
         self.log.clicked.connect(self._log_trip)
         self.compare = QPushButton("Com&pare…")
-        self.compare.setToolTip("See this plan and another side by side  (Alt+P)")
+        self.compare.setToolTip(say("See this plan and another side by side  (Alt+P)"))
         self.compare.clicked.connect(self._compare)
         top = QHBoxLayout()
         self.column.removeWidget(self.heading)
@@ -88,18 +91,25 @@ class PlanPanel(Card):
         self.chart.setVisible(plan is not None)
         if plan is None or site is None:
             self.bench.desk.stop("soak water")
-            self.heading.setText("Chosen plan")
+            self.heading.setText(say("Chosen plan"))
             self.when.setText("")
-            self._say([], ["Pick a plan to see its water, its light and its reasons."], [])
+            self._say([], [say("Pick a plan to see its water, its light and its reasons.")], [])
             return
         zone = site.zone
         self.heading.setText(f"Chosen: {plan_name(plan.rank)}")
         begin = day_clock_text(plan.set_at, zone, style)
         if plan.latest_set_at > plan.set_at:
-            begin += f" (any time to {clock_text(plan.latest_set_at, zone, style)})"
+            begin += say(
+                " (any time to {clock})", clock=clock_text(plan.latest_set_at, zone, style)
+            )
         self.when.setText(
-            f"Set {begin}, haul {day_clock_text(plan.haul_at, zone, style)} "
-            f"{zone_text(plan.haul_at, zone)}; soak {soak_text(plan.soak_h)}"
+            say(
+                "Set {begin}, haul {day_clock} {zone}; soak {soak}",
+                begin=begin,
+                day_clock=day_clock_text(plan.haul_at, zone, style),
+                zone=zone_text(plan.haul_at, zone),
+                soak=soak_text(plan.soak_h),
+            )
         )
         cost = against_the_best(plan, self.bench.plans, zone, style)
         self._say([*plan.reasons, cost], [TIDE_CAUTION], list(plan.warnings))

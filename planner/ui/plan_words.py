@@ -8,41 +8,52 @@ from typing import TYPE_CHECKING, Final
 from zoneinfo import ZoneInfo
 
 from planner.phrasing import Style, count_text, day_clock_text, height_text, light_text
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.trips import Plan, PlanSet
 
 Days = tuple[date, date]
 
-_HELD: Final = {"set": "its set", "haul": "its haul", "whole": "set and haul together"}
+_HELD: Final = {
+    "set": say("its set"),
+    "haul": say("its haul"),
+    "whole": say("set and haul together"),
+}
 
 
 def move_hint(part: str | None) -> str:
     """Return how a plan is moved, or how to go on with what is held."""
     if part is None:
-        return (
+        return say(
             "Move a plan: drag it or one of its ends on the strip, or press S (set), H (haul) or "
             "M (both) there and then ← →."
         )
-    return (
-        f"Moving {_HELD[part]}: ← → by a quarter hour, with Shift by a day; Enter keeps it, "
-        "Escape takes it back."
+    return say(
+        "Moving {held}: ← → by a quarter hour, with Shift by a day; Enter keeps "
+        "it, Escape takes it back.",
+        held=_HELD[part],
     )
 
 
 def own_text(plan: Plan, best: Plan | None, zone: ZoneInfo, style: Style) -> str:
     """Return a plan drawn by hand in one sentence, with what it costs against the best."""
     words = [
-        f"Your own: set {day_clock_text(plan.set_at, zone, style)}, haul "
-        f"{day_clock_text(plan.haul_at, zone, style)}",
-        f"{count_text(plan.full_keepers)} full keepers",
-        f"light crabs {light_text(plan.light_share)}",
+        say(
+            "Your own: set {set_at}, haul {haul_at}",
+            set_at=day_clock_text(plan.set_at, zone, style),
+            haul_at=day_clock_text(plan.haul_at, zone, style),
+        ),
+        say("{count} full keepers", count=count_text(plan.full_keepers)),
+        say("light crabs {light}", light=light_text(plan.light_share)),
     ]
     if plan.lowest_cover_m is not None:
-        words.append(f"least cover {height_text(plan.lowest_cover_m, style)}")
+        words.append(say("least cover {height}", height=height_text(plan.lowest_cover_m, style)))
     if best is not None:
         fewer = round(best.full_keepers.mean) - round(plan.full_keepers.mean)
-        words.append(f"{fewer} fewer than plan 1" if fewer > 0 else "as many as plan 1")
+        words.append(
+            say("{fewer} fewer than plan 1", fewer=fewer) if fewer > 0 else say("as many as plan 1")
+        )
     return ", ".join(words) + "."
 
 
@@ -51,7 +62,7 @@ def against_the_best(plan: Plan, found: PlanSet | None, zone: ZoneInfo, style: S
     from planner.trips import compare_plans
 
     if found is None or not found.plans or plan.rank == found.plans[0].rank:
-        return "No plan ranks above this one; the range of its keepers says how sure that is."
+        return say("No plan ranks above this one; the range of its keepers says how sure that is.")
     return compare_plans(found.plans[0], plan, zone, style).sentence
 
 
@@ -74,7 +85,7 @@ def day_verdict(day_words: str, found: Sequence[str]) -> str:
     """
     reasons = [text.partition(": ")[2] for text in found if text.startswith("No ")]
     if len(reasons) == 2 and reasons[0] == reasons[1]:
-        found = [f"No set and no haul: {reasons[0]}"]
+        found = [say("No set and no haul: {reasons}", reasons=reasons[0])]
     for reason in reasons:
-        day_words = day_words.replace(f" Not free: {reason}", "")
+        day_words = day_words.replace(say(" Not free: {reason}", reason=reason), "")
     return " ".join((day_words, *found))

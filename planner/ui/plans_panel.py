@@ -21,6 +21,7 @@ from planner.ui.parts import Card, quiet
 from planner.ui.plan_words import Days, moved_ranks
 from planner.ui.whole_rows import WholeRows, WideTable
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.trips import Plan
@@ -28,29 +29,33 @@ if TYPE_CHECKING:
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
 _COLUMNS: Final = (
-    ("", "Rank by expected full keepers; ↑ and ↓: places gained and lost by the last wish"),
-    ("Set", "When the first trap goes in"),
-    ("Haul", "When hauling begins"),
-    ("Full keepers", "Expected, with the range that holds 8 times in 10"),
-    ("Light", "Share of crabs that will be light"),
-    ("Cover", "Least water over the top of any trap"),
+    ("", say("Rank by expected full keepers; ↑ and ↓: places gained and lost by the last wish")),
+    (say("Set"), say("When the first trap goes in")),
+    (say("Haul"), say("When hauling begins")),
+    (say("Full keepers"), say("Expected, with the range that holds 8 times in 10")),
+    (say("Light"), say("Share of crabs that will be light")),
+    (say("Cover"), say("Least water over the top of any trap")),
 )
 _WISHES: Final = (
     (
         "haul_water",
-        "Haul on water that is",
+        say("Haul on water that is"),
         (("any", "any"), ("rising", "rising"), ("falling", "falling"), ("turning", "turning")),
     ),
-    ("haul_time", "and haul", (("any", "any time"), ("early", "early"), ("late", "late"))),
+    (
+        "haul_time",
+        say("and haul"),
+        (("any", say("any time")), ("early", "early"), ("late", "late")),
+    ),
 )
 
 
 def _roughly(count: int) -> str:
     """Return a count to two figures: "2.9 million", "79,000"."""
     if count >= 1_000_000:
-        return f"{count / 1e6:.1f} million"
+        return say("{count:.1f} million", count=count / 1000000.0)
     digits = max(len(str(count)) - 2, 0)
-    return f"{round(count, -digits):,}"
+    return say("{count:,}", count=round(count, -digits))
 
 
 class PlansModel(QAbstractTableModel):
@@ -118,9 +123,14 @@ class PlansModel(QAbstractTableModel):
             case 2:
                 return day_clock_text(plan.haul_at, self._zone, self._style)
             case 3:
-                return f"{full.mean:.0f} ({full.low:.0f}-{full.high:.0f})"
+                return say(
+                    "{mean:.0f} ({low:.0f}-{high:.0f})",
+                    mean=full.mean,
+                    low=full.low,
+                    high=full.high,
+                )
             case 4:
-                return short_one_in(plan.light_share.mean).replace("fewer than 1 in", "< 1 in")
+                return short_one_in(plan.light_share.mean).replace(say("fewer than 1 in"), "< 1 in")
             case _:
                 cover = plan.lowest_cover_m
                 return "-" if cover is None else height_text(cover, self._style)
@@ -130,12 +140,12 @@ class PlansPanel(Card):
     """Pick a plan; wishes decide between plans that promise the same catch."""
 
     def __init__(self, bench: Workbench) -> None:
-        super().__init__("Ranked plans, the next 12 weeks")
+        super().__init__(say("Ranked plans, the next 12 weeks"))
         self.bench, self.state = bench, bench.state
         self.model = PlansModel(self)
         self.table = WideTable()
         self.table.setModel(self.model)
-        self.table.setAccessibleName("Ranked plans")
+        self.table.setAccessibleName(say("Ranked plans"))
         self.table.verticalHeader().hide()
         self.table.setShowGrid(False)
         self.table.setAlternatingRowColors(True)
@@ -164,7 +174,7 @@ class PlansPanel(Card):
             box = QComboBox()
             for value, words in options:
                 box.addItem(words, value)
-            box.setToolTip("Decides between plans that promise the same catch")
+            box.setToolTip(say("Decides between plans that promise the same catch"))
             box.setAccessibleName(label)
             box.activated.connect(self._wish)
             caption = QLabel(label)
@@ -201,7 +211,7 @@ class PlansPanel(Card):
         site, found = self.bench.site, self.bench.plans
         if site is None or found is None:
             self.model.show((), ZoneInfo("UTC"), self.state.style)
-            self.left_out.setText("No plans are worked out yet.")
+            self.left_out.setText(say("No plans are worked out yet."))
             return
         from planner.trips import LIMIT_WORDS
 
@@ -212,9 +222,15 @@ class PlansPanel(Card):
         self.table.fill_width()
         self._mark_chosen()
         left = [f"{LIMIT_WORDS[k]} {_roughly(n)}" for k, n in found.rejected.items() if n]
-        words = f"Left out, in pairs of quarter hours: {', '.join(left)}." if left else ""
+        words = (
+            say("Left out, in pairs of quarter hours: {left}.", left=", ".join(left))
+            if left
+            else ""
+        )
         if not found.plans:
-            words = f"Nothing keeps every limit. {words} Limits are set in the place file."
+            words = say(
+                "Nothing keeps every limit. {words} Limits are set in the place file.", words=words
+            )
         self.left_out.setText(words)
 
     def _mark_chosen(self) -> None:

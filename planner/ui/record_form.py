@@ -20,6 +20,7 @@ from planner.ui.paste_form import Taken
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.workbench import Workbench
 from planner.units import LengthUnit, metres_to
+from planner.words import say
 
 _KEY: Final = "fit record"
 _PLACES: Final = 4
@@ -46,28 +47,34 @@ class RecordForm(QWidget):
         self.unit.addItem("metres", "m")
         self.unit.addItem("feet", "ft")
         form = QFormLayout()
-        form.addRow("Heights in the &file are in", self.unit)
-        form.addRow("Times &without an offset are on", self.clock)
+        form.addRow(say("Heights in the &file are in"), self.unit)
+        form.addRow(say("Times &without an offset are on"), self.clock)
         for box in (self.unit, self.clock):
             box.activated.connect(lambda _: self._again())
-        self.pick = button("Choose the file…", self.pick_file, "A table of observed levels, CSV")
-        self.take = button("Take these constants", self._take)
-        self.leave = button("Leave it", self._cancel, "Keep the constants that are there")
+        self.pick = button(
+            say("Choose the file…"), self.pick_file, say("A table of observed levels, CSV")
+        )
+        self.take = button(say("Take these constants"), self._take)
+        self.leave = button(say("Leave it"), self._cancel, say("Keep the constants that are there"))
         buttons = QHBoxLayout()
         for each in (self.pick, self.take, self.leave):
             buttons.addWidget(each)
         buttons.addStretch(1)
         self.words = QVBoxLayout()
-        self.model = RowsModel(("Constituent", "Amplitude", "Phase lag, °", "Use"), numbers=(1, 2))
-        self.table = rows_table(self.model, "Constants found in the record", wide=0)
+        self.model = RowsModel(
+            (say("Constituent"), say("Amplitude"), say("Phase lag, °"), say("Use")), numbers=(1, 2)
+        )
+        self.table = rows_table(self.model, say("Constants found in the record"), wide=0)
         self.table.setMinimumHeight(8 * self.fontMetrics().height())
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(heading("Fit constants to a gauge's record"))
+        column.addWidget(heading(say("Fit constants to a gauge's record")))
         column.addWidget(
             quiet(
-                "A CSV file with the header time,height: levels every hour or every six minutes, "
-                "15 days at least, best a whole year. Gaps may stay empty."
+                say(
+                    "A CSV file with the header time,height: levels every hour or every six "
+                    "minutes, 15 days at least, best a whole year. Gaps may stay empty."
+                )
             )
         )
         column.addLayout(form)
@@ -84,13 +91,15 @@ class RecordForm(QWidget):
         for value, words in clocks.items():
             self.clock.addItem(words, value)
         if zone and _known(zone):
-            self.clock.addItem(f"the clock of {zone}, with its summer time", zone)
+            self.clock.addItem(say("the clock of {zone}, with its summer time", zone=zone), zone)
         self._show(None, [])
         self.pick.setFocus()
 
     def pick_file(self) -> None:
         """Let the user pick the record."""
-        path, _ = QFileDialog.getOpenFileName(self, "Observed levels", "", "Tables (*.csv *.txt)")
+        path, _ = QFileDialog.getOpenFileName(
+            self, say("Observed levels"), "", say("Tables (*.csv *.txt)")
+        )
         if path:
             self.read(Path(path))
 
@@ -99,17 +108,19 @@ class RecordForm(QWidget):
         self._path = path
         latitude = self.latitude_deg()
         if latitude is None:
-            words = "Give the latitude of the place first, on the tab Place: the fit needs it."
+            words = say("Give the latitude of the place first, on the tab Place: the fit needs it.")
             self._show(None, [caution(words)])
             return
         unit: LengthUnit = "ft" if self.unit.currentData() == "ft" else "m"
         zone = _zone(str(self.clock.currentData()))
-        self._show(None, [quiet(f"Fitting the tide in {path.name}…")])
+        self._show(None, [quiet(say("Fitting the tide in {name}…", name=path.name))])
 
         def work(_: object) -> FittedWater:
             return fit_constants(*read_levels(path, zone, unit), latitude)
 
-        self.bench.desk.start(_KEY, "Fitting the tide in the record", work, self._fitted, self._no)
+        self.bench.desk.start(
+            _KEY, say("Fitting the tide in the record"), work, self._fitted, self._no
+        )
 
     def _again(self) -> None:
         if self._path is not None:
@@ -120,7 +131,11 @@ class RecordForm(QWidget):
 
     def _no(self, error: PlannerError) -> None:
         lines = str(error).splitlines()
-        more = [f"and {len(lines) - 6} more lines like these"] if len(lines) > 6 else []
+        more = (
+            [say("and {n_lines} more lines like these", n_lines=len(lines) - 6)]
+            if len(lines) > 6
+            else []
+        )
         self._show(None, [caution("\n".join([*lines[:6], *more]))])
 
     def _show(self, found: FittedWater | None, words: list[QWidget]) -> None:
@@ -129,7 +144,12 @@ class RecordForm(QWidget):
         self.table.setVisible(found is not None)
         self.take.setVisible(found is not None)
         if found is not None:
-            columns = ("Constituent", f"Amplitude, {self._place_unit}", "Phase lag, °", "Use")
+            columns = (
+                say("Constituent"),
+                f"Amplitude, {self._place_unit}",
+                say("Phase lag, °"),
+                say("Use"),
+            )
             self.model.show(fitted_rows(found, self._place_unit), columns)
             self.take.setFocus()
 
@@ -145,9 +165,12 @@ class RecordForm(QWidget):
             for each in found.constants()
         }
         level = round(metres_to(found.mean_level_m, unit), 3)
-        words = (
-            f"{len(constants)} constituents and the mean level taken over from {self._path.name}; "
-            "their lags are on UTC. The datum is now the zero of that record. Nothing is saved yet."
+        words = say(
+            "{n_constants} constituents and the mean level taken over from {name}; "
+            "their lags are on UTC. The datum is now the zero of that record. "
+            "Nothing is saved yet.",
+            n_constants=len(constants),
+            name=self._path.name,
         )
         self.taken.emit(Taken(constants, "UTC", words, level))
 

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.ui.parts import button
+from planner.words import say
 
 Row = tuple[str, ...]
 
@@ -49,8 +50,12 @@ class RowsEditor(QWidget):
             rows.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.table.itemChanged.connect(lambda _: self._tell())
         self.add = button(f"Add a {one}", self.add_row)
-        self.remove = button("Take out", self.remove_row, f"Take the chosen {one} out")
-        self.back = button("Put back", self.put_back, f"Put back the {one} taken out last")
+        self.remove = button(
+            say("Take out"), self.remove_row, say("Take the chosen {one} out", one=one)
+        )
+        self.back = button(
+            say("Put back"), self.put_back, say("Put back the {one} taken out last", one=one)
+        )
         self.back.setEnabled(False)
         self.buttons = QHBoxLayout()
         for each in (self.add, self.remove, self.back):

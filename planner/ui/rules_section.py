@@ -18,6 +18,7 @@ from planner.ui.parts import button, caution, heading, quiet
 from planner.ui.rows_editor import RowsEditor
 from planner.ui.state import ViewState
 from planner.ui.theme import SPACE
+from planner.words import say
 
 _CLOSURES = ("closures",)
 _NOTES = ("rules", "notes")
@@ -33,15 +34,21 @@ class RulesSection(Section):
         self.checked, self.where = QLineEdit(), QLineEdit()
         self.most_traps, self.longest_soak = QLineEdit(), QLineEdit()
         self.checked.setPlaceholderText("2026-03-02")
-        self.where.setPlaceholderText("the agency's leaflet, its page, its office")
-        self.most_traps.setPlaceholderText("empty: no limit entered")
-        self.longest_soak.setPlaceholderText("empty: no limit entered")
-        self.today = button("Checked today", self._check_today, "You have read the rules today")
+        self.where.setPlaceholderText(say("the agency's leaflet, its page, its office"))
+        self.most_traps.setPlaceholderText(say("empty: no limit entered"))
+        self.longest_soak.setPlaceholderText(say("empty: no limit entered"))
+        self.today = button(
+            say("Checked today"), self._check_today, say("You have read the rules today")
+        )
         self.old = caution()
         self.closures = RowsEditor(
-            "Closed periods", "closed period", ("Why", "From", "To", "Only on")
+            say("Closed periods"),
+            say("closed period"),
+            (say("Why"), say("From"), say("To"), say("Only on")),
         )
-        self.notes_table = RowsEditor("Rules", "rule", ("Heading", "What the rule says"), True)
+        self.notes_table = RowsEditor(
+            say("Rules"), "rule", (say("Heading"), say("What the rule says")), True
+        )
         self.notes_table.table.setMinimumHeight(14 * self.fontMetrics().height())
         self.closures.table.setFixedHeight(8 * self.fontMetrics().height())
         for rows in (self.closures, self.notes_table):
@@ -56,33 +63,38 @@ class RulesSection(Section):
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.checked, 1)
         row.addWidget(self.today)
-        self.add_field(form, "Rules chec&ked on", holder, "rules.checked")
-        self.checked.setAccessibleName("Rules checked on")
+        self.add_field(form, say("Rules chec&ked on"), holder, "rules.checked")
+        self.checked.setAccessibleName(say("Rules checked on"))
         self.checked.textEdited.connect(lambda _: self.changed.emit())
-        self.add_field(form, "W&here they were checked", self.where, "rules.where")
-        self.add_field(form, "&Most traps allowed", self.most_traps, "rules.max_traps")
+        self.add_field(form, say("W&here they were checked"), self.where, "rules.where")
+        self.add_field(form, say("&Most traps allowed"), self.most_traps, "rules.max_traps")
         self.add_field(
-            form, "Longest soak allowed, &hours", self.longest_soak, "rules.max_soak_hours"
+            form, say("Longest soak allowed, &hours"), self.longest_soak, "rules.max_soak_hours"
         )
         column = QVBoxLayout(self)
         column.setContentsMargins(0, SPACE, SPACE, 0)
         column.addWidget(quiet(RULES_CAUTION))
         column.addWidget(self.old)
         column.addLayout(form)
-        column.addWidget(heading("No trap in the water"))
+        column.addWidget(heading(say("No trap in the water")))
         column.addWidget(
             quiet(
-                "From and to as dates, 2026-07-04 for once or 07-04 for every year (over New Year "
-                "if need be); days of the week such as Sun, Wed, alone or within the period."
+                say(
+                    "From and to as dates, 2026-07-04 for once or 07-04 for every year (over New "
+                    "Year if need be); days of the week such as Sun, Wed, alone or within the "
+                    "period."
+                )
             )
         )
         column.addWidget(self.closures)
         column.addWidget(self.note("closures"))
-        column.addWidget(heading("Every other rule"))
+        column.addWidget(heading(say("Every other rule")))
         column.addWidget(
             quiet(
-                "Agencies regulate what these headings name; the program knows no rule itself. "
-                "What you write becomes your checklist; a heading without words is left out."
+                say(
+                    "Agencies regulate what these headings name; the program knows no rule itself. "
+                    "What you write becomes your checklist; a heading without words is left out."
+                )
             )
         )
         column.addWidget(self.notes_table)
@@ -139,10 +151,15 @@ class RulesSection(Section):
         checked = date_or_text(self.checked.text())
         rules = Rules(checked=checked if isinstance(checked, date) else None)
         if rules.checked is None:
-            words = "Enter when you checked the rules, so that you are told when that is too old."
+            words = say(
+                "Enter when you checked the rules, so that you are told when that is too old."
+            )
         else:
             months = months_since(rules.checked, self._state.today)
-            words = f"Checked {months} months ago, longer than a season: check with the agency."
+            words = say(
+                "Checked {months} months ago, longer than a season: check with the agency.",
+                months=months,
+            )
         self.old.setText(f"⚠ {words}")
         self.old.setVisible(is_stale(rules, self._state.today))
 

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from planner.assets import user_folder
+from planner.words import say
 
 
 @dataclass(frozen=True)
@@ -55,8 +56,12 @@ def open_settings(path: Path | None = None, *, set_aside: bool = False) -> tuple
         return Settings(), ""
     except OSError as error:
         return Settings(), (
-            f"Your settings could not be read ({error.strerror}), so Fullshell starts with its "
-            f"own. Allow reading of {path}."
+            say(
+                "Your settings could not be read ({strerror}), so Fullshell starts with "
+                "its own. Allow reading of {path}.",
+                strerror=error.strerror,
+                path=path,
+            )
         )
     except (ValueError, RecursionError):
         return Settings(), _damaged(path, set_aside)
@@ -66,23 +71,28 @@ def open_settings(path: Path | None = None, *, set_aside: bool = False) -> tuple
 
 
 def _damaged(path: Path, set_aside: bool) -> str:
-    said = "The file of your settings is damaged, so Fullshell starts with its own settings. "
+    said = say("The file of your settings is damaged, so Fullshell starts with its own settings. ")
     aside = path.with_name(f"{path.stem}-damaged{path.suffix}")
     if set_aside:
         try:
             os.replace(path, aside)
         except OSError:
-            return f"{said}Delete {path} when this comes again."
-        said += f"The damaged file was set aside as {aside.name}. "
-    return f"{said}Choose colours and units anew in the View menu; your places and log are safe."
+            return say("{said}Delete {path} when this comes again.", said=said, path=path)
+        said += say("The damaged file was set aside as {name}. ", name=aside.name)
+    return say(
+        "{said}Choose colours and units anew in the View menu; your places and log are safe.",
+        said=said,
+    )
 
 
 def _bad_values(names: list[str]) -> str:
     if not names:
         return ""
-    return (
-        f"Of your settings {', '.join(names)} could not be used and went back to what Fullshell "
-        "begins with. Choose anew in the View menu where you want it otherwise."
+    return say(
+        "Of your settings {names} could not be used and went back to what "
+        "Fullshell begins with. Choose anew in the View menu where you want it "
+        "otherwise.",
+        names=", ".join(names),
     )
 
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from planner.assets import demo_log, demo_place, user_folder
 from planner.sites import PLACE_ENDINGS
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.logbook import Log, Logbook
@@ -18,7 +19,7 @@ if TYPE_CHECKING:
 _LONG = 10_000  # hauls
 
 # What a file dialog offers as place files.
-PLACE_FILTER = f"Places ({' '.join(f'*{ending}' for ending in PLACE_ENDINGS)})"
+PLACE_FILTER = say("Places ({listed})", listed=" ".join(f"*{ending}" for ending in PLACE_ENDINGS))
 
 
 @dataclass(frozen=True)

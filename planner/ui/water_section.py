@@ -40,8 +40,8 @@ _IN_WORDS: Final = {
     for key, words in (("minutes", "minutes"), ("factor", "times"), ("add", "plus"))
 }
 _RULES: Final = (
-    ("held at mid-year, as agency tables do", "yearly"),
-    ("worked out for every instant", "continuous"),
+    (say("held at mid-year, as agency tables do"), "yearly"),
+    (say("worked out for every instant"), "continuous"),
 )
 
 
@@ -52,8 +52,8 @@ class WaterSection(Section):
         super().__init__()
         self._unit, self._zone = "m", ""
         self._written: frozenset[str] = frozenset()
-        self.by_constants = QRadioButton("&Constants of a station here")
-        self.by_offsets = QRadioButton("O&ffsets from another place")
+        self.by_constants = QRadioButton(say("&Constants of a station here"))
+        self.by_offsets = QRadioButton(say("O&ffsets from another place"))
         group = QButtonGroup(self)
         for each in (self.by_constants, self.by_offsets):
             group.addButton(each)
@@ -63,9 +63,9 @@ class WaterSection(Section):
         choice.addWidget(self.by_offsets)
         choice.addStretch(1)
         self.level = QLineEdit()
-        self.level.setPlaceholderText("0.26: mean sea level above the datum")
+        self.level.setPlaceholderText(say("0.26: mean sea level above the datum"))
         level = QFormLayout()
-        self.add_field(level, "&Mean level", self.level, "water.mean_level")
+        self.add_field(level, say("&Mean level"), self.level, "water.mean_level")
         self.offsets = OffsetsForm(bench)
         self.offsets.changed.connect(self.changed)
         self.notes["water.offsets"] = self.offsets.wrong
@@ -96,21 +96,25 @@ class WaterSection(Section):
         for words, rule in _RULES:
             self.rule.addItem(words, rule)
         form = QFormLayout()
-        self.add_field(form, "Phase &lags are on the clock", self.clock, "water.phase_reference")
-        self.add_field(form, "Node &factors", self.rule, "water.node_factors")
+        self.add_field(
+            form, say("Phase &lags are on the clock"), self.clock, "water.phase_reference"
+        )
+        self.add_field(form, say("Node &factors"), self.rule, "water.node_factors")
         self.constants = RowsEditor(
-            "Constituents", "constituent", ("Constituent", "Amplitude", "Phase lag, °")
+            say("Constituents"),
+            "constituent",
+            (say("Constituent"), say("Amplitude"), say("Phase lag, °")),
         )
         self.constants.changed.connect(self.changed)
         self.begin_paste = button(
-            "Paste from an agency's page…",
+            say("Paste from an agency's page…"),
             self._begin_paste,
-            "Put a whole table of constants in at once",
+            say("Put a whole table of constants in at once"),
         )
         self.begin_record = button(
-            "Fit to a gauge's record…",
+            say("Fit to a gauge's record…"),
             self._begin_record,
-            "Work constants out from hourly or six-minute levels in a CSV file",
+            say("Work constants out from hourly or six-minute levels in a CSV file"),
         )
         self.said = quiet()
         page = QWidget()
@@ -144,8 +148,10 @@ class WaterSection(Section):
         self.said.setText(
             ""
             if self._in_use or "offsets" in water
-            else "No constants yet. Copy the table of harmonic constituents from the agency's page "
-            "of the nearest station and paste it here."
+            else say(
+                "No constants yet. Copy the table of harmonic constituents from the agency's page "
+                "of the nearest station and paste it here."
+            )
         )
         self.said.setVisible(bool(self.said.text()))
         self._show_over(self.plain)
@@ -154,8 +160,8 @@ class WaterSection(Section):
     def show_unit(self, unit: str) -> None:
         """Name the unit that amplitudes and mean level are in."""
         self._unit = unit
-        self.constants.set_columns(("Constituent", f"Amplitude, {unit}", "Phase lag, °"))
-        self.level.setPlaceholderText(f"in {unit}: mean sea level above the datum")
+        self.constants.set_columns((say("Constituent"), f"Amplitude, {unit}", say("Phase lag, °")))
+        self.level.setPlaceholderText(say("in {unit}: mean sea level above the datum", unit=unit))
         self.offsets.show_unit(unit)
 
     def wanted(self) -> Wanted:
@@ -197,7 +203,7 @@ class WaterSection(Section):
         self._show_clock(str(self.clock.currentData()))
 
     def _clocks(self, in_use: str) -> dict[str, str]:
-        clocks = {"UTC": "UTC (Greenwich)"}
+        clocks = {"UTC": say("UTC (Greenwich)")}
         standard = standard_clock(self._zone)
         if standard is not None:
             clocks.setdefault(standard, f"{standard}, the standard time here")
@@ -242,7 +248,7 @@ class WaterSection(Section):
 def _as_here(problem: Problem) -> Problem:
     """Return a problem of the file in the words of these fields."""
     if problem.where == "water" and not problem.value:
-        remedy = "paste or add constants, or choose offsets from another place"
+        remedy = say("paste or add constants, or choose offsets from another place")
         return replace(problem, remedy=remedy)
     if where := _IN_WORDS.get(problem.where):
         return replace(problem, where=where)

@@ -32,6 +32,7 @@ from planner.ui.state import ViewName
 from planner.ui.status_line import StatusLine
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.sites.book import PlaceEntry
@@ -40,11 +41,23 @@ if TYPE_CHECKING:
 
 # name, label, the question it answers, module and class; a view is built when first shown.
 VIEWS: Final[tuple[tuple[ViewName, str, str, str, str], ...]] = (
-    ("dates", "Choose dates", "When should I set and pull?", "dates", "DatesView"),
-    ("load", "Load up", "What goes aboard, and what are the rules here?", "load_up", "LoadView"),
-    ("hauls", "Log hauls", "What did each trap give?", "hauls", "HaulsView"),
-    ("evidence", "Weigh evidence", "What do I know, and how sure?", "evidence", "EvidenceView"),
-    ("places", "Place book", "Is the water right here?", "places", "PlacesView"),
+    ("dates", say("Choose dates"), say("When should I set and pull?"), "dates", "DatesView"),
+    (
+        "load",
+        say("Load up"),
+        say("What goes aboard, and what are the rules here?"),
+        "load_up",
+        "LoadView",
+    ),
+    ("hauls", say("Log hauls"), say("What did each trap give?"), "hauls", "HaulsView"),
+    (
+        "evidence",
+        say("Weigh evidence"),
+        say("What do I know, and how sure?"),
+        "evidence",
+        "EvidenceView",
+    ),
+    ("places", say("Place book"), say("Is the water right here?"), "places", "PlacesView"),
 )
 
 
@@ -67,7 +80,7 @@ class MainWindow(QMainWindow):
         bench.trouble.connect(self._trouble)
         bench.notice.connect(self._say)
         self.status.stopped.connect(
-            lambda: self._say("Stopped. Pick the place again to work it out.")
+            lambda: self._say(say("Stopped. Pick the place again to work it out."))
         )
         QGuiApplication.styleHints().colorSchemeChanged.connect(self._system_turned)
         self.show_view(self.state.view)
@@ -103,8 +116,8 @@ class MainWindow(QMainWindow):
         column.setContentsMargins(0, SPACE, 0, SPACE)
         column.setSpacing(2)
         self.place_box = QComboBox()
-        self.place_box.setAccessibleName("Place")
-        self.place_box.setToolTip("The place that every view shows")
+        self.place_box.setAccessibleName(say("Place"))
+        self.place_box.setToolTip(say("The place that every view shows"))
         self.place_box.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
@@ -131,19 +144,21 @@ class MainWindow(QMainWindow):
         return rail
 
     def _make_banner(self) -> QFrame:
-        words = body("This place, its water and its log are invented, to show what Fullshell does.")
+        words = body(
+            say("This place, its water and its log are invented, to show what Fullshell does.")
+        )
         away = button(
-            "Put the demo away",
+            say("Put the demo away"),
             self.put_demo_away,
-            "Close the invented place and its log and start with your own",
+            say("Close the invented place and its log and start with your own"),
         )
         return _banner(words, away)
 
     def _make_message(self) -> QFrame:
         self.message = body()
-        self.message.setAccessibleName("Message")
-        close = button("Close", lambda: self.message_bar.hide())
-        close.setAccessibleName("Close the message")
+        self.message.setAccessibleName(say("Message"))
+        close = button(say("Close"), lambda: self.message_bar.hide())
+        close.setAccessibleName(say("Close the message"))
         return _banner(self.message, close)
 
     # -- following ---------------------------------------------------------------------------
@@ -208,7 +223,7 @@ class MainWindow(QMainWindow):
 
     def open_place_file(self) -> None:
         """Let the user pick a place file and open it."""
-        path, _ = QFileDialog.getOpenFileName(self, "Open a place file", "", PLACE_FILTER)
+        path, _ = QFileDialog.getOpenFileName(self, say("Open a place file"), "", PLACE_FILTER)
         if path:
             self.bench.open(Source(path))
 
@@ -221,9 +236,11 @@ class MainWindow(QMainWindow):
                 self.bench.open(Source(str(own.path)))
             else:
                 self._say(
-                    "No place of your own yet: make one here, or open a published one. The demo "
-                    "goes as soon as another place is open, and comes back only when you ask for "
-                    "it in the File menu."
+                    say(
+                        "No place of your own yet: make one here, or open a published one. The "
+                        "demo goes as soon as another place is open, and comes back only when you "
+                        "ask for it in the File menu."
+                    )
                 )
             self.state.change(view="places")
 
@@ -247,7 +264,7 @@ class MainWindow(QMainWindow):
             "View": self._label,
             "Colours": f"{self.state.theme}, {'dark' if theme.current().dark else 'light'} now",
             "Window": f"{size.width()}x{size.height()} at {self.devicePixelRatioF():g}",
-            "Letters": f"{font.pointSizeF():g} pt",
+            "Letters": say("{pointsizef:g} pt", pointsizef=font.pointSizeF()),
         }
 
     @property
@@ -266,8 +283,10 @@ class MainWindow(QMainWindow):
     def show_fault_again(self, _error: BaseException) -> None:
         """Say that a fault came back; a dialog at each repaint could not be got rid of."""
         self._say(
-            "The same thing went wrong again inside Fullshell. Close it and start it anew; the "
-            "report is kept, and Help, Check this installation tells where."
+            say(
+                "The same thing went wrong again inside Fullshell. Close it and start it anew; the "
+                "report is kept, and Help, Check this installation tells where."
+            )
         )
 
     def show_crash(self, text: str) -> None:
@@ -290,11 +309,15 @@ class MainWindow(QMainWindow):
 
         QMessageBox.about(
             self,
-            "About Fullshell",
-            f"Fullshell {__version__}\n\nPlans crab trapping trips around water, light and how "
-            f"full the crabs should be.\n\n{TIDE_CAUTION}\nRules differ by place and change: "
-            "check them with the agency. Wear a life jacket, check the weather, and leave a "
-            "float plan ashore.",
+            say("About Fullshell"),
+            say(
+                "Fullshell {version__}\n\nPlans crab trapping trips around water, light "
+                "and how full the crabs should be.\n\n{tide_caution}\nRules differ by place "
+                "and change: check them with the agency. Wear a life jacket, check the "
+                "weather, and leave a float plan ashore.",
+                version__=__version__,
+                tide_caution=TIDE_CAUTION,
+            ),
         )
 
     def show_backups(self) -> None:

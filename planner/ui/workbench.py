@@ -16,6 +16,7 @@ from planner.errors import PlannerError
 from planner.ui.sources import Source, demo_source, open_log, read_hashed, read_place
 from planner.ui.state import ViewState
 from planner.ui.work import Checkpoint, Desk
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.logbook import Change, Log, Logbook
@@ -98,7 +99,7 @@ class Workbench(QObject):
 
             self.clerk.start(
                 "open",
-                "Opening the log",
+                say("Opening the log"),
                 lambda _: open_log(source, self.book),
                 lambda opened: self._arrive(source, site, *opened),
                 without,
@@ -110,7 +111,11 @@ class Workbench(QObject):
                 self.open(otherwise)
 
         self.desk.start(
-            "place", "Reading the place", lambda _: read_place(source.place), then_the_log, not_read
+            "place",
+            say("Reading the place"),
+            lambda _: read_place(source.place),
+            then_the_log,
+            not_read,
         )
 
     def _arrive(self, source: Source, site: Site, book: Logbook | None, log: Log | None) -> None:
@@ -225,9 +230,9 @@ class Workbench(QObject):
 
             return outlook(site, first, last, log, sun=sun, checkpoint=checkpoint)
 
-        label = "Working out the water, the moon and the crabs"
+        label = say("Working out the water, the moon and the crabs")
         self.desk.start(
-            "outlook", label if log is None else "Learning from the log", work, done, failed
+            "outlook", label if log is None else say("Learning from the log"), work, done, failed
         )
 
     def _find_plans(self) -> None:
@@ -250,7 +255,7 @@ class Workbench(QObject):
             self.search = search
             self._rank()
 
-        self.desk.start("search", "Looking for set and haul times", work, done)
+        self.desk.start("search", say("Looking for set and haul times"), work, done)
 
     def _rank(self) -> None:
         search, wishes, style, today = self.search, self.wishes, self.state.style, self.state.today
@@ -270,7 +275,7 @@ class Workbench(QObject):
             self.state.change(plan=chosen)
             self.plans_changed.emit()
 
-        self.desk.start("rank", "Ranking the plans", work, done)
+        self.desk.start("rank", say("Ranking the plans"), work, done)
 
     @property
     def plan(self) -> Plan | None:
@@ -340,7 +345,7 @@ class Workbench(QObject):
 
             book = self.book
             if book is None:
-                raise LogbookError("This log is open for reading only; open the place itself.")
+                raise LogbookError(say("This log is open for reading only; open the place itself."))
             return book, change(book), read_hashed(book)
 
         def done(result: tuple[Logbook, Change | None, Log]) -> None:
@@ -350,7 +355,7 @@ class Workbench(QObject):
             if then is not None:
                 then(made)
 
-        self.clerk.start(f"change {next(self._ticket)}", "Saving", work, done, failed)
+        self.clerk.start(f"change {next(self._ticket)}", say("Saving"), work, done, failed)
 
     def undo(self) -> None:
         """Take back the newest change of the log."""

@@ -17,6 +17,7 @@ from planner.estimates import Floats
 from planner.phrasing import TIDE_CAUTION, Style, day_text, height_text
 from planner.sites import Site
 from planner.units import LengthUnit, metres_to
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -24,14 +25,14 @@ if TYPE_CHECKING:
     from planner.tides.fit import FittedWater
 
 _FIGURES = {
-    "mean_level_m": "mean level",
-    "mean_range_m": "mean range",
-    "springs_range_m": "range at springs",
-    "neaps_range_m": "range at neaps",
-    "mean_higher_high_m": "mean higher high water",
-    "mean_lower_low_m": "mean lower low water",
-    "highest_m": "highest in 19 years",
-    "lowest_m": "lowest in 19 years",
+    "mean_level_m": say("mean level"),
+    "mean_range_m": say("mean range"),
+    "springs_range_m": say("range at springs"),
+    "neaps_range_m": say("range at neaps"),
+    "mean_higher_high_m": say("mean higher high water"),
+    "mean_lower_low_m": say("mean lower low water"),
+    "highest_m": say("highest in 19 years"),
+    "lowest_m": say("lowest in 19 years"),
 }
 
 _FITTED = (
@@ -42,19 +43,21 @@ _FITTED = (
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    summary = "What a place file says, whether it can be right, and what was observed there."
+    summary = say("What a place file says, whether it can be right, and what was observed there.")
     parser = add_job(jobs, "check", summary, _answer)
     add_place(parser)
     parser.add_argument(
         "--observed",
         metavar="FILE",
-        help="what was seen there: CSV with the header time,height,kind for high and low waters, "
-        "or time,height for levels; heights in the units of the place file, or of --units",
+        help=say(
+            "what was seen there: CSV with the header time,height,kind for high and low waters, "
+            "or time,height for levels; heights in the units of the place file, or of --units"
+        ),
     )
     parser.add_argument(
         "--fit",
         action="store_true",
-        help="work constants out from the levels of --observed (15 to 400 days of them)",
+        help=say("work constants out from the levels of --observed (15 to 400 days of them)"),
     )
 
 
@@ -97,7 +100,7 @@ def _answer(args: Namespace) -> Answer:
 
     def text() -> Iterator[str]:
         style = style_of(args, site)
-        yield heading(site, "the file is in order")
+        yield heading(site, say("the file is in order"))
         yield from _understood(site, style)
         yield from _tide_lines(found, style)
         yield from _spot_lines(site, found, style)
@@ -136,7 +139,7 @@ def _compare_levels(site: Site, path: Path, unit: LengthUnit) -> Floats:
 
 def _wants_fit(args: Namespace) -> bool:
     if args.fit and (args.observed is None or _has_kinds(Path(args.observed))):
-        raise UsageError("--fit needs --observed FILE with levels: a CSV headed time,height")
+        raise UsageError(say("--fit needs --observed FILE with levels: a CSV headed time,height"))
     return bool(args.fit)
 
 
@@ -178,9 +181,9 @@ def _fit_figures(found: FittedWater) -> dict[str, Any]:
 def _fit_lines(found: FittedWater, unit: LengthUnit) -> Iterator[str]:
     from planner.tides.fit_words import fitted_rows, fitted_texts
 
-    yield "fitted to the levels, lags on UTC:"
+    yield say("fitted to the levels, lags on UTC:")
     yield from (f"  {text}" for text in fitted_texts(found, unit))
-    heads = ("constituent", f"amplitude, {unit}", "lag, deg", "")
+    heads = ("constituent", say("amplitude, {unit}", unit=unit), say("lag, deg"), "")
     yield from table_lines(heads, fitted_rows(found, unit), right="lrrl")
 
 
@@ -241,44 +244,68 @@ def _scatter(values: Floats) -> float:
 def _understood(site: Site, style: Style) -> Iterator[str]:
     north_south = "N" if site.latitude_deg >= 0 else "S"
     east_west = "E" if site.longitude_deg >= 0 else "W"
-    yield (
-        f"position: {abs(site.latitude_deg):.4f} {north_south}, "
-        f"{abs(site.longitude_deg):.4f} {east_west}; clock of {site.zone.key}"
+    yield say(
+        "position: {latitude_deg:.4f} {north_south}, {longitude_deg:.4f} "
+        "{east_west}; clock of {key}",
+        latitude_deg=abs(site.latitude_deg),
+        north_south=north_south,
+        longitude_deg=abs(site.longitude_deg),
+        east_west=east_west,
+        key=site.zone.key,
     )
-    yield f"water: {_made_of(site)}; heights above {site.water.datum}"
+    yield say(
+        "water: {made_of}; heights above {datum}", made_of=_made_of(site), datum=site.water.datum
+    )
     if site.water.source:
-        yield f"source: {site.water.source}"
+        yield say("source: {source}", source=site.water.source)
     if site.lowest_ramp_level_m is not None:
-        yield f"ramp: launches from {height_text(site.lowest_ramp_level_m, style)} up"
+        yield say(
+            "ramp: launches from {height} up", height=height_text(site.lowest_ramp_level_m, style)
+        )
     if site.monthly_water_c is not None:
         coldest, warmest = min(site.monthly_water_c), max(site.monthly_water_c)
-        yield f"water temperature: {coldest:g} to {warmest:g} °C over the year"
+        yield say(
+            "water temperature: {coldest:g} to {warmest:g} °C over the year",
+            coldest=coldest,
+            warmest=warmest,
+        )
     if site.closures:
-        yield f"closures: {', '.join(closure.reason for closure in site.closures)}"
+        yield say(
+            "closures: {listed}", listed=", ".join(closure.reason for closure in site.closures)
+        )
     rules = site.rules
     if rules.checked is not None:
         checked = f"{day_text(rules.checked)} {rules.checked:%Y}"
-        yield f"rules: {len(rules.notes)} notes, checked {checked}"
+        yield say(
+            "rules: {n_notes} notes, checked {checked}", n_notes=len(rules.notes), checked=checked
+        )
 
 
 def _made_of(site: Site) -> str:
     water = site.water
     if water.offsets is not None:
-        return f"differences from {water.offsets.reference.name}"
+        return say("differences from {name}", name=water.offsets.reference.name)
     largest = max(water.constants, key=lambda constant: constant.amplitude_m)
-    state = f" of {water.constants_state}" if water.constants_state else ""
-    return (
-        f"{len(water.constants)} constituents{state}, {largest.constituent} the largest; "
-        f"node factors {water.node_factors}"
+    state = (
+        say(" of {constants_state}", constants_state=water.constants_state)
+        if water.constants_state
+        else ""
+    )
+    return say(
+        "{n_constants} constituents{state}, {constituent} the largest; node factors {node_factors}",
+        n_constants=len(water.constants),
+        state=state,
+        constituent=largest.constituent,
+        node_factors=water.node_factors,
     )
 
 
 def _tide_lines(found: WaterCheck, style: Style) -> Iterator[str]:
     summary = found.summary
     if summary is None:
-        yield "tide: the water never turns here"
+        yield say("tide: the water never turns here")
         return
-    yield f"tide: {summary.tide_type}"
+    yield say("tide: {tide_type}", tide_type=summary.tide_type)
     for name, words in _FIGURES.items():
         yield f"  {words:<23} {height_text(getattr(summary, name), style):>9}"
 
@@ -296,37 +323,51 @@ def _spot_lines(site: Site, found: WaterCheck, style: Style) -> Iterator[str]:
         )
         for spot in site.spots
     ]
-    yield from table_lines(("spot", "depth", "trap", "cover at lowest"), rows, right="lrrr")
+    yield from table_lines(("spot", "depth", "trap", say("cover at lowest")), rows, right="lrrr")
 
 
 def _observed_lines(comparison: Comparison, style: Style) -> Iterator[str]:
     seen = len(comparison.observed.times)
-    yield f"observed: {seen} high and low waters, {comparison.matched} matched with predicted ones"
+    yield say(
+        "observed: {seen} high and low waters, {matched} matched with predicted ones",
+        seen=seen,
+        matched=comparison.matched,
+    )
     if np.isfinite(comparison.height_bias_m):
-        yield (
-            f"  heights: {_apart(comparison.height_bias_m, style)} on average, "
-            f"scatter {_apart(comparison.height_scatter_m, style, signed=False)}"
+        yield say(
+            "  heights: {bias} on average, scatter {scatter}",
+            bias=_apart(comparison.height_bias_m, style),
+            scatter=_apart(comparison.height_scatter_m, style, signed=False),
         )
     if np.isfinite(comparison.time_bias_min):
         scatter = comparison.time_scatter_min
-        spread = f"{scatter:.0f} min" if np.isfinite(scatter) else "unknown from one"
-        yield f"  times: {comparison.time_bias_min:+.0f} min on average, scatter {spread}"
+        spread = (
+            say("{scatter:.0f} min", scatter=scatter)
+            if np.isfinite(scatter)
+            else say("unknown from one")
+        )
+        yield say(
+            "  times: {time_bias_min:+.0f} min on average, scatter {spread}",
+            time_bias_min=comparison.time_bias_min,
+            spread=spread,
+        )
 
 
 def _level_lines(differences_m: Floats, style: Style) -> Iterator[str]:
-    yield f"observed: {differences_m.size} levels beside the predicted ones"
+    yield say("observed: {size} levels beside the predicted ones", size=differences_m.size)
     if differences_m.size:
-        yield (
-            f"  heights: {_apart(float(differences_m.mean()), style)} on average, "
-            f"scatter {_apart(_scatter(differences_m), style, signed=False)}"
+        yield say(
+            "  heights: {bias} on average, scatter {scatter}",
+            bias=_apart(float(differences_m.mean()), style),
+            scatter=_apart(_scatter(differences_m), style, signed=False),
         )
 
 
 def _apart(difference_m: float, style: Style, *, signed: bool = True) -> str:
     """Return a difference of heights, finer than heights are worded: it is a mean of many."""
     if not np.isfinite(difference_m):
-        return "unknown from one"
+        return say("unknown from one")
     sign = "+" if signed else ""
     if style.length == "ft":
-        return f"{metres_to(difference_m, 'ft'):{sign}.2f} ft"
-    return f"{difference_m * 100:{sign}.0f} cm"
+        return say("{apart:{sign}.2f} ft", apart=metres_to(difference_m, "ft"), sign=sign)
+    return say("{difference_m:{sign}.0f} cm", difference_m=difference_m * 100, sign=sign)

@@ -92,12 +92,10 @@ def _answer(args: Namespace) -> Answer:
 
         yield heading(site, say("how full the crabs should be, {basis}", basis=_basis_text(found)))
         yield from table_lines(_HEADS, [row(i) for i in range(len(found.days))], right="llllrr")
-        yield (
-            say(
-                "Points are crabs in 100 more or fewer light than the year's average of "
-                "{yearly_light_share:.0f}.",
-                yearly_light_share=found.yearly_light_share * 100,
-            )
+        yield say(
+            "Points are crabs in 100 more or fewer light than the year's average of "
+            "{yearly_light_share:.0f}.",
+            yearly_light_share=found.yearly_light_share * 100,
         )
         yield from filter(None, [last_trip_text(site, log, style)])
 

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any
 from planner.cli.errors import NoWindow, UsageError
 from planner.cli.spans import day
 from planner.phrasing import Style
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -24,27 +25,29 @@ _SMALLEST, _LARGEST = (640, 480), (7680, 4320)
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    summary = "Draw a view of the window to a PNG file; no screen is needed."
+    summary = say("Draw a view of the window to a PNG file; no screen is needed.")
     parser = jobs.add_parser("picture", help=summary, description=summary, allow_abbrev=False)
-    parser.add_argument("out", metavar="OUT.png", type=_png, help="the file to write")
-    parser.add_argument("--view", choices=_VIEWS, default="dates", help="(default: dates)")
+    parser.add_argument("out", metavar="OUT.png", type=_png, help=say("the file to write"))
+    parser.add_argument("--view", choices=_VIEWS, default="dates", help=say("(default: dates)"))
     parser.add_argument(
-        "--place", metavar="PLACE", help="a place file or name (default: the demo place)"
+        "--place", metavar="PLACE", help=say("a place file or name (default: the demo place)")
     )
-    parser.add_argument("--log", metavar="LOG", type=Path, help="a logbook file or haul table")
+    parser.add_argument("--log", metavar="LOG", type=Path, help=say("a logbook file or haul table"))
     parser.add_argument("--theme", choices=("light", "dark"), default="light")
     parser.add_argument(
-        "--size", type=_size, default=(1280, 800), metavar="WxH", help="(default: 1280x800)"
+        "--size", type=_size, default=(1280, 800), metavar="WxH", help=say("(default: 1280x800)")
     )
-    parser.add_argument("--today", type=day, metavar="D", help="the day the window is opened on")
-    parser.add_argument("--units", choices=("m", "ft"), default="m", help="(default: m)")
+    parser.add_argument(
+        "--today", type=day, metavar="D", help=say("the day the window is opened on")
+    )
+    parser.add_argument("--units", choices=("m", "ft"), default="m", help=say("(default: m)"))
     parser.set_defaults(run=_run)
 
 
 def _png(text: str) -> Path:
     path = Path(text)
     if path.suffix.lower() != ".png":
-        raise argparse.ArgumentTypeError(f'"{text}" is not a .png file name')
+        raise argparse.ArgumentTypeError(say('"{text_}" is not a .png file name', text_=text))
     return path
 
 
@@ -55,7 +58,10 @@ def _size(text: str) -> tuple[int, int]:
     fits_height = _SMALLEST[1] <= height <= _LARGEST[1]
     if not (fits_width and fits_height):
         raise argparse.ArgumentTypeError(
-            f'"{text}" is not a size; write it like 1280x800, from 640x480 to 7680x4320'
+            say(
+                '"{text_}" is not a size; write it like 1280x800, from 640x480 to 7680x4320',
+                text_=text,
+            )
         )
     return width, height
 
@@ -63,7 +69,13 @@ def _size(text: str) -> tuple[int, int]:
 def _run(args: Namespace) -> str:
     require_window()
     if not args.out.parent.is_dir():
-        raise UsageError(f"{args.out}: there is no folder {args.out.parent}; make it first")
+        raise UsageError(
+            say(
+                "{out}: there is no folder {parent}; make it first",
+                out=args.out,
+                parent=args.out.parent,
+            )
+        )
     draw_view(
         args.out,
         view=args.view,
@@ -74,7 +86,13 @@ def _run(args: Namespace) -> str:
         today=args.today,
         style=Style(length=args.units, temperature="F" if args.units == "ft" else "C"),
     )
-    return f"{args.out}: the view {args.view}, {args.size[0]}x{args.size[1]}\n"
+    return say(
+        "{out}: the view {view}, {width}x{height}\n",
+        out=args.out,
+        view=args.view,
+        width=args.size[0],
+        height=args.size[1],
+    )
 
 
 def require_window() -> None:
@@ -82,8 +100,11 @@ def require_window() -> None:
     missing = [name for name in ("PySide6", "pyqtgraph") if find_spec(name) is None]
     if missing:
         raise NoWindow(
-            f"the window needs {' and '.join(missing)}; install the program with its window: "
-            'pip install "fullshell[window]"'
+            say(
+                "the window needs {missing}; install the program with its window: pip "
+                'install "fullshell[window]"',
+                missing=" and ".join(missing),
+            )
         )
 
 
@@ -101,5 +122,7 @@ def window_loading() -> Iterator[None]:
         yield
     except ImportError as error:
         raise NoWindow(
-            f"the window's libraries do not load ({error}); see packaging/README.md"
+            say(
+                "the window's libraries do not load ({error}); see packaging/README.md", error=error
+            )
         ) from error

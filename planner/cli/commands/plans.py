@@ -24,6 +24,7 @@ from planner.cli.spans import day_span
 from planner.phrasing import RULES_CAUTION, TIDE_CAUTION, Style, day_clock_text, zone_text
 from planner.phrasing import soak_text as soak
 from planner.sites import Site
+from planner.words import say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -43,7 +44,7 @@ _COLUMNS = (
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    parser = add_job(jobs, "plans", "Ranked plans: when to set and when to haul.", _answer)
+    parser = add_job(jobs, "plans", say("Ranked plans: when to set and when to haul."), _answer)
     add_place(parser)
     add_days(parser, "8 weeks")
     add_log(parser)
@@ -52,20 +53,22 @@ def add_to(jobs: Jobs) -> None:
         type=count,
         default=_DEFAULT_MOST,
         metavar="N",
-        help=f"how many plans at most (default: {_DEFAULT_MOST})",
+        help=say("how many plans at most (default: {default_most})", default_most=_DEFAULT_MOST),
     )
     parser.add_argument(
         "--why",
         type=a_day,
         metavar="D",
-        help="a day within the span: say what rules a set or haul out, or what it lacks",
+        help=say("a day within the span: say what rules a set or haul out, or what it lacks"),
     )
 
 
 def count(text: str) -> int:
     """Return a whole number from 1 to 1000 of the command line."""
     if not text.isdecimal() or not 1 <= int(text[:9]) <= 1000:
-        raise argparse.ArgumentTypeError(f'"{text}" is not a number from 1 to 1000')
+        raise argparse.ArgumentTypeError(
+            say('"{text_}" is not a number from 1 to 1000', text_=text)
+        )
     return int(text)
 
 
@@ -136,10 +139,15 @@ def _require_why(args: Namespace, first: date, last: date) -> None:
     if args.why is None:
         return
     if args.format == "csv":
-        raise UsageError("--why has no place in a table; ask for --format text or json")
+        raise UsageError(say("--why has no place in a table; ask for --format text or json"))
     if not first <= args.why <= last:
         raise UsageError(
-            f"--why {args.why} is outside {first} to {last}; give --from and --to around it"
+            say(
+                "--why {why} is outside {first} to {last}; give --from and --to around it",
+                why=args.why,
+                first=first,
+                last=last,
+            )
         )
 
 
@@ -147,19 +155,24 @@ def plan_lines(site: Site, found: PlanSet, style: Style) -> Iterator[str]:
     """Yield the plans as text, best first, and what ruled out the rest."""
     from planner.trips import LIMIT_WORDS
 
-    yield heading(site, "set-and-haul plans, most full keepers first")
+    yield heading(site, say("set-and-haul plans, most full keepers first"))
     for plan in found.plans:
-        yield (
-            f"{plan.rank:>3}  set {_when(plan.set_at, site, style)}, "
-            f"haul {_when(plan.haul_at, site, style)}, soak {soak(plan.soak_h)}"
+        yield say(
+            "{rank:>3}  set {set_at}, haul {haul_at}, soak {soak}",
+            rank=plan.rank,
+            set_at=_when(plan.set_at, site, style),
+            haul_at=_when(plan.haul_at, site, style),
+            soak=soak(plan.soak_h),
         )
         yield from (f"       {reason}" for reason in plan.reasons)
         yield from (f"     ! {warning}" for warning in plan.warnings)
     if not found.plans:
-        yield "No plan keeps every limit on these days."
+        yield say("No plan keeps every limit on these days.")
     ruled_out = [(str(n), LIMIT_WORDS[limit]) for limit, n in found.rejected.items() if n]
     if ruled_out:
-        yield from table_lines(("ruled out", "pairs of set and haul"), ruled_out, right="rl")
+        yield from table_lines(
+            (say("ruled out"), say("pairs of set and haul")), ruled_out, right="rl"
+        )
     yield TIDE_CAUTION
     yield RULES_CAUTION
 

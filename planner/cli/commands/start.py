@@ -17,6 +17,7 @@ from planner.cli.spans import today_at
 from planner.errors import PlannerError
 from planner.phrasing import Style
 from planner.sites import load_site
+from planner.words import say
 
 PICTURE = "fullshell-window.png"
 _DAYS = 28
@@ -62,14 +63,14 @@ def without_screen(picture: Path, place: str | None = None) -> str:
         not_before=datetime.now(UTC),
     )
     lines = [
-        "There is no screen here, so this is the invented demo place in text."
+        say("There is no screen here, so this is the invented demo place in text.")
         if place is None
-        else "There is no screen here, so this is the place in text.",
+        else say("There is no screen here, so this is the place in text."),
         "",
         *plan_lines(site, found, Style()),
         "",
         _picture_line(picture, place),
-        "Every job runs without a screen: fullshell --help",
+        say("Every job runs without a screen: fullshell --help"),
     ]
     return "\n".join(lines) + "\n"
 
@@ -79,5 +80,5 @@ def _picture_line(picture: Path, place: str | None) -> str:
         require_window()
         draw_view(picture, place=place, today=None)
     except PlannerError as notice:  # the plans are worth having without it
-        return f"No picture of the window: {notice}"
-    return f"A picture of the window: {picture}"
+        return say("No picture of the window: {notice}", notice=notice)
+    return say("A picture of the window: {picture}", picture=picture)
