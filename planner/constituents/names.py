@@ -96,6 +96,12 @@ def find(name: str) -> Constituent:
     return table()[canonical(name)]
 
 
+def known(name: str) -> Constituent | None:
+    """Return the constituent of a name, None when there is none; looks for no near names."""
+    found = _canonical_by_key().get(_key(name))
+    return table()[found] if found is not None else None
+
+
 def near_names(name: str, count: int = 4) -> tuple[str, ...]:
     """Return up to `count` names that a person may have meant, nearest first."""
     from difflib import get_close_matches

@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from planner.constituents.names import UnknownConstituent, find
+from planner.constituents.names import known
 
 _TYPED: Final = str.maketrans({"º": "°", "˚": "°", "−": "-", "–": "-", "’": "'", "′": "'"})
 _UNIT: Final = re.compile(r"m|ft|cm|met(?:er|re)s?|feet|foot")
@@ -94,7 +94,7 @@ def _read(number: int, cells: Sequence[str]) -> Line:
             units += [_UNIT_WORDS.get(found[2], found[2])] if found[2] else []
         elif values and _UNIT.fullmatch(cell):
             units.append(cell)
-    name = next((known for cell in kept if (known := _name(cell)) is not None), None)
+    name = next((called for cell in kept if (called := _name(cell)) is not None), None)
     return Line(number, kept, name, tuple(values), tuple(units))
 
 
@@ -102,10 +102,8 @@ def _name(cell: str) -> str | None:
     if _VALUE.fullmatch(cell):
         return None
     for written in (cell, re.sub(r"[()\[\]*:]", "", cell)):
-        try:
-            return find(written).name
-        except UnknownConstituent:
-            continue
+        if found := known(written):
+            return found.name
     return None
 
 

@@ -24,6 +24,7 @@ _TYPES: Final = (
     (3.0, say("mixed, mainly diurnal: one or two very unequal tides a day")),
     (np.inf, say("diurnal: one tide a day")),
 )
+_MOST_KEPT: Final = 8
 
 
 @dataclass(frozen=True)
@@ -56,6 +57,10 @@ class WaterSummary:
     other_rule_differs_m: float
 
 
+# By the water alone, so that a new name or spot finds it. Oldest first.
+_kept: dict[tuple[Water, NodeRule, int], WaterSummary | None] = {}
+
+
 def form_number(water: Water) -> float:
     """Return (K1 + O1) / (M2 + S2) of a place, or of its reference place.
 
@@ -77,7 +82,22 @@ def tide_type(form: float) -> str:
 
 
 def summarise(tide: Tide, first_year: int = 2008) -> WaterSummary | None:
-    """Return the summary of a place; None where the water never turns."""
+    """Return the summary of a place; None where the water never turns.
+
+    Those of the last few waters are kept: whoever looks at a place, edits its spots and saves it
+    asks for the same one again and again.
+    """
+    key = (tide.site.water, tide.node_factors, first_year)
+    try:
+        return _kept[key]
+    except KeyError:
+        found = _kept[key] = _summary(tide, first_year)
+    for oldest in list(_kept)[:-_MOST_KEPT]:
+        _kept.pop(oldest, None)
+    return found
+
+
+def _summary(tide: Tide, first_year: int) -> WaterSummary | None:
     start = np.datetime64(f"{first_year}-01-01", "ms")
     stop = np.datetime64(f"{first_year + NODE_CYCLE_YEARS}-01-01", "ms")
     turns = tide.turns(start, stop)

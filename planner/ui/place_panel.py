@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QFormLayout,
@@ -39,16 +41,23 @@ class PlacePanel(QTabWidget):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self.report: PlaceReport | None = None
+        self._stale: set[QWidget] = set()
         self.state = bench.state
         self.setDocumentMode(True)
         self.setAccessibleName(say("What is known of the place"))
         self.tabBar().setAccessibleName(say("What is known of the place"))
         self.observed = ObservedPanel(bench)
-        self.addTab(self._make_water(), say("Water"))
-        self.addTab(self._make_spots(), say("Spots"))
-        self.addTab(self._make_constants(), say("Constants"))
-        self.addTab(self._make_rules(), say("Rules"))
+        self._showing: dict[QWidget, Callable[[PlaceReport], None]] = {}
+        for words, page, show in (
+            (say("Water"), self._make_water(), self._show_water),
+            (say("Spots"), self._make_spots(), self._show_spots),
+            (say("Constants"), self._make_constants(), self._show_constants),
+            (say("Rules"), self._make_rules(), self._show_rules),
+        ):
+            self.addTab(page, words)
+            self._showing[page] = show
         self.addTab(self.observed, say("Check against what you saw"))
+        self.currentChanged.connect(lambda _: self._show_tab())
         self.state.listen(self._state_changed)
 
     def _make_water(self) -> QWidget:
@@ -118,9 +127,18 @@ class PlacePanel(QTabWidget):
 
     def refresh(self) -> None:
         """Show the place anew, in the units and clock of the user."""
-        report, style = self.report, self.state.style
-        if report is None:
-            return
+        # Only the tab in front at once: the others when somebody turns to them.
+        self._stale = set(self._showing)
+        self._show_tab()
+
+    def _show_tab(self) -> None:
+        tab = self.currentWidget()
+        if self.report is not None and tab in self._stale:
+            self._stale.discard(tab)
+            self._showing[tab](self.report)
+
+    def _show_water(self, report: PlaceReport) -> None:
+        style = self.state.style
         while self.facts.rowCount():
             self.facts.removeRow(0)
         for label, value in fact_rows(report, style):
@@ -134,8 +152,8 @@ class PlacePanel(QTabWidget):
         self.month.show_report(report, style)
         self.turns.show(turn_rows(report, style))
         self.pointed.setText(self._month_text())
-        self._show_spots(report)
-        self._show_constants(report)
+
+    def _show_rules(self, report: PlaceReport) -> None:
         words = [body(text) for text in rules_texts(report.site, report.today)]
         words[0].setProperty("role", "heading")
         refill(self.rules, [caution(RULES_CAUTION), *words])

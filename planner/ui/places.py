@@ -215,6 +215,8 @@ class PlacesView(QWidget):
         # A sample belongs to the program: its copy is what the user edits.
         self.edit.setVisible(not entry.shipped)
         self.file.setVisible(not entry.shipped)
+        if self._right.currentWidget() is self.editor:
+            return  # which shows the water itself; the place is read anew when it is left
 
         def work(checkpoint: Checkpoint) -> _Opened:
             try:

@@ -111,6 +111,7 @@ def test_looking_at_a_place_does_not_open_it_but_enter_does(book: _Book) -> None
 
 def test_heights_follow_the_users_units_and_constants_are_largest_first(book: _Book) -> None:
     """The same constituent reads 0.470 in metres and 1.542 in feet (0.470 / 0.3048)."""
+    book.view.panel.setCurrentIndex(2)
     model = book.view.panel.constants
     first = [model.data(model.index(0, column)) for column in range(4)]
     assert first == ["M2", "0.470", "74.0", "12.42 h"]
@@ -122,6 +123,7 @@ def test_heights_follow_the_users_units_and_constants_are_largest_first(book: _B
 
 def test_spots_are_told_in_a_table_too(book: _Book) -> None:
     """What the picture shows can be read: depth, cover, hours bare."""
+    book.view.panel.setCurrentIndex(1)
     rows = book.view.panel.spot_rows
     assert rows.rowCount() == 6
     assert rows.data(rows.index(0, 0)) == "ramp flat"
@@ -331,19 +333,14 @@ def test_every_control_of_the_view_has_a_name(book: _Book) -> None:
     assert nameless == []
 
 
-def test_the_theme_reaches_the_charts(book: _Book) -> None:
+def test_the_theme_reaches_the_charts(app: QApplication, book: _Book) -> None:
     """Charts recolour while they are open."""
     from planner.ui import theme
 
-    app = QApplication.instance()
-    assert isinstance(app, QApplication)
-    try:
-        theme.apply(app, "dark")
-        book.bench.state.change(theme="dark")
-        month = book.view.panel.month
-        assert month.backgroundBrush().color().name() == theme.DARK.panel
-    finally:
-        theme.apply(app, "light")
+    theme.apply(app, "dark")
+    book.bench.state.change(theme="dark")
+    month = book.view.panel.month
+    assert month.backgroundBrush().color().name() == theme.DARK.panel
 
 
 def test_twelve_hour_clocks_reach_the_turns(qtbot: Any) -> None:
