@@ -157,7 +157,7 @@ def test_free_days_come_from_clicks_and_from_a_calendar(desk: _Desk, tmp_path: P
         "DTEND;VALUE=DATE:20261215\nEND:VEVENT\nEND:VCALENDAR\n"
     )
     free.take_days(calendar, "never")
-    desk.qtbot.waitUntil(lambda: "2 days more" in free.said.text(), timeout=30_000)
+    desk.qtbot.waitUntil(lambda: "2 more days" in free.said.text(), timeout=30_000)
     desk.save()
     saved = load_site(desk.path).free
     assert saved.weekdays == {5, 6}
