@@ -20,7 +20,7 @@ IN_WORDS: Final = {
     "trip": "trip",
     "place": "place",
     "spot": "spot",
-    "trap": say(say("trap's label")),
+    "trap": say("trap's label"),
     "design": say("kind of trap"),
     "bait": "bait",
     "set_at": say("set: date and time"),

@@ -14,9 +14,9 @@ from planner.intake.meanings import meaning_of
 from planner.words import say
 
 SEPARATORS: Final = {
-    ",": say(say("commas")),
-    ";": say(say("semicolons")),
-    "\t": say(say("tabs")),
+    ",": say("commas"),
+    ";": say("semicolons"),
+    "\t": say("tabs"),
     "|": say("upright strokes"),
 }
 ENCODINGS: Final = {

@@ -1,0 +1,81 @@
+"""The languages of the program: which there are, which is wanted, and setting it.
+
+A language is a file of Qt's translation system in `resources/languages`: `es.ts`, edited by people,
+and `es.qm`, made from it by `packaging/languages.py`. English is in the code.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QLibraryInfo, QLocale, QTranslator
+
+from planner.assets import resource
+from planner.ui.settings import read_settings
+from planner.words import Language, speak, spoken
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QApplication
+
+CONTEXT = "Fullshell"
+# Two texts that a language file gives and the program never says: text and sense.
+ITS_NAME = ("English", "the name of this language")
+PERCENT = ("%", "after a number")
+
+
+def languages() -> dict[str, str]:
+    """Return the languages there are: their code and the name that their readers call them."""
+    codes = sorted(each.stem for each in resource("languages").glob("*.qm"))
+    return {"en": "English", **{code: _look_up(code)(*ITS_NAME) for code in codes}}
+
+
+def wanted() -> str:
+    """Return the language to use: FULLSHELL_LANGUAGE, else the setting, else the system's."""
+    for code in (os.environ.get("FULLSHELL_LANGUAGE", ""), read_settings().language):
+        if code in languages():
+            return code
+    system = QLocale.system().name().partition("_")[0]
+    return system if system in languages() else "en"
+
+
+def use(code: str) -> None:
+    """Speak a language from now on. Texts made before stay as they are."""
+    if code == "en":
+        speak(None)
+        return
+    look_up = _look_up(code)
+    habits = _habits(code)
+    speak(
+        Language(
+            code=code,
+            look_up=look_up,
+            decimal=habits.decimalPoint(),
+            group=habits.groupSeparator(),
+            percent=look_up(*PERCENT),
+        )
+    )
+
+
+def dress(app: QApplication) -> None:
+    """Let Qt's own texts and its fields of numbers and dates follow the language in use."""
+    habits = _habits(spoken())
+    QLocale.setDefault(habits)
+    app.setLayoutDirection(habits.textDirection())
+    own = QTranslator(app)
+    folder = QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
+    if own.load(f"qtbase_{spoken()}", folder):
+        app.installTranslator(own)
+
+
+def _habits(code: str) -> QLocale:
+    """Return how numbers are written: as in the user's country where it speaks the language."""
+    system = QLocale.system()
+    return system if system.name().partition("_")[0] == code else QLocale(code)
+
+
+def _look_up(code: str) -> Callable[[str, str], str]:
+    texts = QTranslator()
+    texts.load(str(resource("languages", f"{code}.qm")))
+    return lambda text, sense: texts.translate(CONTEXT, text, sense) or ""
