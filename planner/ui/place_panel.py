@@ -29,6 +29,7 @@ from planner.ui.places_text import (
     spot_rows,
     turn_rows,
 )
+from planner.ui.span_panel import SpanPanel
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
@@ -46,7 +47,7 @@ class PlacePanel(QTabWidget):
         self.setDocumentMode(True)
         self.setAccessibleName(say("What is known of the place"))
         self.tabBar().setAccessibleName(say("What is known of the place"))
-        self.observed = ObservedPanel(bench)
+        self.span, self.observed = SpanPanel(bench), ObservedPanel(bench)
         self._showing: dict[QWidget, Callable[[PlaceReport], None]] = {}
         for words, page, show in (
             (say("Water"), self._make_water(), self._show_water),
@@ -56,6 +57,7 @@ class PlacePanel(QTabWidget):
         ):
             self.addTab(page, words)
             self._showing[page] = show
+        self.addTab(self.span, say("Any dates"))
         self.addTab(self.observed, say("Check against what you saw"))
         self.currentChanged.connect(lambda _: self._show_tab())
         self.state.listen(self._state_changed)
@@ -122,6 +124,7 @@ class PlacePanel(QTabWidget):
     def show_report(self, report: PlaceReport) -> None:
         """Show another place."""
         self.report = report
+        self.span.show_site(report.site)
         self.observed.show_site(report.site)
         self.refresh()
 

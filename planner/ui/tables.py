@@ -77,7 +77,7 @@ class RowsModel(QAbstractTableModel):
         return side | Qt.AlignmentFlag.AlignVCenter
 
 
-def rows_table(model: RowsModel, name: str, wide: int | None = None) -> QTableView:
+def rows_table(model: QAbstractTableModel, name: str, wide: int | None = None) -> QTableView:
     """Return a read-only table of a model; the column `wide` takes the room that is left."""
     table = QTableView()
     table.setModel(model)

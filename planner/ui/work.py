@@ -78,6 +78,10 @@ class Desk(QObject):
         for job in tuple(self._running.values()):
             self._finish(job)
 
+    def has(self, key: str) -> bool:
+        """Whether a job of a key is waiting or running."""
+        return key in self._running
+
     @property
     def idle(self) -> bool:
         """Whether nothing is running."""
