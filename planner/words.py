@@ -2,7 +2,7 @@
 
 `say` takes the English text, finds it in the language that was set with `speak`, and fills in
 its values by that language's habits of numbers and dates. The language is set before the rest of
-the program is imported (`planner.cli.entry`), so that headings made at import are in it too.
+the program is imported (`planner.cli.main`), so that headings made at import are in it too.
 """
 
 from __future__ import annotations

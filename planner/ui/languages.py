@@ -1,4 +1,4 @@
-"""The languages of the program: which there are, which is wanted, and setting it.
+"""The languages of the program by name, and setting one.
 
 A language is a file of Qt's translation system in `resources/languages`: `es.ts`, edited by people,
 and `es.qm`, made from it by `packaging/languages.py`. English is in the code.
@@ -6,14 +6,13 @@ and `es.qm`, made from it by `packaging/languages.py`. English is in the code.
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QLibraryInfo, QLocale, QTranslator
 
 from planner.assets import resource
-from planner.ui.settings import read_settings
+from planner.ui.language_choice import ENGLISH, codes
 from planner.words import Language, speak, spoken
 
 if TYPE_CHECKING:
@@ -27,22 +26,13 @@ PERCENT = ("%", "after a number")
 
 def languages() -> dict[str, str]:
     """Return the languages there are: their code and the name that their readers call them."""
-    codes = sorted(each.stem for each in resource("languages").glob("*.qm"))
-    return {"en": "English", **{code: _look_up(code)(*ITS_NAME) for code in codes}}
-
-
-def wanted() -> str:
-    """Return the language to use: FULLSHELL_LANGUAGE, else the setting, else the system's."""
-    for code in (os.environ.get("FULLSHELL_LANGUAGE", ""), read_settings().language):
-        if code in languages():
-            return code
-    system = QLocale.system().name().partition("_")[0]
-    return system if system in languages() else "en"
+    own = {code: _look_up(code)(*ITS_NAME) for code in codes() if code != ENGLISH}
+    return {ENGLISH: "English", **own}
 
 
 def use(code: str) -> None:
     """Speak a language from now on. Texts made before stay as they are."""
-    if code == "en":
+    if code == ENGLISH:
         speak(None)
         return
     look_up = _look_up(code)

@@ -21,7 +21,8 @@ class ViewState:
 
     day: the selected local day. plan: rank of the chosen plan, None before there is one.
     as_table: whether the strip is shown as a table of the same days. care_points: the
-    difference in light crabs of 100 that the user finds worth caring about.
+    difference in light crabs of 100 that the user finds worth caring about. language: the code
+    of the language chosen for the next start, "" for the system's.
     """
 
     today: date
@@ -32,6 +33,7 @@ class ViewState:
     care_points: int = 10
     style: Style = field(default_factory=Style)
     theme: ThemeChoice = "system"
+    language: str = ""
     _listeners: list[Listener] = field(default_factory=list, repr=False, compare=False)
 
     def listen(self, listener: Listener) -> None:
