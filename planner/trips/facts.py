@@ -40,6 +40,7 @@ class Facts:
     water_c: expected water temperature on the day of the haul, NaN where unknown.
     activity: how active crabs are in that water, 0 to 1.
     latest_full_keepers: the expected count when the set begins at latest_set_at.
+    season: time of year of the haul as an angle (radians).
     """
 
     set_at: datetime
@@ -50,6 +51,7 @@ class Facts:
     traps: int
     full_keepers: Interval
     latest_full_keepers: float
+    season: float
     light_share: Interval
     water_c: float
     activity: float

@@ -14,7 +14,8 @@ from planner.logbook import Log
 from planner.phrasing import Style
 from planner.tides import Tide
 from planner.trips.candidates import STEP, Ints, find_candidates
-from planner.trips.catch import activity_at, learn_catch, trip_catches
+from planner.trips.catch import learn_catch
+from planner.trips.catch_record import activity_at, plan_mix, season_angle, trip_catches
 from planner.trips.choosing import Windows, Wishes, best_of_each, find_windows, fold
 from planner.trips.facts import Facts, least_cover, turns_within
 from planner.trips.outlook import Outlook
@@ -72,15 +73,18 @@ class Search:
             tide=tide,
             not_before=None if not_before is None else to_utc64(not_before),
         )
-        self.catch = learn_catch(trip_catches(site, log.hauls if log else ()), seed)
+        mix = plan_mix(site, log)
+        self.catch = learn_catch(trip_catches(site, log.hauls if log else ()), seed, mix)
         soaks_h = np.arange(max(self.candidates.max_steps, 0) + 1.0) * _STEP_H
-        self._per_trap = self.catch.per_trap(soaks_h)
+        self._per_trap = self.catch.per_trap(soaks_h) * self.catch.effects.traps_mean()
         self._tide = tide
         self._seed = seed
         self._edges = day_edges(outlook.days[0], outlook.days[-1], site.zone)
         self._windows = find_windows(self.candidates)
         self._day = self.candidates.day
         self._activity = activity_at(outlook.forecast.water_c, site.species)
+        self._seasons = np.array([season_angle(from_utc64(edge)) for edge in self._edges[:-1]])
+        self._season = self.catch.effects.season_means(self._seasons)
         most = site.rules.max_traps
         self.traps = site.habits.traps if most is None else min(site.habits.traps, most)
 
@@ -157,10 +161,10 @@ class Search:
 
     def _worth(self, sets: Ints, hauls: Ints) -> Floats:
         """Return the expected full keepers, shape (n,), of sets and hauls on the grid."""
-        full_share = 1 - self.outlook.forecast.light_share.mean[self._day[hauls]]
-        worth: Floats = (
-            self.traps * self._per_trap[hauls - sets] * self._active(sets, hauls) * full_share
-        )
+        day = self._day[hauls]
+        full_share = 1 - self.outlook.forecast.light_share.mean[day]
+        caught = self.traps * self._per_trap[hauls - sets] * self._active(sets, hauls)
+        worth: Floats = caught * self._season[day] * full_share
         return worth
 
     def _active(self, sets: Ints, hauls: Ints) -> Floats:
@@ -213,7 +217,9 @@ class Search:
         found, site = self.candidates, self.outlook.site
         one = windows.take(np.array([at]))
         first, last, haul = (int(index[0]) for index in (one.first_set, one.last_set, one.haul))
-        light = self.outlook.forecast.light_share.at(int(self._day[haul]))
+        day = int(self._day[haul])
+        light = self.outlook.forecast.light_share.at(day)
+        season = float(self._seasons[day])
         soak_h = (haul - first) * _STEP_H
         active = float(self._active(one.first_set, one.haul)[0])
         cover = least_cover(site, self._tide, found.times[first], found.haul_ends[haul])
@@ -224,10 +230,13 @@ class Search:
             haul_end=from_utc64(found.haul_ends[haul]),
             soak_h=soak_h,
             traps=self.traps,
-            full_keepers=self.catch.full_keepers(soak_h, self.traps, active, light, self._seed),
+            full_keepers=self.catch.full_keepers(
+                soak_h, self.traps, active, light, self._seed, season
+            ),
             latest_full_keepers=float(self._worth(one.last_set, one.haul)[0]),
+            season=season,
             light_share=light,
-            water_c=float(self.outlook.forecast.water_c[self._day[haul]]),
+            water_c=float(self.outlook.forecast.water_c[day]),
             activity=active,
             cover=cover,
             ramp_spare_m=self._ramp_spare_m(first, haul),

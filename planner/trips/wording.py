@@ -25,6 +25,7 @@ from planner.sites.site import Site
 from planner.trips.allowed import why_closed
 from planner.trips.catch import REFERENCE_SOAK_H, CatchModel
 from planner.trips.choosing import Wishes
+from planner.trips.effect_words import effect_texts
 from planner.trips.facts import Facts
 from planner.words import counted, say
 
@@ -39,8 +40,8 @@ _SLIM_COVER_M = 0.5
 _TIGHT_DAYLIGHT_H = 0.5
 _STILL_M = 0.03
 _NUMBERS = (
-    "no", "one", "two", "three", "four", "five", "six",
-    "seven", "eight", "nine", "ten", "eleven", "twelve",
+    say("no"), say("one"), say("two"), say("three"), say("four"), say("five"), say("six"),
+    say("seven"), say("eight"), say("nine"), say("ten"), say("eleven"), say("twelve"),
 )  # fmt: skip
 
 
@@ -60,6 +61,7 @@ def reasons(
         source=source,
     )
     yield say("Light crabs {light}.", light=light_text(facts.light_share))
+    yield from effect_texts(catch.effects, facts.season)
     if facts.soak_h > _LONG_SOAK_H:
         yield _soak_text(facts, catch)
     if facts.latest_set_at > facts.set_at:

@@ -12,20 +12,21 @@ from made_waters import made_site
 
 from planner.estimates import Interval
 from planner.logbook.entries import Haul
-from planner.trips.catch import (
-    TripCatch,
-    activity_at,
-    learn_catch,
-    saturation,
-    trip_catches,
-)
+from planner.trips.catch import learn_catch, saturation
+from planner.trips.catch_record import TripCatch, activity_at, trip_catches
 
 DAY_SOAK = np.array([24.0])
 LIGHT = Interval(0.15, 0.08, 0.25)
 
 
 def logged(rates: float, trips: int, traps: int = 12, soak_h: float = 24.0) -> list[TripCatch]:
-    return [TripCatch(round(rates * traps), np.full(traps, soak_h), 1.0) for _ in range(trips)]
+    return [counted(round(rates * traps), soak_h, 1.0, traps) for _ in range(trips)]
+
+
+def counted(keepers: int, soak_h: float, activity: float = 1.0, traps: int = 12) -> TripCatch:
+    """Return a trip whose keepers fell to its traps as evenly as can be."""
+    each = np.array([keepers // traps + (at < keepers % traps) for at in range(traps)], float)
+    return TripCatch(each, np.full(traps, soak_h), activity)
 
 
 def test_the_prior_is_the_published_rate() -> None:
@@ -80,7 +81,7 @@ def test_intervals_hold_what_a_trip_really_gives() -> None:
         for soak_h in soaks_h[:-1]:
             mean = 12 * rate * saturation(np.array([soak_h]), np.array([half_h]))[0]
             count = rng.poisson(mean * rng.gamma(k, 1 / k))
-            trips.append(TripCatch(int(count), np.full(12, soak_h), 1.0))
+            trips.append(counted(int(count), soak_h))
         model = learn_catch(trips, seed=trial)
         mean = 12 * rate * saturation(soaks_h[-1:], np.array([half_h]))[0]
         caught = rng.poisson(mean * rng.gamma(k, 1 / k))
@@ -158,16 +159,16 @@ def test_only_hauls_with_a_count_and_a_soak_speak() -> None:
     ]
     trips = trip_catches(made_site(), hauls)
     assert len(trips) == 1
-    assert trips[0].keepers == 3
+    assert trips[0].total == 3
     assert trips[0].soaks_h.tolist() == [20.0, 20.0]
     turned = trip_catches(made_site(), hauls[::-1])
-    assert turned[0].keepers == 3
+    assert turned[0].total == 3
 
 
 def test_a_winter_trip_without_crabs_does_not_condemn_the_summer() -> None:
     """A poor catch in cold water is put down to the cold, not to the place."""
-    cold = [TripCatch(0, np.full(12, 24.0), 0.02) for _ in range(3)]
-    warm = [TripCatch(0, np.full(12, 24.0), 1.0) for _ in range(3)]
+    cold = [counted(0, 24.0, 0.02) for _ in range(3)]
+    warm = [counted(0, 24.0) for _ in range(3)]
     after_cold, after_warm = (
         learn_catch(trips, seed=1).per_trap(DAY_SOAK)[0] for trips in (cold, warm)
     )

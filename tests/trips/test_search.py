@@ -21,7 +21,8 @@ from planner.phrasing import Style
 from planner.sites.site import Closure, FreeTime, Habits, Rules, Site, Spot
 from planner.trips import Outlook, Plan, Search, Wishes, plan_trips
 from planner.trips.candidates import LIMITS
-from planner.trips.catch import activity_at, learn_catch
+from planner.trips.catch import learn_catch
+from planner.trips.catch_record import activity_at
 from planner.trips.choosing import find_windows
 from planner.trips.plan import AS_GOOD
 

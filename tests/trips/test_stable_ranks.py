@@ -23,10 +23,13 @@ FIRST, LAST = date(2026, 6, 1), date(2026, 6, 21)
 SPOTS = (Spot("grass edge", 1.8, 0.35), Spot("channel lip", 2.6, 0.35))
 
 
-def plans_with(hauls: Sequence[Haul]) -> tuple[Plan, ...]:
+def search_with(hauls: Sequence[Haul]) -> Search:
     outlook = made_outlook(made_site(spots=SPOTS), FIRST, LAST)
-    search = Search(outlook, log=Log(tuple(hauls)), tide=MadeTide())
-    return search.plans(8, Wishes(), Style(), None).plans
+    return Search(outlook, log=Log(tuple(hauls)), tide=MadeTide())
+
+
+def plans_with(hauls: Sequence[Haul]) -> tuple[Plan, ...]:
+    return search_with(hauls).plans(8, Wishes(), Style(), None).plans
 
 
 def hauls_of(trips: int) -> list[Haul]:
@@ -74,10 +77,17 @@ def test_the_order_of_the_rows_of_a_log_changes_no_plan() -> None:
 
 
 def test_one_more_trip_like_the_others_moves_no_rank_and_no_number_much() -> None:
-    """The seed stays, so a log that grows moves plans by what it says and not by new draws."""
-    before, after = (plans_with(hauls_of(trips)) for trips in (11, 12))
-    assert [(p.set_at, p.haul_at) for p in before] == [(p.set_at, p.haul_at) for p in after]
-    for one, other in zip(before, after, strict=True):
-        assert one.full_keepers.mean == pytest.approx(other.full_keepers.mean, rel=0.05)
-        assert one.full_keepers.low == pytest.approx(other.full_keepers.low, rel=0.1, abs=2)
-        assert one.full_keepers.high == pytest.approx(other.full_keepers.high, rel=0.1, abs=2)
+    """The seed stays, so a log that grows moves plans by what it says and not by new draws.
+
+    Plans that no one could tell apart, by half a crab of dozens, may change places.
+    """
+    before, after = plans_with(hauls_of(11)), plans_with(hauls_of(12))
+    search = search_with(hauls_of(12))
+    for one, in_its_place in zip(before, after, strict=True):
+        now = search.plan_near(one.set_at, one.haul_at)
+        assert now is not None
+        assert (now.set_at, now.haul_at) == (one.set_at, one.haul_at)
+        assert now.full_keepers.mean == pytest.approx(in_its_place.full_keepers.mean, abs=0.5)
+        assert one.full_keepers.mean == pytest.approx(now.full_keepers.mean, rel=0.05)
+        assert one.full_keepers.low == pytest.approx(now.full_keepers.low, rel=0.1, abs=2)
+        assert one.full_keepers.high == pytest.approx(now.full_keepers.high, rel=0.1, abs=2)
