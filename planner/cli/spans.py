@@ -17,6 +17,7 @@ from planner.words import say
 
 YEARS = (1, 9998)  # a day either side must still be a date
 MAX_DAYS = 3660
+MAX_TIDE_DAYS = 73_500  # every year that tides are computed for
 MAX_VALUES = 1_000_000
 
 _STEP = re.compile(r"(\d+(?:\.\d+)?) ?(s|sec|m|min|h|hour|hours|d|day|days)")
@@ -129,7 +130,7 @@ def instant_span(
     first = start or f"{begin.astimezone(zone):%Y-%m-%d}"
     last = stop or f"{end.astimezone(zone):%Y-%m-%d}"
     _require_order(first, last, begin > end, start is None)
-    _require_days(first, last, math.ceil((end - begin) / timedelta(days=1)), MAX_DAYS)
+    _require_days(first, last, math.ceil((end - begin) / timedelta(days=1)), MAX_TIDE_DAYS)
     return InstantSpan(begin, end)
 
 

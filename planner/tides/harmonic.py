@@ -36,6 +36,9 @@ _TURN_ANCHOR_MS: Final = 433_579
 # An hour keeps turns apart from each other as long as the two years' times of one turn
 # differ by less than 80 minutes, and moves no turn more than half their difference.
 _HANDOVER_MS: Final = MS_PER_HOUR
+# Turns of a longer span are sought a part at a time, to bound memory: 200 years have seven
+# million points of the grid.
+_LONGEST_SEARCH_MS: Final = 20 * MS_PER_YEAR
 _SPANS_KEPT: Final = 8
 
 
@@ -130,6 +133,10 @@ class HarmonicCurve:
     def _find_turns(self, start_ms: int, stop_ms: int) -> TurnList:
         if not self._constituents.members or stop_ms <= start_ms:
             return TurnList.empty()
+        edges = [*range(start_ms, stop_ms, _LONGEST_SEARCH_MS), stop_ms]
+        return TurnList.joined([self._search(*pair) for pair in pairwise(edges)])
+
+    def _search(self, start_ms: int, stop_ms: int) -> TurnList:
         first = (start_ms - _TURN_ANCHOR_MS) // _TURN_STEP_MS
         last = -((_TURN_ANCHOR_MS - stop_ms) // _TURN_STEP_MS)
         grid = _TURN_ANCHOR_MS + np.arange(first - 1, last + 2) * _TURN_STEP_MS

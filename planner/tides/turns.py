@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -22,6 +23,17 @@ class TurnList:
     def empty(cls) -> TurnList:
         """Return no turns."""
         return cls(np.empty(0, dtype=np.int64), np.empty(0), np.empty(0, dtype=np.bool_))
+
+    @classmethod
+    def joined(cls, parts: Sequence[TurnList]) -> TurnList:
+        """Return the turns of neighbouring spans, at least one, as those of the whole."""
+        if len(parts) == 1:
+            return parts[0]
+        return cls(
+            np.concatenate([each.t_ms for each in parts]),
+            np.concatenate([each.heights_m for each in parts]),
+            np.concatenate([each.is_high for each in parts]),
+        )
 
     def within(self, start_ms: int, stop_ms: int) -> TurnList:
         """Return the turns with start <= time < stop."""

@@ -198,8 +198,13 @@ def test_every_new_year_of_two_centuries_is_passed_without_a_phantom(number: str
 
 @pytest.mark.slow
 def test_a_hundred_years_of_turns() -> None:
-    """1,411 turns a year for a century, alternating throughout."""
+    """1,411 turns a year for a century, alternating throughout, the same as year by year."""
     tide = station("8443970")
     turns = tide.turns(utc("1950-01-01"), utc("2050-01-01"))
     _assert_sound(tide, turns)
+    years = [utc(f"{year}-01-01") for year in range(1950, 2051)]
+    apart = Tide(tide.site)
+    assert (
+        np.concatenate([apart.turns(*pair).times for pair in pairwise(years)]) == turns.times
+    ).all()
     assert len(turns.times) == pytest.approx(100 * 1411.5, abs=60)
