@@ -12,14 +12,22 @@ from __future__ import annotations
 import json
 import os
 import sys
-from datetime import date
+import tempfile
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from datetime import date, timedelta
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Final, TypeVar
 
 if TYPE_CHECKING:
+    import newcomer
     from PySide6.QtWidgets import QWidget
 
     from planner.ui.picture import Shot
+    from planner.ui.state import ViewName
+    from planner.ui.window import MainWindow
 
 FOLDER: Final = Path(__file__).parents[1] / "docs" / "pictures"
 SHOWN: Final = FOLDER / "shown.json"
@@ -30,28 +38,112 @@ Controls = dict[str, list[str]]
 Kind = TypeVar("Kind", bound="QWidget")
 
 
-def shots() -> dict[str, Shot]:
-    """Return the views that the guides show, by the name of the picture."""
-    from planner.ui.picture import Shot
+@dataclass(frozen=True)
+class Picture:
+    """A view of the demo place as a guide shows it. tab: the tab to be in front, by its words."""
 
-    return {
-        "window": Shot(view="dates", today=TODAY),
-        "load-up": Shot(view="load", today=TODAY),
-    }
+    view: ViewName
+    tab: str = ""
+    day: date | None = None
+
+    def shot(self) -> Shot:
+        """Return what to draw."""
+        from planner.ui.picture import Shot
+
+        return Shot(view=self.view, today=TODAY, own_log=True)
+
+    def prepare(self, window: MainWindow) -> None:
+        """Choose the day, and turn to the tab."""
+        from PySide6.QtWidgets import QTabWidget
+
+        if self.day is not None:
+            window.state.change(day=self.day)
+        for tabs in window.findChildren(QTabWidget):
+            for at in range(tabs.count()):
+                if self.tab and tabs.tabText(at) == self.tab and tabs.isVisible():
+                    tabs.setCurrentIndex(at)
 
 
-def draw_all(folder: Path) -> dict[str, Controls]:
-    """Draw every view into a folder and return what can be pressed, chosen and read on each."""
+# Every view that a guide shows, by the name of its picture.
+PICTURES: Final = {
+    "window": Picture("dates"),
+    "past-trips": Picture("dates", "Past trips like it", date(2026, 11, 8)),
+    "load-up": Picture("load"),
+    "log-hauls": Picture("hauls"),
+    "weigh-evidence": Picture("evidence"),
+    "moon-and-season": Picture("evidence", "Moon and season"),
+    "how-forecasts-did": Picture("evidence", "How forecasts did"),
+    "traps-compared": Picture("evidence", "Traps compared"),
+    "place-book": Picture("places"),
+    "check-water": Picture("places", "Check against what you saw"),
+}
+
+
+def draw_all(folder: Path, look: Callable[[str, QWidget], None]) -> None:
+    """Draw every view into a folder; `look` is called with each name and window.
+
+    The log is a copy of the demo's in a home of its own, so that it can be written in.
+    """
     from planner.ui.picture import draw
 
-    shown: dict[str, Controls] = {}
-    for name, shot in shots().items():
+    with home_of_its_own():
+        watch_the_water()
+        for name, each in PICTURES.items():
+            draw(folder / f"{name}.png", each.shot(), partial(look, name), each.prepare)
 
-        def keep(window: QWidget, name: str = name) -> None:
-            shown[name] = controls(window)
 
-        draw(folder / f"{name}.png", shot, keep)
-    return shown
+def draw_path(folder: Path, look: Callable[[str, QWidget], None]) -> newcomer.Read:
+    """Draw the newcomer's path into a folder, and return what was read on it."""
+    import newcomer
+
+    from planner.ui import theme
+    from planner.ui.app import make_app
+
+    def show(name: str, window: QWidget) -> None:
+        window.grab().save(str(folder / f"{name}.png"))
+        look(name, window)
+
+    theme.apply(make_app(), "light")
+    with home_of_its_own():
+        return newcomer.walk(show)
+
+
+def watch_the_water() -> None:
+    """Enter eight high and low waters as somebody saw them who lives 40 minutes further in."""
+    import numpy as np
+
+    from planner.assets import demo_place
+    from planner.clock import from_utc64
+    from planner.sites import load_site
+    from planner.tides import Tide
+    from planner.ui.observed_rows import seen_file, write_cells
+
+    site = load_site(demo_place())
+    start = np.datetime64(TODAY - timedelta(days=9), "ms")
+    turns = Tide(site).turns(start, start + np.timedelta64(9, "D"))
+    rows = []
+    for number in range(1, 32, 4):
+        strays_min = 40 + 6 * (number % 3 - 1)
+        seen = turns.times[number] + np.timedelta64(strays_min, "m")
+        at = from_utc64(seen).astimezone(site.zone)
+        height = f"{turns.heights[number] + 0.03 * (number % 5 - 2):.2f}"
+        rows.append((f"{at:%Y-%m-%d %H:%M}", height, "high" if turns.is_high[number] else "low"))
+    write_cells(seen_file(site.name), rows)
+
+
+@contextmanager
+def home_of_its_own() -> Iterator[None]:
+    """Put the user's data into a folder that is gone afterwards."""
+    before = os.environ.get("FULLSHELL_HOME")
+    with tempfile.TemporaryDirectory() as folder:
+        os.environ["FULLSHELL_HOME"] = folder
+        try:
+            yield
+        finally:
+            if before is None:
+                del os.environ["FULLSHELL_HOME"]
+            else:
+                os.environ["FULLSHELL_HOME"] = before
 
 
 def controls(window: QWidget) -> Controls:
@@ -107,7 +199,13 @@ def draw_sheet(out: Path) -> None:
 def main() -> None:
     """Draw everything into the guides' folder."""
     os.environ["QT_QPA_PLATFORM"] = "offscreen"
-    shown = draw_all(FOLDER)
+    shown: dict[str, Controls] = {}
+
+    def look(name: str, window: QWidget) -> None:
+        shown[name] = controls(window)
+
+    draw_all(FOLDER, look)
+    draw_path(FOLDER, look)
     draw_sheet(FOLDER / "trip-sheet.png")
     SHOWN.write_text(json.dumps(shown, indent=1) + "\n", encoding="utf-8")
 

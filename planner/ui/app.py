@@ -90,9 +90,9 @@ def _run(app: QApplication, faults: FaultCatcher, crash: str, place: str | None)
     # something drawn on a chart, ends on a worker. While this lives, cycles end on this thread.
     collector = GarbageCollector()
     window = MainWindow(bench)
-    faults.facts = window.facts
-    faults.fault.connect(window.show_fault)
-    faults.again.connect(window.show_fault_again)
+    faults.facts = window.faults.facts
+    faults.fault.connect(window.faults.show)
+    faults.again.connect(window.faults.again)
     window.resize(1280, 800)
     window.show()
     # What is there by now stays to the end: looking through it again and again takes time that
@@ -105,7 +105,7 @@ def _run(app: QApplication, faults: FaultCatcher, crash: str, place: str | None)
     if remark:
         bench.notice.emit(remark)
     if crash:
-        window.show_crash(crash)
+        window.faults.show_crash(crash)
     status = app.exec()
     del collector
     write_settings(

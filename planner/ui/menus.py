@@ -37,7 +37,7 @@ class Menus:
         self.undo = self._add(edit, "&Undo", self.bench.undo, Keys.Undo)
         self.redo = self._add(edit, "&Redo", self.bench.redo, Keys.Redo)
         self._fill_view(views)
-        self._add(self._menu("&Help"), say("&About Fullshell"), window.about)
+        self._fill_help()
         self.bench.log_changed.connect(self.name_undo)
         self.state.listen(self._mark)
         self.name_undo()
@@ -78,6 +78,15 @@ class Menus:
                 group.addAction(action)
                 self._mark_when(action, partial(self._is_style, name, value))
             inside.addSeparator()
+
+    def _fill_help(self) -> None:
+        menu, help_ = self._menu(say("&Help")), self._window.help
+        self._add(menu, say("&Help with this view"), help_.of_view, "F1")
+        self._add(menu, say("&Contents of the guide"), help_.contents)
+        self._add(menu, say("&Questions and answers"), help_.questions)
+        menu.addSeparator()
+        self._add(menu, say("Check this &installation…"), help_.check)
+        self._add(menu, say("&About Fullshell"), self._window.about)
 
     def _add(
         self,

@@ -18,12 +18,15 @@ from planner.words import say
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
+    from planner.ui.window import MainWindow
+
 
 @dataclass(frozen=True)
 class Shot:
     """What to draw: a view of a place and a log, in a theme and size, as on a day.
 
     place: file or name, None for the demo with its log. size: width and height in pixels.
+    own_log: show the user's own log of the place, which can be written in, instead of `log`.
     """
 
     view: ViewName = "dates"
@@ -33,12 +36,19 @@ class Shot:
     size: tuple[int, int] = (1280, 800)
     today: date | None = None
     style: Style = field(default_factory=Style)
+    own_log: bool = False
 
 
-def draw(out: Path, shot: Shot, look: Callable[[QWidget], None] | None = None) -> None:
+def draw(
+    out: Path,
+    shot: Shot,
+    look: Callable[[QWidget], None] | None = None,
+    act: Callable[[MainWindow], None] | None = None,
+) -> None:
     """Draw the window to an image file (PNG by its name); nothing of the user's is changed.
 
-    look: called with the window as it was drawn, before it is closed.
+    act: what to do in the window before it is drawn. look: called with the window as it was
+    drawn, before it is closed.
     Raises PlannerError when the place or log cannot be read or the file not be written.
     """
     # Before the application object exists; a screen, where there is one, is not needed.
@@ -69,7 +79,8 @@ def draw(out: Path, shot: Shot, look: Callable[[QWidget], None] | None = None) -
     window.show()
     demo = demo_source()
     if shot.place is None:
-        bench.open(Source(demo.place, log=shot.log or demo_log(), demo=True))
+        log = None if shot.own_log else shot.log or demo_log()
+        bench.open(Source(demo.place, log=log, demo=True))
     else:
         bench.open(Source(shot.place, log=shot.log, keep=False))
     try:
@@ -78,6 +89,9 @@ def draw(out: Path, shot: Shot, look: Callable[[QWidget], None] | None = None) -
             raise faults[0]
         if troubles:
             raise PlannerError("\n".join(troubles))
+        if act is not None:
+            act(window)
+            _settle(bench)
         # Layouts and charts settle over a few turns of the event loop.
         for _ in range(10):
             app.processEvents()

@@ -210,7 +210,8 @@ class PlacesView(QWidget):
             return
         path = entry.path
         self.name.setText(entry.name)
-        self.kind.setText(f"{kind_text(entry)}: {path}")
+        # Where a sample lies is of no use: its copy is what the user edits.
+        self.kind.setText(kind_text(entry) if entry.shipped else f"{kind_text(entry)}: {path}")
         self.copy.setVisible(entry.shipped)
         # A sample belongs to the program: its copy is what the user edits.
         self.edit.setVisible(not entry.shipped)

@@ -3,40 +3,86 @@
 from __future__ import annotations
 
 import json
+import os
 import re
+import tempfile
 from pathlib import Path
 
 import pictures
 import pytest
 from PySide6.QtGui import QImage
+from PySide6.QtWidgets import QApplication, QWidget
 
 ROOT = Path(__file__).parents[2]
 
 
-@pytest.mark.usefixtures("qapp")
-def test_the_pictures_show_what_the_window_has(tmp_path: Path) -> None:
+class Drawn:
+    """Every picture, drawn once: what is on each, every word of it, and the newcomer's reading."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self.shown: dict[str, pictures.Controls] = {}
+        self.words: dict[str, str] = {}
+        pictures.draw_all(folder, self._look)
+        self.read = pictures.draw_path(folder, self._look)
+
+    def _look(self, name: str, window: QWidget) -> None:
+        self.shown[name] = pictures.controls(window)
+        self.words[name] = pictures.words(window)
+
+
+@pytest.fixture(scope="module")
+def drawn(qapp: QApplication, tmp_path_factory: pytest.TempPathFactory) -> Drawn:
+    """Draw them into the folder that FULLSHELL_PICTURES names, else into one that is let go."""
+    folder = Path(os.environ.get("FULLSHELL_PICTURES") or tmp_path_factory.mktemp("pictures"))
+    folder.mkdir(parents=True, exist_ok=True)
+    return Drawn(folder)
+
+
+def test_the_pictures_show_what_the_window_has(drawn: Drawn) -> None:
     """Protects a reader from looking for a button that is gone. When this fails, look at the
     views, then run packaging/pictures.py and look at the pictures."""
-    shown = pictures.draw_all(tmp_path)
-    assert shown == json.loads(pictures.SHOWN.read_text("utf-8"))
-    for name, shot in pictures.shots().items():
+    assert drawn.shown == json.loads(pictures.SHOWN.read_text("utf-8"))
+    for name in drawn.shown:
         kept = QImage(str(pictures.FOLDER / f"{name}.png"))
-        assert (kept.width(), kept.height()) == shot.size
+        assert kept.size() == QImage(str(drawn.folder / f"{name}.png")).size()
 
 
-@pytest.mark.usefixtures("qapp")
-def test_no_picture_shows_a_path_of_the_machine(tmp_path: Path) -> None:
+def test_no_picture_shows_a_path_of_the_machine(drawn: Drawn) -> None:
     """Protects whoever draws them: no folder of theirs stands on a view."""
-    from planner.ui.picture import draw
+    for name, said in drawn.words.items():
+        assert len(said) > 200
+        for folder in (Path.home(), ROOT, drawn.folder, Path(tempfile.gettempdir())):
+            assert str(folder) not in said, name
 
-    for name, shot in pictures.shots().items():
-        said: list[str] = []
-        draw(tmp_path / f"{name}.png", shot, lambda window, said=said: said.append(
-            pictures.words(window)
-        ))  # fmt: skip
-        assert len(said[0]) > 200
-        for folder in (Path.home(), ROOT, tmp_path):
-            assert str(folder) not in said[0]
+
+def test_somebody_new_finds_out_why_the_crabs_were_light(drawn: Drawn) -> None:
+    """Plans a trip, logs it, and reads the reason, by clicks and keys on what can be seen: the
+    promise of the plan, the count that breaks it, the run of molting behind it, how long crabs
+    take to fill, and the forecast that has learned of it. The guide's page says the same."""
+    read = drawn.read
+    assert read.plan.startswith("Set Fri 27 Nov")
+    assert read.ticked.startswith("1 of ")
+    assert "12 traps: 36 keepers, 36 judged, 16 light" in read.totals
+    assert "The plan forecast" in read.totals
+    assert "16 of 36 judged were light" in read.day
+    assert "Against the year's average" in read.day
+    assert "was about 4 in 10 light" in read.alike
+    assert "light crabs fill in about" in read.alike
+    assert "Past trips like Sun 29 Nov" in read.alike
+    assert recent_trips(read.after) > 2 > 0 > recent_trips(read.before)
+    assert "Recent trips: " in read.evidence
+    assert "Moon: " in read.evidence
+    guide = (ROOT / "docs" / "why-light.md").read_text("utf-8")
+    for name in read.pictures:
+        assert f"pictures/{name}.png" in guide
+
+
+def recent_trips(words: str) -> float:
+    """Return the part of recent trips in the words of a day, in light crabs of 100."""
+    found = re.search(r"recent trips ([+-][\d.]+)", words)
+    assert found is not None
+    return float(found[1])
 
 
 def test_every_picture_of_a_guide_is_there_and_every_one_is_used() -> None:
@@ -46,4 +92,5 @@ def test_every_picture_of_a_guide_is_there_and_every_one_is_used() -> None:
         for link in re.findall(r"!\[[^\]]+\]\(([^)]+\.png)\)", guide.read_text("utf-8")):
             linked.add((guide.parent / link).resolve())
     assert linked == {path.resolve() for path in pictures.FOLDER.glob("*.png")}
-    assert {f"{name}.png" for name in pictures.shots()} <= {path.name for path in linked}
+    shown = json.loads(pictures.SHOWN.read_text("utf-8"))
+    assert {f"{name}.png" for name in shown} <= {path.name for path in linked}

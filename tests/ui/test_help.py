@@ -1,0 +1,275 @@
+"""The guide inside the program: the right page, whole, offline, and reached from everywhere."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt, QUrl
+from PySide6.QtGui import QAction, QTextDocument, QTextFormat
+from PySide6.QtWidgets import QApplication, QPushButton
+
+from planner.assets import guide
+from planner.ui import theme
+from planner.ui.checkup_dialog import CheckupDialog
+from planner.ui.help_pages import CONTENTS, PAGES, anchor, contents, headings, pages, pages_with
+from planner.ui.help_window import HelpWindow
+from planner.ui.window import VIEWS, MainWindow
+from planner.ui.workbench import Workbench
+
+PATIENCE_MS = 30_000
+DOCS = sorted(guide().glob("*.md"))
+README = guide().parent / "README.md"
+
+
+@pytest.fixture
+def window(empty_bench: Workbench, qtbot: Any) -> Iterator[MainWindow]:
+    """The whole window, with nothing open."""
+    made = MainWindow(empty_bench)
+    qtbot.addWidget(made)
+    made.show()
+    made.activateWindow()
+    qtbot.waitUntil(made.isActiveWindow, timeout=PATIENCE_MS)
+    yield made
+    made.help.close()
+
+
+@pytest.fixture
+def shown(window: MainWindow, qtbot: Any) -> HelpWindow:
+    """The guide at its first page."""
+    window.help.contents()
+    made = window.help.guide
+    assert made is not None
+    qtbot.waitUntil(made.isActiveWindow, timeout=PATIENCE_MS)
+    return made
+
+
+# -- the pages -----------------------------------------------------------------------------------
+
+
+def _links(path: Path) -> list[str]:
+    text = re.sub(r"```.*?```", "", path.read_text(encoding="utf-8"), flags=re.S)
+    return re.findall(r"\]\(([^)\s]+)\)", text)
+
+
+@pytest.mark.parametrize("path", [*DOCS, README], ids=lambda path: path.name)
+def test_every_link_and_picture_leads_somewhere(path: Path) -> None:
+    """A page, a picture, and where one is named the heading on it; none leaves the repository."""
+    for link in _links(path):
+        name, _, heading = link.partition("#")
+        target = (path.parent / name).resolve() if name else path
+        assert target.exists(), f"{path.name}: {link}"
+        if heading:
+            assert heading in map(anchor, headings(target.name)), f"{path.name}: {link}"
+
+
+@pytest.mark.parametrize("path", DOCS, ids=lambda path: path.name)
+def test_no_page_of_the_guide_leads_out_of_it(path: Path) -> None:
+    """What is not in the wheel cannot be opened offline."""
+    for link in _links(path):
+        target = (path.parent / link.partition("#")[0]).resolve()
+        assert target.is_relative_to(guide().resolve()), f"{path.name}: {link}"
+
+
+def test_every_place_of_work_has_a_page_that_begins_with_its_question() -> None:
+    """The label and the question are those on the rail, so that the reader knows where they are."""
+    assert set(PAGES) == {name for name, *_ in VIEWS}
+    for name, label, question, *_ in VIEWS:
+        text = guide(PAGES[name]).read_text(encoding="utf-8")
+        assert text.startswith(f"# {label}\n\n*{question}*\n")
+
+
+def test_every_page_is_in_the_contents() -> None:
+    """A page that no list names is found by nobody."""
+    assert set(pages()) == {path.name for path in DOCS}
+    asked = {entry.text for group in contents() for entry in group.entries}
+    answered = [each for each in headings("questions.md") if each != "Questions"]
+    assert [each for each in answered if each not in asked] == []
+
+
+def test_buttons_and_tabs_that_the_guide_names_are_there(bench: Workbench, qtbot: Any) -> None:
+    """Bold words in the pages of the five places are what the window itself says."""
+    source = "\n".join(
+        path.read_text(encoding="utf-8").replace("&", "").casefold()
+        for path in Path(theme.__file__).parent.rglob("*.py")
+    )
+    cautions = {"Never use them for navigation.", "Empty is not zero.", "A plan of your own."}
+    for page in PAGES.values():
+        for words in re.findall(r"\*\*([^*]+)\*\*", guide(page).read_text(encoding="utf-8")):
+            if words.endswith(".") or words in cautions:
+                continue  # a sentence or the head of a paragraph
+            assert words.casefold() in source, f"{page}: {words}"
+
+
+# -- the window ----------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("view", [name for name, *_ in VIEWS])
+def test_f1_opens_the_page_of_the_view(window: MainWindow, qtbot: Any, view: Any) -> None:
+    """Wherever the user is, one key says what is on the screen."""
+    window.state.change(view=view)
+    qtbot.keyClick(window, Qt.Key.Key_F1)
+    made = window.help.guide
+    assert made is not None
+    assert made.isVisible()
+    assert made.page.name == PAGES[view]
+    assert made.tree.currentItem().text(0) == window.label_of(view)
+
+
+def test_every_page_and_picture_is_read_from_the_disk(shown: HelpWindow) -> None:
+    """Each page has its words and each picture its points, with the network refused."""
+    for page in pages():
+        shown.open_page(page)
+        assert shown.page.name == page
+        assert len(shown.page.toPlainText()) > 200
+        wanted = guide(page).read_text(encoding="utf-8").count("![")
+        assert len(shown.page._pictures) == wanted
+        for name in shown.page._pictures:
+            kind = QTextDocument.ResourceType.ImageResource.value
+            image = shown.page.document().resource(kind, QUrl(name))
+            assert not image.isNull()
+            assert image.width() / image.devicePixelRatio() <= shown.page.viewport().width()
+
+
+def test_a_question_is_opened_at_its_heading(shown: HelpWindow) -> None:
+    """The last question of a long page is in sight, and marked in the contents."""
+    entry = next(
+        entry
+        for group in contents()
+        for entry in group.entries
+        if entry.text == "Can I trust three trips?"
+    )
+    shown.open_page(entry.page)
+    assert shown.page.textCursor().block().text() == entry.text
+    assert shown.page.verticalScrollBar().value() > 0
+    assert shown.page.viewport().rect().contains(shown.page.cursorRect().center())
+    assert shown.tree.currentItem().text(0) == entry.text
+
+
+def test_back_and_forward_by_button_and_key(shown: HelpWindow, qtbot: Any) -> None:
+    """As in any pages that lead to each other."""
+    assert not shown.back.isEnabled()
+    shown.open_page("load-up.md")
+    shown.open_page("log-hauls.md")
+    qtbot.mouseClick(shown.back, Qt.MouseButton.LeftButton)
+    assert shown.page.name == "load-up.md"
+    qtbot.keyClick(shown, Qt.Key.Key_Right, Qt.KeyboardModifier.AltModifier)
+    assert shown.page.name == "log-hauls.md"
+    qtbot.keyClick(shown, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
+    qtbot.keyClick(shown, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
+    assert shown.page.name == CONTENTS
+
+
+def test_the_contents_are_gone_through_by_keys(shown: HelpWindow, qtbot: Any) -> None:
+    """Down and Enter open a page; a heading opens nothing."""
+    first = shown.tree.topLevelItem(0).child(0)
+    shown.tree.setCurrentItem(first)
+    shown.tree.setFocus()
+    qtbot.keyClick(shown.tree, Qt.Key.Key_Down)
+    qtbot.keyClick(shown.tree, Qt.Key.Key_Return)
+    assert shown.page.name == "load-up.md"
+
+
+def test_finding_goes_through_the_whole_guide(shown: HelpWindow, qtbot: Any) -> None:
+    """From this page on to the next that has the words, round to the start, and back."""
+    words = "saturday"
+    with_it = pages_with(words, CONTENTS)
+    assert with_it
+    qtbot.keyClick(shown, Qt.Key.Key_F, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(shown.words.hasFocus, timeout=PATIENCE_MS)
+    qtbot.keyClicks(shown.words, words)
+    met = []
+    for _ in range(12):
+        qtbot.keyClick(shown.words, Qt.Key.Key_Return)
+        assert shown.page.textCursor().selectedText().casefold() == words
+        met.append(shown.page.name)
+    assert set(met) >= {CONTENTS, *with_it}
+    qtbot.keyClick(shown, Qt.Key.Key_F3, Qt.KeyboardModifier.ShiftModifier)
+    assert shown.page.textCursor().selectedText().casefold() == words
+    shown.words.setText("harpsichord")
+    qtbot.keyClick(shown.words, Qt.Key.Key_Return)
+    assert "nowhere" in shown.said.text()
+    assert shown.said.isVisible()
+
+
+def test_a_link_that_leads_outside_is_not_followed(shown: HelpWindow) -> None:
+    """Nothing is opened, nothing is fetched; the reader is told."""
+    before = shown.page.name
+    for address in ("https://example.invalid/x.md", "file:///etc/hosts", "../README.md"):
+        shown.page.setSource(QUrl(address))
+        assert shown.page.name == before
+        assert "outside the guide" in shown.said.text()
+
+
+def test_both_themes_and_large_letters(shown: HelpWindow, qtbot: Any) -> None:
+    """Text and links follow the colours at once, and the place on the page is kept."""
+    shown.open_page("questions.md#does-the-moon-matter")
+    at = shown.page.verticalScrollBar().value()
+    shown.state.change(theme="dark")
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    theme.apply(app, "dark")
+    shown.page.read_again()
+    assert abs(shown.page.verticalScrollBar().value() - at) < 40
+    shown.open_page(CONTENTS)
+    block = shown.page.document().begin()
+    links = set()
+    while block.isValid():
+        for run in block.textFormats():
+            if run.format.isAnchor() and run.format.hasProperty(
+                QTextFormat.Property.ForegroundBrush
+            ):
+                links.add(run.format.foreground().color().name())
+        block = block.next()
+    assert links == {theme.DARK.accent}
+
+
+def test_everything_can_be_reached_and_named(shown: HelpWindow) -> None:
+    """For the keyboard and a screen reader."""
+    for made in shown.findChildren(QPushButton):
+        assert made.text()
+        assert made.toolTip()
+        assert made.focusPolicy() & Qt.FocusPolicy.TabFocus
+    assert shown.tree.accessibleName()
+    assert shown.page.accessibleName()
+    assert shown.words.accessibleName()
+
+
+def test_escape_closes_the_guide_and_f1_brings_it_back(
+    window: MainWindow, shown: HelpWindow, qtbot: Any
+) -> None:
+    """One window of it, closed with the main window at the latest."""
+    qtbot.keyClick(shown, Qt.Key.Key_Escape)
+    assert not shown.isVisible()
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow, timeout=PATIENCE_MS)
+    qtbot.keyClick(window, Qt.Key.Key_F1)
+    assert window.help.guide is shown
+    assert shown.isVisible()
+    window.close()
+    assert not shown.isVisible()
+    assert window.help.guide is None
+
+
+def test_the_check_of_the_installation_is_in_the_menu(
+    window: MainWindow, qtbot: Any, settle: Any, monkeypatch: Any
+) -> None:
+    """Whoever has no terminal sees the findings too; what is copied holds no folder."""
+    from planner.ui.checkup.finding import wrong
+
+    found = [wrong("disk", "3 MB free", "make room", "/home/someone")]
+    monkeypatch.setattr("planner.ui.checkup_dialog.examine", lambda: found)
+    action = next(a for a in window.findChildren(QAction) if "nstallation" in a.text())
+    action.trigger()
+    (dialog,) = window.findChildren(CheckupDialog)
+    settle(window.bench)
+    assert "1 of 1 things are wrong" in dialog.verdict.text()
+    assert "make room" in dialog.findings.toPlainText()
+    assert "/home/someone" in dialog.findings.toPlainText()
+    qtbot.mouseClick(dialog.copy, Qt.MouseButton.LeftButton)
+    assert "3 MB free" in QApplication.clipboard().text()
+    assert "someone" not in QApplication.clipboard().text()
+    dialog.close()
