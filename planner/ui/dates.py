@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QSize, Qt, QTimer
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
-    QFrame,
     QHBoxLayout,
     QLabel,
     QPushButton,
@@ -23,7 +22,7 @@ from PySide6.QtWidgets import (
 from planner.phrasing import count_text, day_clock_text
 from planner.ui.last_trip import LastTripLine
 from planner.ui.like_it import LikeItPanel
-from planner.ui.parts import body, button, quiet, scrolled, title
+from planner.ui.parts import Panel, body, button, quiet, scrolled, title
 from planner.ui.plan_moves import PlanMoves
 from planner.ui.plan_panel import PlanPanel
 from planner.ui.plan_words import day_verdict, move_hint, own_text
@@ -54,7 +53,7 @@ _PANEL_SHARES = (44, 32, 24)  # of 100 of the width
 # The strip grows from its least with every line of text that the window is higher.
 _LEAST_LINES, _LINES_A_SCALE = 45, 55
 _LEAST_GROWTH, _MOST_GROWTH = 0.8, 1.7
-_SPANS = (("2 weeks", 14), ("6 weeks", 44), (say("Season"), 185), (say("Year"), 366))
+_SPANS = ((say("2 weeks"), 14), (say("6 weeks"), 44), (say("Season"), 185), (say("Year"), 366))
 
 
 class DatesView(QWidget):
@@ -72,7 +71,7 @@ class DatesView(QWidget):
         self.day_line.setAccessibleName(say("The chosen day in words"))
         self.moves = PlanMoves(bench)
         self.move_line = quiet()
-        self.move_line.setAccessibleName("Moving a plan")
+        self.move_line.setAccessibleName(say("Moving a plan"))
         self.take_back = button(
             say("Undo move"), self.moves.undo, say("Have the plan before back  (Ctrl+Z)")
         )
@@ -122,9 +121,8 @@ class DatesView(QWidget):
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scrolled(column, say("Days and plans")))
 
-    def _strip_card(self) -> QFrame:
-        card = QFrame()
-        card.setObjectName("card")
+    def _strip_card(self) -> Panel:
+        card = Panel()
         column = QVBoxLayout(card)
         column.setContentsMargins(1, 1, 1, SPACE // 2)
         column.setSpacing(2)

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit
 from planner.logbook import Log, Trip
 from planner.logbook.columns import CellError, read_count
 from planner.logbook.rules import trip_problems
-from planner.ui.parts import body, button
+from planner.ui.parts import body, button, on_ground
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -39,7 +39,7 @@ class KitchenAsk(QFrame):
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
-        self.setObjectName("banner")
+        on_ground(self, "caution")
         self.bench = bench
         self._waiting: Sequence[Trip] = ()
         self._asked_of: object = None
@@ -55,7 +55,7 @@ class KitchenAsk(QFrame):
         row = QHBoxLayout(self)
         row.setContentsMargins(SPACE * 2, SPACE // 2, SPACE * 2, SPACE // 2)
         row.addWidget(self.words, 1)
-        for text, field in (("picked", self.picked), ("light", self.light)):
+        for text, field in ((say("picked"), self.picked), (say("light"), self.light)):
             row.addWidget(QLabel(text))
             row.addWidget(field)
         row.addWidget(self.save)

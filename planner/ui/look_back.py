@@ -44,7 +44,7 @@ from planner.ui.look_back_text import (
     rows,
     summary,
 )
-from planner.ui.parts import body, enter_presses_nothing
+from planner.ui.parts import body, enter_presses_nothing, give_role
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
@@ -166,12 +166,12 @@ class LookBackWindow(QDialog):
         for key, words in BY_CHOICES:
             self.by.addItem(words, key)
         self.filters = {name: self._box(words) for name, words in _FILTERS}
-        self.filters["quarter"].addItem("all", "")
+        self.filters["quarter"].addItem(say("all"), "")
         for quarter in QUARTERS:
             self.filters["quarter"].addItem(quarter, quarter)
         named = [(say("Group by"), self.by), *((words, self.filters[n]) for n, words in _FILTERS)]
         self.summary = body()
-        self.catch = GroupChart("Keepers a haul", "keepers a haul", percent=False)
+        self.catch = GroupChart(say("Keepers a haul"), say("keepers a haul"), percent=False)
         self.light = GroupChart(
             say("Light crabs of 100 judged"), say("light, of 100 judged"), percent=True
         )
@@ -227,7 +227,7 @@ class LookBackWindow(QDialog):
             box = self.filters[name]
             before = box.currentData() or ""
             box.clear()
-            box.addItem("all", "")
+            box.addItem(say("all"), "")
             for value in values:
                 box.addItem(value, value)
             box.setCurrentIndex(max(box.findData(before), 0))
@@ -270,7 +270,7 @@ def _labelled(words: str, box: QComboBox) -> QWidget:
     """Return a box under its label."""
     label = QLabel(words)
     label.setBuddy(box)
-    label.setProperty("role", "quiet")
+    give_role(label, "quiet")
     both = QWidget()
     column = QVBoxLayout(both)
     column.setContentsMargins(0, 0, 0, 0)

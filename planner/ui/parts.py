@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from typing import Literal
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
+    QApplication,
     QBoxLayout,
     QFrame,
     QLabel,
@@ -18,8 +20,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.ui import theme
 from planner.ui.theme import SPACE
 
+Role = Literal["title", "heading", "quiet", "caution", "body"]
+
+_TITLE_GROWS = 1.4
+_INKS = {"quiet": QPalette.ColorRole.PlaceholderText, "caution": QPalette.ColorRole.BrightText}
 _HALVES_EM = 100  # letters: narrower than this, two columns would be too narrow each
 
 
@@ -55,15 +62,26 @@ def plain(text: str = "") -> QLabel:
     return _label(text, "body")
 
 
-def _label(text: str, role: str) -> QLabel:
+def _label(text: str, role: Role) -> QLabel:
     label = QLabel(text)
-    label.setProperty("role", role)
     label.setTextFormat(Qt.TextFormat.PlainText)
     label.setWordWrap(True)
     # Without this a wrapping label asks for the width of its longest line.
     label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)
     label.setMinimumWidth(40)
+    give_role(label, role)
     return label
+
+
+def give_role(label: QLabel, role: Role) -> None:
+    """Give a label the letters of its role; colours come from the palette, which has the theme."""
+    font = QFont()
+    if role == "title":
+        font.setPointSizeF(round(_TITLE_GROWS * QApplication.font().pointSizeF()))
+    if role in ("title", "heading"):
+        font.setWeight(QFont.Weight.DemiBold)
+    label.setFont(font)
+    label.setForegroundRole(_INKS.get(role, QPalette.ColorRole.WindowText))
 
 
 def button(text: str, act: Callable[[], object], tip: str = "") -> QPushButton:
@@ -144,12 +162,33 @@ def enter_presses_nothing(dialog: QWidget) -> None:
         each.setDefault(False)
 
 
-class Card(QFrame):
+def on_ground(widget: QWidget, name: Literal["panel", "raised", "caution"]) -> None:
+    """Put a widget on a ground of the theme, which follows the theme by itself."""
+    roles = QPalette.ColorRole
+    widget.setBackgroundRole(
+        {"panel": roles.Base, "raised": roles.Button, "caution": roles.Midlight}[name]
+    )
+    widget.setAutoFillBackground(True)
+
+
+class Panel(QFrame):
+    """A ground with round corners that lifts what is on it off the window."""
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        colours = theme.current()
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QColor(colours.line))
+        painter.setBrush(QColor(colours.panel))
+        painter.drawRoundedRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
+        painter.end()
+
+
+class Card(Panel):
     """A panel with a heading and a column of widgets."""
 
     def __init__(self, text: str = "", *inside: QWidget) -> None:
         super().__init__()
-        self.setObjectName("card")
         self.column = QVBoxLayout(self)
         self.column.setContentsMargins(SPACE + 4, SPACE, SPACE + 4, SPACE)
         self.column.setSpacing(SPACE // 2)

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 
 from planner.phrasing import RULES_CAUTION, TIDE_CAUTION
 from planner.ui.observed_panel import ObservedPanel
-from planner.ui.parts import body, caution, quiet, refill, scrolled
+from planner.ui.parts import body, caution, give_role, quiet, refill, scrolled
 from planner.ui.place_charts import MonthChart, SpotChart
 from planner.ui.places_text import (
     MONTH_DAYS,
@@ -146,7 +146,7 @@ class PlacePanel(QTabWidget):
             self.facts.removeRow(0)
         for label, value in fact_rows(report, style):
             name = QLabel(label)
-            name.setProperty("role", "quiet")
+            give_role(name, "quiet")
             name.setAlignment(Qt.AlignmentFlag.AlignTop)
             self.facts.addRow(name, body(value))
         refill(
@@ -158,7 +158,7 @@ class PlacePanel(QTabWidget):
 
     def _show_rules(self, report: PlaceReport) -> None:
         words = [body(text) for text in rules_texts(report.site, report.today)]
-        words[0].setProperty("role", "heading")
+        give_role(words[0], "heading")
         refill(self.rules, [caution(RULES_CAUTION), *words])
         self.rules.addStretch(1)
 

@@ -6,19 +6,21 @@ that carry meaning differ in shape as well.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QColor, QGuiApplication, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLineEdit, QPlainTextEdit, QTextEdit, QToolTip
 
 from planner.estimates import Floats
 from planner.ui.state import ThemeChoice
 
+EDGE: Final = "#7c868d"  # around fields to type in: 3:1 in both themes, so that they are found
+FOCUS: Final = "#c4622c"  # around the field under the keyboard: 3:1 in both themes, and warm
 SPACE: Final = 8  # one scale of spacing: multiples and halves of this, in device-independent px
 
 
@@ -31,7 +33,6 @@ class Theme:
     panel: str  # cards, tables, lanes: lifts them off the ground
     raised: str  # buttons and headers on a panel
     line: str  # hairlines between lanes and cells; not a carrier of meaning
-    edge: str  # around fields to type in: 3:1 on ground and panel, so that they are found
     text: str
     quiet: str  # secondary text; still 4.5:1 on ground and panel
     accent: str  # the chosen thing: day, plan, view; text on it is `on_accent`
@@ -55,7 +56,6 @@ LIGHT: Final = Theme(
     panel="#fcfbf8",
     raised="#e9e6de",
     line="#d5d1c7",
-    edge="#848a8e",
     text="#1d2429",
     quiet="#55606a",
     accent="#8a3b12",
@@ -79,7 +79,6 @@ DARK: Final = Theme(
     panel="#1c2328",
     raised="#283137",
     line="#38434b",
-    edge="#77838c",
     text="#e8e6e1",
     quiet="#a3adb5",
     accent="#f0a573",
@@ -127,12 +126,28 @@ def current() -> Theme:
 
 
 def apply(app: QApplication, choice: ThemeChoice) -> Theme:
-    """Give the whole application the colours of a choice."""
+    """Give the whole application the colours of a choice.
+
+    Style and style sheet are the same for every choice and are given once: a new sheet would
+    polish every widget anew, seconds of them, where a palette takes milliseconds.
+    """
     global _current
     _current = theme_of(choice)
-    app.setStyle("Fusion")
-    app.setPalette(_palette(_current))
-    app.setStyleSheet(_style_sheet(_current, app.font().pointSizeF()))
+    if app.styleSheet() != _SHEET:
+        # Or the sheet would keep a palette from reaching the widgets that are there.
+        app.setAttribute(Qt.ApplicationAttribute.AA_UseStyleSheetPropagationInWidgetStyles)
+        app.setStyle("Fusion")
+        app.setStyleSheet(_SHEET)
+    palette = _palette(_current)
+    app.setPalette(palette)
+    QToolTip.setPalette(palette)
+    # Now, so that whoever asks next finds the new colours.
+    app.sendPostedEvents(None, QEvent.Type.ApplicationPaletteChange)
+    for field in app.allWidgets():
+        if isinstance(field, QLineEdit | QPlainTextEdit | QTextEdit):
+            # What has a rule in the sheet keeps the ground it was first painted on.
+            field.style().unpolish(field)
+            field.style().polish(field)
     return _current
 
 
@@ -217,6 +232,7 @@ def _palette(theme: Theme) -> QPalette:
         (role.Mid, theme.line),
         (role.Dark, theme.line),
         (role.Light, theme.raised),
+        (role.Midlight, theme.caution_ground),  # which Fusion has no other use for
     ):
         palette.setColor(which, QColor(value))
     for which in (role.WindowText, role.Text, role.ButtonText):
@@ -224,44 +240,18 @@ def _palette(theme: Theme) -> QPalette:
     return palette
 
 
-def _style_sheet(theme: Theme, text_pt: float) -> str:
-    values = {each.name: getattr(theme, each.name) for each in fields(theme)}
-    return _SHEET.format(**values, title_pt=round(1.4 * text_pt))
-
-
-_SHEET: Final = """
-QFrame#card {{ background: {panel}; border: 1px solid {line}; border-radius: 6px; }}
-QFrame#cover {{ background: {panel}; border: 0; }}
-QFrame#banner {{ background: {caution_ground}; border: 0; }}
-QFrame#banner QLabel {{ color: {text}; }}
-QFrame#rail {{ background: {raised}; border: 0; border-right: 1px solid {line}; }}
-QFrame#rail QPushButton {{
-    border: 0; border-left: 4px solid transparent; padding: 10px 12px; text-align: left;
-    color: {text}; background: transparent;
-}}
-QFrame#rail QPushButton:hover {{ background: {weekend}; }}
-QFrame#rail QPushButton:checked {{
-    border-left-color: {accent}; background: {panel}; font-weight: bold;
-}}
-QFrame#rail QPushButton:focus {{ border: 1px dotted {accent}; border-left: 4px solid {accent}; }}
-QLabel[role="title"] {{ font-size: {title_pt}pt; font-weight: 600; }}
-QLabel[role="heading"] {{ font-weight: 600; }}
-QLabel[role="quiet"] {{ color: {quiet}; }}
-QLabel[role="caution"] {{ color: {caution}; }}
+# Nothing here changes with the theme: a new sheet would polish every widget anew. Fields have the
+# one edge, and the one edge under the keyboard, that stand out in both themes.
+_SHEET: Final = f"""
 QLineEdit, QPlainTextEdit, QTextEdit {{
-    background: {panel}; border: 1px solid {edge}; border-radius: 3px; padding: 2px 4px;
+    border: 1px solid {EDGE}; border-radius: 3px; padding: 2px 4px;
 }}
-QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus {{ border-color: {accent}; }}
-QTableView QLineEdit {{ border-radius: 0; padding: 0; }}
-QTableView, QTreeView, QListView {{
-    background: {panel}; border: 1px solid {line}; gridline-color: {line};
-    selection-background-color: {accent}; selection-color: {on_accent};
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus {{
+    border: 2px solid {FOCUS}; padding: 1px 3px;
 }}
-QHeaderView::section {{
-    background: {raised}; color: {text}; border: 0; border-right: 1px solid {line};
-    border-bottom: 1px solid {line}; padding: 4px 6px;
+QTableView QLineEdit, QTableView QLineEdit:focus {{
+    border: 1px solid {FOCUS}; border-radius: 0; padding: 0;
 }}
 QScrollArea, QScrollArea > QWidget#qt_scrollarea_viewport,
 QScrollArea > QWidget#qt_scrollarea_viewport > QWidget {{ background: transparent; }}
-QToolTip {{ background: {panel}; color: {text}; border: 1px solid {line}; }}
 """

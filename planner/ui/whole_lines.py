@@ -6,7 +6,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout
 
-from planner.ui.parts import Page
+from planner.ui.parts import Page, on_ground
 from planner.ui.theme import SPACE
 
 
@@ -29,7 +29,7 @@ class WholeLines(QScrollArea):
         self.setAccessibleName(name)
         self._covers = tuple(QFrame(self) for _ in range(2))
         for cover in self._covers:
-            cover.setObjectName("cover")
+            on_ground(cover, "panel")
             cover.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         # Labels get their places after the column has got its own.
         self._later = QTimer(self, singleShot=True, interval=0)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from functools import partial
 from importlib import import_module
 from typing import TYPE_CHECKING, Final
 
@@ -25,10 +24,9 @@ from PySide6.QtWidgets import (
 
 from planner.phrasing import TIDE_CAUTION
 from planner.ui import theme
-from planner.ui.fault_front import FaultFront
-from planner.ui.help_menu import Help
 from planner.ui.menus import Menus
-from planner.ui.parts import body, button
+from planner.ui.parts import body, button, on_ground
+from planner.ui.rail_button import RailButton
 from planner.ui.sources import PLACE_FILTER, Source, source_of
 from planner.ui.state import ViewName
 from planner.ui.status_line import StatusLine
@@ -38,6 +36,7 @@ from planner.words import say
 
 if TYPE_CHECKING:
     from planner.sites.book import PlaceEntry
+    from planner.ui.fault_dialog import FaultDialog
     from planner.ui.kitchen_ask import KitchenAsk
 
 # name, label, the question it answers, module and class; a view is built when first shown.
@@ -73,9 +72,8 @@ class MainWindow(QMainWindow):
         self.setMinimumSize(QSize(1000, 640))
         self._views: dict[ViewName, QWidget] = {}
         self._buttons: dict[ViewName, QPushButton] = {}
+        self.fault_dialog: FaultDialog | None = None
         self._build()
-        self.faults = FaultFront(self)
-        self.help = Help(self)
         self.menus = Menus(self, [(name, label) for name, label, *_ in VIEWS])
         self.state.listen(self._state_changed)
         bench.site_changed.connect(self._site_changed)
@@ -113,7 +111,7 @@ class MainWindow(QMainWindow):
 
     def _make_rail(self) -> QFrame:
         rail = QFrame()
-        rail.setObjectName("rail")
+        on_ground(rail, "raised")
         column = QVBoxLayout(rail)
         column.setContentsMargins(0, SPACE, 0, SPACE)
         column.setSpacing(2)
@@ -133,10 +131,9 @@ class MainWindow(QMainWindow):
         column.addLayout(holder)
         group = QButtonGroup(self)
         for number, (name, label, question, _, _) in enumerate(VIEWS, start=1):
-            made = button(
-                label, partial(self.state.change, view=name), f"{question}  (Ctrl+{number})"
-            )
-            made.setCheckable(True)
+            made = RailButton(label)
+            made.setToolTip(f"{question}  (Ctrl+{number})")
+            made.clicked.connect(lambda _=False, view=name: self.state.change(view=view))
             made.setAccessibleDescription(question)
             made.setMinimumWidth(156)
             group.addButton(made)
@@ -174,11 +171,6 @@ class MainWindow(QMainWindow):
             self._stack.addWidget(view)
         self._stack.setCurrentWidget(self._views[name])
         self._buttons[name].setChecked(True)
-
-    @staticmethod
-    def label_of(view: ViewName) -> str:
-        """Return what a view is called on the rail."""
-        return next(label for name, label, *_ in VIEWS if name == view)
 
     def _state_changed(self, changed: frozenset[str]) -> None:
         if "view" in changed:
@@ -264,6 +256,52 @@ class MainWindow(QMainWindow):
         # The box may show a place that could not be opened, or nothing yet.
         self._fill_places()
 
+    def facts(self) -> dict[str, str]:
+        """Return what a report of a fault says of this window; nothing of the user's."""
+        size, font = self.size(), QApplication.font()
+        return {
+            "View": self._label,
+            "Colours": f"{self.state.theme}, {'dark' if theme.current().dark else 'light'} now",
+            "Window": f"{size.width()}x{size.height()} at {self.devicePixelRatioF():g}",
+            "Letters": say("{pointsizef:g} pt", pointsizef=font.pointSizeF()),
+        }
+
+    @property
+    def _label(self) -> str:
+        return next(label for name, label, *_ in VIEWS if name == self.state.view)
+
+    def show_fault(self, error: BaseException, text: str) -> None:
+        """Show a fault of the program, or add it to the one that is on show."""
+        from planner.ui.fault_dialog import FaultDialog
+
+        if self.fault_dialog is not None:
+            self.fault_dialog.add(error, text)
+        else:
+            self._show_report(FaultDialog.of_fault(self, error, text, self._label))
+
+    def show_fault_again(self, _error: BaseException) -> None:
+        """Say that a fault came back; a dialog at each repaint could not be got rid of."""
+        self._say(
+            say(
+                "The same thing went wrong again inside Fullshell. Close it and start it anew; the "
+                "report is kept, and Help, Check this installation tells where."
+            )
+        )
+
+    def show_crash(self, text: str) -> None:
+        """Show that the run before ended in the middle of its work."""
+        from planner.ui.fault_dialog import FaultDialog
+
+        self._show_report(FaultDialog.of_crash(self, text))
+
+    def _show_report(self, dialog: FaultDialog) -> None:
+        def gone(_: int) -> None:
+            self.fault_dialog = None
+
+        self.fault_dialog = dialog
+        dialog.finished.connect(gone)
+        dialog.show()
+
     def about(self) -> None:
         """Say what the program is and what it is not."""
         from planner import __version__
@@ -292,7 +330,6 @@ class MainWindow(QMainWindow):
         if hauls is not None and not hauls.may_close():  # type: ignore[attr-defined]
             event.ignore()
             return
-        self.help.close()
         self.bench.close()
         super().closeEvent(event)
 
@@ -300,7 +337,7 @@ class MainWindow(QMainWindow):
 def _banner(words: QWidget, act: QPushButton) -> QFrame:
     """Return a hidden strip of words over the view, with one thing to do about them."""
     frame = QFrame()
-    frame.setObjectName("banner")
+    on_ground(frame, "caution")
     row = QHBoxLayout(frame)
     row.setContentsMargins(SPACE * 2, SPACE // 2, SPACE * 2, SPACE // 2)
     row.addWidget(words, 1)
