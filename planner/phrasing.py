@@ -114,6 +114,15 @@ def soak_text(soak_h: float) -> str:
     )
 
 
+def daylight_text(hours: float) -> str:
+    """Return daylight that is left, to the quarter hour: "7 h 15 min"."""
+    if hours >= 24:
+        return say("A day or more")
+    whole, rest = divmod(round(hours * 4), 4)
+    parts = (f"{whole} h" if whole else "", say("{rest} min", rest=rest * 15) if rest else "")
+    return " ".join(part for part in parts if part) or say("Minutes")
+
+
 def date_text(day: date) -> str:
     """Return "14 Aug 2026" for a date."""
     return say("{day.day} {day:%b %Y}", day=day)
@@ -133,6 +142,14 @@ def until_text(span: timedelta) -> str:
         return say("tomorrow") if days == 1 else say("in {days} days", days=days)
     return say("yesterday") if days == -1 else say("{days} days ago", days=-days)
 
+
+SHORT_DAYS = tuple(say("{day:%a}", day=date(2001, 1, day)) for day in range(1, 8))  # from Monday
+SHORT_MONTHS = tuple(say("{month:%b}", month=date(2001, month, 1)) for month in range(1, 13))
+WEEKDAYS = (
+    say("Mondays"), say("Tuesdays"), say("Wednesdays"), say("Thursdays"), say("Fridays"),
+    say("Saturdays"), say("Sundays"),
+)  # fmt: skip
+MOON_NAMES = (say("new moon"), say("first quarter"), say("full moon"), say("last quarter"))
 
 TIDE_CAUTION = say(
     "Astronomical tide only: wind, rain and air pressure move real water. Not for navigation."

@@ -39,13 +39,15 @@ def rules_here(rules: Rules, today: date) -> RulesHere:
     said = [note.category for note in rules.notes]
     if rules.max_traps is not None:
         entered.append(
-            Rule("number of traps", say("At most {max_traps} traps.", max_traps=rules.max_traps))
+            Rule(
+                say("number of traps"), say("At most {max_traps} traps.", max_traps=rules.max_traps)
+            )
         )
         said.append("number of traps")
     if rules.max_soak_h is not None:
         entered.append(
             Rule(
-                "soak limit",
+                say("soak limit"),
                 say("Haul within {max_soak_h:g} hours of the set.", max_soak_h=rules.max_soak_h),
             )
         )

@@ -205,7 +205,7 @@ def _sky(facts: TripFacts, style: Style) -> list[str]:
     sky, zone = facts.sky, facts.site.zone
 
     def at(instant: np.datetime64) -> str:
-        return "none" if np.isnat(instant) else clock_text(from_utc64(instant), zone, style)
+        return say("none") if np.isnat(instant) else clock_text(from_utc64(instant), zone, style)
 
     last = len(sky.days) - 1
     lines = []

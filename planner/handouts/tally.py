@@ -8,7 +8,7 @@ from typing import Final
 
 from planner.handouts.deck import DeckTrip
 from planner.logbook import Haul
-from planner.phrasing import RULES_CAUTION, Style, clock_text, day_text, height_text
+from planner.phrasing import RULES_CAUTION, Style, clock_text, date_text, day_text, height_text
 from planner.words import say
 
 
@@ -60,7 +60,7 @@ def tally_sheet(trip: DeckTrip, today: date, style: Style) -> TallySheet:
     """Return the sheet of a trip, made today."""
     days = sorted({h.hauled_at.astimezone(trip.zone).date() for h in trip.hauls if h.hauled_at})
     # A trip is named by its day as a rule, which need not be said twice.
-    named = say("{day} {days:%b %Y}", day=days[0].day, days=days[0]) if days else ""
+    named = date_text(days[0]) if days else ""
     hauled = (
         say(" (haul {day})", day=day_text(days[0]))
         if days and not trip.name.startswith(named)

@@ -46,14 +46,14 @@ def waypoints_gpx(facts: TripFacts, style: Style, now: datetime) -> bytes:
             height=height_text(spot.depth_m, style),
             datum=site.water.datum,
         )
-        labels = ", ".join(traps[spot.name]) or "none"
+        labels = ", ".join(traps[spot.name]) or say("none")
         gpx.waypoints.append(
             gpxpy.gpx.GPXWaypoint(
                 latitude=_shortest(spot.latitude_deg),
                 # The standard ends just short of 180.
                 longitude=-180.0 if spot.longitude_deg == 180 else spot.longitude_deg,
                 name=spot.name,
-                comment=f"Traps: {labels}",
+                comment=say("Traps: {labels}", labels=labels),
                 description=say(
                     "{invented}Traps: {labels}; {depth}; {line} of line",
                     invented=invented,

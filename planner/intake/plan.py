@@ -19,6 +19,7 @@ from planner.logbook.columns import COLUMNS, COUNTS, MEASURES, guard_formula, un
 from planner.logbook.entries import Haul
 from planner.logbook.reading import Zones, read_row
 from planner.logbook.table import Row, Table
+from planner.phrasing import date_text
 from planner.units import metres_from
 from planner.words import say
 
@@ -255,7 +256,7 @@ class _Reader:
 
 
 def _trip_name(day: date) -> str:
-    return say("{day.day} {day:%b %Y}", day=day)
+    return date_text(day)
 
 
 def _readings(moment: datetime | None, zone: ZoneInfo) -> list[datetime | None]:

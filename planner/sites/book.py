@@ -57,7 +57,7 @@ def find_place(name_or_path: str | Path) -> Path:
             return entry.path
     names = {word.casefold(): entry.name for entry in entries for word in _words(entry)}
     near = dict.fromkeys(names[word] for word in get_close_matches(wanted[:80], names, n=3))
-    hint = say("did you mean {near}? ", near=" or ".join(near)) if near else ""
+    hint = say("did you mean {near}? ", near=say(" or ").join(near)) if near else ""
     raise SiteError(
         "place",
         [

@@ -90,9 +90,15 @@ def _spot_problems(value: Any, unit: LengthUnit) -> Iterator[Problem]:
                     say("is also the name of spot {first}", first=first),
                     say("rename one"),
                 )
-        yield from level_problem(f"{where}.depth", spot.get("depth"), unit, DEPTHS_M, "a depth")
         yield from level_problem(
-            f"{where}.trap_height", spot.get("trap_height"), unit, TRAP_HEIGHTS_M, "a trap's height"
+            f"{where}.depth", spot.get("depth"), unit, DEPTHS_M, say("a depth")
+        )
+        yield from level_problem(
+            f"{where}.trap_height",
+            spot.get("trap_height"),
+            unit,
+            TRAP_HEIGHTS_M,
+            say("a trap's height"),
         )
         given = [key for key in ("latitude", "longitude") if spot.get(key) is not None]
         if len(given) == 1:
@@ -201,7 +207,7 @@ def _species_problems(species: Any) -> Iterator[Problem]:
         return
     near = near_words(species.strip(), known)
     hint = (
-        say("did you mean {near}?", near=" or ".join(near))
+        say("did you mean {near}?", near=say(" or ").join(near))
         if near
         else say("give one of {known}", known=", ".join(known))
     )

@@ -44,7 +44,7 @@ def _zone(value: Any) -> ZoneInfo:
         return load_zone(key)
     except KeyError:
         near = near_zones(key)
-        hint = say("did you mean {near}? ", near=" or ".join(near)) if near else ""
+        hint = say("did you mean {near}? ", near=say(" or ").join(near)) if near else ""
         raise refused(
             say("is not a known time zone"),
             say('{hint}give its full name, such as "America/New_York"', hint=hint),

@@ -88,7 +88,7 @@ def new_place(name: str, latitude_deg: float, longitude_deg: float, zone: str) -
         load_zone(zone)
     except KeyError:
         near = near_zones(zone)
-        hint = say("did you mean {near}? ", near=" or ".join(near)) if near else ""
+        hint = say("did you mean {near}? ", near=say(" or ").join(near)) if near else ""
         remedy = say("{hint}give its full name, such as America/New_York", hint=hint)
         problems.append(Problem(say("time zone"), zone, say("is not a known time zone"), remedy))
     if problems:

@@ -69,7 +69,7 @@ def _constituent_problems(entries: Any) -> Iterator[Problem]:
             canonical = constituents.canonical(name)
         except constituents.UnknownConstituent:
             near = constituents.near_names(name[:40])
-            hint = say("did you mean {near}? ", near=" or ".join(near)) if near else ""
+            hint = say("did you mean {near}? ", near=say(" or ").join(near)) if near else ""
             yield Problem(
                 field_path((*steps, name)),
                 "",
@@ -154,7 +154,7 @@ def _datum_problems(level_m: float, total_m: float, m2_m: float) -> Iterator[Pro
 def _offset_problems(offsets: Mapping[str, Any], unit: LengthUnit) -> Iterator[Problem]:
     for key in ("high_add", "low_add"):
         where = f"water.offsets.{key}"
-        yield from level_problem(where, offsets.get(key), unit, (-10.0, 10.0), "a difference")
+        yield from level_problem(where, offsets.get(key), unit, (-10.0, 10.0), say("a difference"))
     if "tabled" in offsets:
         yield from _tabled_problems(offsets)
         return

@@ -88,7 +88,7 @@ def shown(value: Any) -> str:
     if isinstance(value, str):
         return '"' + value[:60].encode("unicode_escape").decode("ascii") + '"'
     if isinstance(value, dict):
-        return "a table"
+        return say("a table")
     if isinstance(value, list):
         return say("a list of {count}", count=len(value))
     if isinstance(value, (date, time)):
@@ -110,7 +110,7 @@ def near_words(written: str, known: Iterable[str]) -> list[str]:
 def _key_remedy(written: str, known: list[str]) -> str:
     near = near_words(written, known)
     if near:
-        return say("did you mean {near}? otherwise take it out", near=" or ".join(near))
+        return say("did you mean {near}? otherwise take it out", near=say(" or ").join(near))
     return say("take it out; the keys here are {known}", known=", ".join(known))
 
 

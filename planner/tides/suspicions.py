@@ -114,7 +114,10 @@ def _of_the_observed(tide: Tide, observed: ObservedTurns) -> Iterator[Suspicion]
     yield from _of_shift(tide.site, fit.shift_min)
     if fit.scale is None:
         return
-    for ratio, said, truth in ((M_PER_FT, "metres", "feet"), (1 / M_PER_FT, "feet", "metres")):
+    for ratio, said, truth in (
+        (M_PER_FT, say("metres"), say("feet")),
+        (1 / M_PER_FT, say("feet"), say("metres")),
+    ):
         if ratio / _UNIT_LATITUDE < fit.scale < ratio * _UNIT_LATITUDE:
             yield Suspicion(
                 "units",
@@ -138,7 +141,7 @@ def _of_the_observed(tide: Tide, observed: ObservedTurns) -> Iterator[Suspicion]
     bias, scatter = float(left.mean()), float(left.std(ddof=1))
     uncertain = 3 * scatter / np.sqrt(left.size)
     if abs(bias) > max(_BIAS_WORTH_SAYING_M, uncertain):
-        side = "above" if bias > 0 else "below"
+        side = say("above") if bias > 0 else say("below")
         yield Suspicion(
             "datum",
             say(
@@ -168,7 +171,7 @@ def _of_shift(site: Site, shift_min: float) -> Iterator[Suspicion]:
         return
     clock_h = site.water.phase_reference_h - shift_min / 60
     standard_h = _standard_offset_h(site)
-    side = "later" if shift_min > 0 else "earlier"
+    side = say("later") if shift_min > 0 else say("earlier")
     seen = say(
         "Observed waters come {hours_and_minutes} {side} than predicted.",
         hours_and_minutes=_hours_and_minutes(shift_min),

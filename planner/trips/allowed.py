@@ -10,18 +10,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.clock import Instants, day_edges, days_between, require_aware, to_utc64
+from planner.phrasing import WEEKDAYS
 from planner.sites.site import Closure, FreeTime
 from planner.words import say
-
-_WEEKDAYS = (
-    say("Mondays"),
-    say("Tuesdays"),
-    say("Wednesdays"),
-    say("Thursdays"),
-    say("Fridays"),
-    say("Saturdays"),
-    say("Sundays"),
-)
 
 
 def why_closed(closures: Sequence[Closure], day: date) -> str:
@@ -48,7 +39,7 @@ def why_not_free(free: FreeTime, day: date) -> str:
         return say("marked as not free")
     if day in free.also or day.weekday() in free.weekdays:
         return ""
-    return say("{weekdays} are not free", weekdays=_WEEKDAYS[day.weekday()])
+    return say("{weekdays} are not free", weekdays=WEEKDAYS[day.weekday()])
 
 
 def free_stretches(

@@ -91,7 +91,7 @@ class Candidates:
     """The grid, and which pairs on it keep every limit.
 
     times: grid instants, UTC, shape (n,). day: index of the local day of each.
-    haul_ends: when a haul begun at each would be over.
+    set_ends, haul_ends: when a set, and a haul, begun at each would be over.
     levels_m, set_end_levels_m, haul_end_levels_m: water at each instant, and at the end of a
     set and of a haul begun then, shape (n,).
     may_set, may_haul: limits that bind one outing alone, shape (n,).
@@ -106,6 +106,7 @@ class Candidates:
 
     times: Instants
     day: Ints
+    set_ends: Instants
     haul_ends: Instants
     levels_m: Floats
     set_end_levels_m: Floats
@@ -205,6 +206,7 @@ def find_candidates(
     return Candidates(
         times=times,
         day=np.searchsorted(edges, times, side="right") - 1,
+        set_ends=set_ends,
         haul_ends=haul_ends,
         levels_m=levels,
         set_end_levels_m=set_end_levels,

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QDialog, QFileDialog, QHBoxLayout, QVBoxLayout, QW
 
 from planner.logbook import Backup, Change
 from planner.logbook.backups import backup_folder
+from planner.phrasing import date_text
 from planner.ui.parts import button, enter_presses_nothing, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.workbench import Workbench
@@ -71,7 +72,7 @@ class BackupsDialog(QDialog):
         self._rows.show(
             [
                 (
-                    say("{day} {at:%b %Y %H:%M}", day=b.at.day, at=b.at),
+                    f"{date_text(b.at)} {b.at:%H:%M}",
                     b.why or say("day of use"),
                     say("{size:.1f} MB", size=size / 1000000.0),
                 )

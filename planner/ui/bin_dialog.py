@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QMessageBox, QVBoxLayout, QWidget
 
 from planner.logbook import Binned
+from planner.phrasing import date_text
 from planner.ui.parts import button, enter_presses_nothing, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.workbench import Workbench
@@ -55,12 +56,7 @@ class BinDialog(QDialog):
 
     def _show(self, binned: tuple[Binned, ...]) -> None:
         self._binned = binned
-        self._rows.show(
-            [
-                (each.name, str(each.hauls), say("{day} {at:%b %Y}", day=each.at.day, at=each.at))
-                for each in self._binned
-            ]
-        )
+        self._rows.show([(each.name, str(each.hauls), date_text(each.at)) for each in self._binned])
         if binned and not self.table.currentIndex().isValid():
             self.table.selectRow(0)
         self.words.setText(

@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QSize, Qt
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtGui import QShowEvent, QWheelEvent
 
 from planner.clock import Instants, days_between, local_midnight
 from planner.estimates import Floats
@@ -60,6 +60,8 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
     """A plot that takes up the theme by itself and lets the page around it scroll."""
 
     def __init__(self, name: str = "", **options: Any) -> None:
+        # Whether the theme has changed since it was drawn: hidden charts wait until they show.
+        self._faded = False
         super().__init__(**options)
         themed_plot(self)
         if name:
@@ -81,10 +83,25 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         else:
             event.ignore()
 
+    def redraw(self) -> None:
+        """Draw what is shown in the colours of the theme; charts that draw say how."""
+
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() == QEvent.Type.PaletteChange and getattr(self, "plotItem", None):
-            themed_plot(self)
+            self._faded = True
+            if self.isVisible():
+                self._take_up()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._faded:
+            self._take_up()
+
+    def _take_up(self) -> None:
+        self._faded = False
+        themed_plot(self)
+        self.redraw()
 
 
 class LocalTimeAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types

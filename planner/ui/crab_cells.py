@@ -26,7 +26,7 @@ CRAB_COLUMNS: Final = (
     CrabColumn("sex", say("Sex"), SEXES),
     CrabColumn("width_mm", say("Width (mm)"), is_number=True),
     CrabColumn("width_by", say("Measured"), WIDTHS_BY),
-    CrabColumn("weight_g", "Weight (g)", is_number=True),
+    CrabColumn("weight_g", say("Weight (g)"), is_number=True),
     CrabColumn("shell", say("Shell"), SHELLS),
     CrabColumn("peeler_sign", say("Peeler sign"), PEELER_SIGNS),
     CrabColumn("abdomen", say("Abdomen"), ABDOMENS),

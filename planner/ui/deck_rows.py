@@ -7,10 +7,10 @@ from datetime import date
 from planner.handouts.layout import TrapLayout
 from planner.logbook import Haul, Log
 from planner.logbook.columns import COUNTS
+from planner.phrasing import date_text
 from planner.sites import Site
 from planner.trips import Plan
 from planner.ui.haul_rows import hauls_of, trip_like_last, trip_of_plan
-from planner.words import say
 
 
 def planned_rows(log: Log, site: Site, plan: Plan, traps: TrapLayout) -> tuple[Haul, ...]:
@@ -26,7 +26,7 @@ def rows_of_day(log: Log, site: Site, day: date, traps: TrapLayout) -> tuple[Hau
 
 def waiting_rows(log: Log, site: Site, day: date) -> tuple[Haul, ...]:
     """Return the rows of the place's newest trip of that day with nothing counted yet."""
-    name = say("{day.day} {day:%b %Y}", day=day)
+    name = date_text(day)
     named = {h.trip: None for h in log.hauls if h.place == site.name and h.trip.startswith(name)}
     for trip in reversed(named):
         rows = hauls_of(log, (trip, site.name))

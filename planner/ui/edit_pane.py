@@ -7,7 +7,14 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from planner.clock import from_utc64
 from planner.phrasing import TIDE_CAUTION, day_text
 from planner.tides.checks import WaterCheck
-from planner.ui.edit_preview import MONTH_DAYS, Preview, check, check_texts, same_water
+from planner.ui.edit_preview import (
+    MONTH_DAYS,
+    Preview,
+    check,
+    check_texts,
+    next_turns_text,
+    same_water,
+)
 from planner.ui.observed_rows import comparison_texts
 from planner.ui.parts import body, caution, heading, quiet, refill, scrolled
 from planner.ui.place_charts import MonthChart
@@ -28,7 +35,7 @@ class EditPane(QWidget):
         self.month = MonthChart()
         self.month.setAccessibleName(say("Month of water of the edited place"))
         self.about = quiet()
-        self.pointed = quiet()
+        self.pointed, self.first = quiet(), body()
         self.month.pointed.connect(lambda text: self.pointed.setText(text or " "))
         self.facts, self.suspected = QVBoxLayout(), QVBoxLayout()
         for each in (self.facts, self.suspected):
@@ -40,6 +47,7 @@ class EditPane(QWidget):
         column.addWidget(self.about)
         column.addWidget(self.month, 1)
         column.addWidget(self.pointed)
+        column.addWidget(self.first)
         column.addLayout(self.facts)
         column.addWidget(caution(TIDE_CAUTION))
         column.addStretch(0)
@@ -79,6 +87,7 @@ class EditPane(QWidget):
         # Without the chart the words stand together at the top.
         self._column.setStretch(self._column.count() - 1, 0 if month is not None else 1)
         self.pointed.setVisible(month is not None)
+        self.first.setVisible(month is not None)
         if month is None:
             count = len(found.problems)
             self.about.setText(
@@ -106,6 +115,7 @@ class EditPane(QWidget):
             words += say(" Open marks: what you saw.")
         self.about.setText(words)
         self.pointed.setText(" ")
+        self.first.setText(next_turns_text(month, style))
         self._show_check()
 
     def _show_check(self) -> None:

@@ -13,7 +13,7 @@ import numpy as np
 from planner.clock import Instants, from_utc64, local_midnight
 from planner.errors import InputError, PlannerError, Problem
 from planner.estimates import Floats
-from planner.phrasing import Style, height_text
+from planner.phrasing import Style, day_clock_text, height_text, zone_text
 from planner.sites.editing import Wanted, changed_fields, edited, site_of_text
 from planner.sites.site import Site
 from planner.tides import Tide, Turns
@@ -23,6 +23,7 @@ from planner.words import say
 
 MONTH_DAYS: Final = 30
 _STEP: Final = timedelta(minutes=10)
+_FIRST: Final = 4  # a day's high and low waters
 
 
 @dataclass(frozen=True)
@@ -143,6 +144,30 @@ def _site_or_none(text: str, path: Path) -> Site | None:
         return site_of_text(text, path)
     except InputError:
         return None
+
+
+def next_turns_text(month: MonthWater, style: Style) -> str:
+    """Return the first high and low waters of the month, to hold against another table."""
+    zone, turns = month.site.zone, month.turns
+    first = [
+        say(
+            "{kind} {when} {clock} ({height})",
+            kind=say("high") if high else say("low"),
+            when=day_clock_text(from_utc64(at), zone, style),
+            clock=zone_text(from_utc64(at), zone),
+            height=height_text(float(height), style),
+        )
+        for at, height, high in zip(
+            turns.times[:_FIRST], turns.heights[:_FIRST], turns.is_high[:_FIRST], strict=True
+        )
+    ]
+    if not first:
+        return ""
+    return say(
+        "First waters: {first}. Compare them with the agency's own table: hours apart means "
+        "a wrong clock of the lags, heights of a third or of three times a wrong unit.",
+        first=", ".join(first),
+    )
 
 
 def check_texts(found: WaterCheck, style: Style) -> Iterator[str]:

@@ -24,7 +24,7 @@ class EffectsPanel(QWidget):
         self.care = QSpinBox()
         self.care.setRange(1, 50)
         self.care.setValue(state.care_points)
-        self.care.setSuffix(" of 100")
+        self.care.setSuffix(say(" of 100"))
         self.care.setAccessibleName(say("Worth caring about, light crabs of 100"))
         self.care.valueChanged.connect(lambda points: state.change(care_points=points))
         label = QLabel(say("A difference &worth caring about, in light crabs"))

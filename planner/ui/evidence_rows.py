@@ -20,7 +20,7 @@ CAUSE_WORDS: Final[Mapping[str, str]] = {
 EFFECT_COLUMNS: Final = (
     "",
     say("Swing"),
-    "80% interval",
+    say("80% interval"),
     say("Worth caring about"),
     say("Trips"),
     say("Crabs"),

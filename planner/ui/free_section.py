@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.errors import PlannerError
+from planner.phrasing import SHORT_DAYS
 from planner.sites.editing import Wanted
 from planner.sites.file_values import clock_time
 from planner.sites.site import FreeTime
@@ -43,7 +44,7 @@ class FreeSection(Section):
         super().__init__()
         self._bench, self._kept = bench, Kept()
         self._zone = ""
-        self.weekdays = [QCheckBox(day) for day in _WEEKDAYS]
+        self.weekdays = [QCheckBox(day) for day in SHORT_DAYS]
         self.earliest, self.latest = QLineEdit(), QLineEdit()
         self.earliest.setPlaceholderText(say("05:30; empty: from midnight"))
         self.latest.setPlaceholderText(say("20:30; empty: to midnight"))

@@ -11,6 +11,7 @@ from zoneinfo import ZoneInfo
 from planner.handouts.layout import TrapLayout
 from planner.logbook import Haul, Log, TripKey, TripOutcome
 from planner.logbook.columns import CellError
+from planner.phrasing import date_text
 from planner.sites import Site
 from planner.trips import Plan
 from planner.ui.haul_cells import NUDGE, Clock, Column, refusal, with_text
@@ -120,7 +121,7 @@ def row_after(hauls: Sequence[Haul], at: int, trip: TripKey) -> Haul:
 
 def _free_name(log: Log, day: date) -> str:
     taken = {name for name, _ in log.by_trip}
-    name = say("{day.day} {day:%b %Y}", day=day)
+    name = date_text(day)
     number = 2
     found = name
     while found in taken:

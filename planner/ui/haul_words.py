@@ -24,17 +24,21 @@ def light_words(judged: int | None, light: int | None) -> str:
     """Return "about 1 in 8" for the light crabs of a trip; a dash when none was judged."""
     if not judged or light is None:
         return NOT_RECORDED
-    return "none" if light == 0 else one_in(light / judged)
+    return say("none") if light == 0 else one_in(light / judged)
 
 
 def totals(hauls: Sequence[Haul], trip: Trip | None = None) -> str:
     """Return the sums of what is recorded so far, and the kitchen's count of the trip."""
-    traps = f"{len(hauls)} {'trap' if len(hauls) == 1 else 'traps'}"
+    traps = counted(len(hauls), "trap")
     sums = {field: _sum(hauls, field) for field in _COUNTS}
-    parts = [f"{sums[field]} {field}" for field in ("keepers", "shorts") if sums[field] is not None]
+    parts = []
+    if sums["keepers"] is not None:
+        parts.append(say("{keepers} keepers", keepers=sums["keepers"]))
+    if sums["shorts"] is not None:
+        parts.append(say("{shorts} shorts", shorts=sums["shorts"]))
     if sums["females"] is not None:
-        sponge = say(" ({sums} sponge)", sums=sums["sponge"]) if sums["sponge"] else ""
-        parts.append(say("{sums} females{sponge}", sums=sums["females"], sponge=sponge))
+        sponge = say(" ({sponge} sponge)", sponge=sums["sponge"]) if sums["sponge"] else ""
+        parts.append(say("{females} females{sponge}", females=sums["females"], sponge=sponge))
     told = [pair for pair in map(haul_judged, hauls) if pair is not None]
     judged, lights = sum(pair[0] for pair in told), sum(pair[1] for pair in told)
     if judged:
@@ -113,7 +117,7 @@ def _named(traps: list[str], of: int) -> str:
         return say("every trap")
     if len(traps) <= _NAMED_AT_MOST:
         return ", ".join(traps)
-    return say("{n_traps} traps", n_traps=len(traps))
+    return counted(len(traps), "trap")
 
 
 def doubts(hauls: Sequence[Haul], now: datetime, trip: Trip | None = None) -> list[str]:

@@ -36,7 +36,7 @@ from planner.ui.parts import body, button, caution, enter_presses_nothing, quiet
 from planner.words import say
 
 _ORDERS = (("", "choose"), ("dmy", say("3/4 is 3 April")), ("mdy", say("3/4 is 4 March")))
-_DEPTHS = (("m", "metres"), ("ft", "feet"))
+_DEPTHS = (("m", say("metres")), ("ft", say("feet")))
 _WATERS = (("C", say("Celsius")), ("F", say("Fahrenheit")))
 _LETTERS = (
     ("", say("as they seem")),
@@ -59,7 +59,7 @@ class IntakeDialog(QDialog):
     def __init__(self, offer: Offer, parent: QWidget) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle("Import a table")
+        self.setWindowTitle(say("Import a table"))
         self.resize(780, 620)
         self.offer = offer
         self.choices: list[QComboBox] = []

@@ -168,7 +168,7 @@ class LayoutTree(QTreeWidget):
             top.setData(0, Qt.ItemDataRole.UserRole, spot)
             top.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsDropEnabled)
             for each in here:
-                mark = " (moved)" if each.trap in moved else ""
+                mark = say(" (moved)") if each.trap in moved else ""
                 item = QTreeWidgetItem(top, [f"{each.trap}{mark}", each.design])
                 item.setData(0, Qt.ItemDataRole.UserRole, each.trap)
                 item.setToolTip(1, each.design)

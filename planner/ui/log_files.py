@@ -52,7 +52,7 @@ class LogFiles(QWidget):
 
     def import_table(self) -> None:
         """Let the user pick a file, and show what taking it in would do."""
-        path, _ = QFileDialog.getOpenFileName(self, "Import a table", "", _IN)
+        path, _ = QFileDialog.getOpenFileName(self, say("Import a table"), "", _IN)
         if path.endswith(".logbook"):
             self._return_to(path)
         elif path:

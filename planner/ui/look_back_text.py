@@ -24,9 +24,9 @@ COLUMNS: Final = (
     say("Trips"),
     say("Hauls"),
     say("Keepers"),
-    "A haul (80%)",
+    say("A haul (80%)"),
     say("Judged"),
-    "Light (80%)",
+    say("Light (80%)"),
 )
 NUMBERS: Final = (1, 2, 3, 4, 5, 6)
 MOST_ROWS: Final = 2000

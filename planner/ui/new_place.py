@@ -46,7 +46,7 @@ class NewPlaceForm(Card):
         self.zone.setCompleter(zones)
         form = QFormLayout()
         for label, box in (
-            ("&Name", self.name),
+            (say("&Name"), self.name),
             (say("&Latitude, degrees"), self.latitude),
             (say("L&ongitude, degrees"), self.longitude),
             (say("Time &zone"), self.zone),

@@ -58,7 +58,7 @@ class ObservedPanel(QWidget):
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.table.itemChanged.connect(lambda _: self._changed())
-        self.add = button("Add a water", self.add_row)
+        self.add = button(say("Add a water"), self.add_row)
         self.remove = button(say("Remove"), self.remove_row)
         self.back = button(say("Put back"), self.put_back, say("Put back the water removed last"))
         self.back.setEnabled(False)
@@ -101,7 +101,9 @@ class ObservedPanel(QWidget):
         self._removed.clear()
         self.back.setEnabled(False)
         unit = site.water.file_units
-        self.table.setHorizontalHeaderLabels([say("Local time"), f"Height, {unit}", say("Water")])
+        self.table.setHorizontalHeaderLabels(
+            [say("Local time"), say("Height, {unit}", unit=unit), say("Water")]
+        )
         self.hint.setText(
             say(
                 "Times on the clock of {key}, such as 2026-07-04 06:12. Heights above "
@@ -149,7 +151,7 @@ class ObservedPanel(QWidget):
             self.table.setItem(at, column, item)
         kind = QComboBox()
         kind.setAccessibleName(say("High or low water"))
-        kind.addItems(["high", "low"])
+        kind.addItems([say("high"), say("low")])
         kind.setCurrentIndex(1 if cells[2].casefold() in ("low", "l") else 0)
         kind.currentIndexChanged.connect(lambda _: self._changed())
         self.table.setCellWidget(at, 2, kind)
@@ -163,7 +165,7 @@ class ObservedPanel(QWidget):
             time, height = (self._cell(row, column) for column in (0, 1))
             kind = self.table.cellWidget(row, 2)
             if (time or height) and isinstance(kind, QComboBox):
-                found.append((time, height, kind.currentText()))
+                found.append((time, height, "low" if kind.currentIndex() else "high"))
         return tuple(found)
 
     def _cell(self, row: int, column: int) -> str:
@@ -186,7 +188,7 @@ class ObservedPanel(QWidget):
         if at < 0:
             return
         kind = self.table.cellWidget(at, 2)
-        words = kind.currentText() if isinstance(kind, QComboBox) else ""
+        words = ("low" if kind.currentIndex() else "high") if isinstance(kind, QComboBox) else ""
         self._removed.append((at, (self._cell(at, 0), self._cell(at, 1), words)))
         self.back.setEnabled(True)
         self.table.removeRow(at)

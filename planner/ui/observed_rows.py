@@ -150,7 +150,7 @@ def comparison_texts(found: Comparison | None, rows: int, style: Style) -> Itera
         found.time_bias_min,
         found.time_scatter_min,
         lambda value: say("{value:d} min", value=round(abs(value))),
-        ("later", "earlier"),
+        (say("later"), say("earlier")),
     )
     if np.isfinite(found.height_bias_m):
         yield _bias_text(
@@ -158,7 +158,7 @@ def comparison_texts(found: Comparison | None, rows: int, style: Style) -> Itera
             found.height_bias_m,
             found.height_scatter_m,
             lambda value: _small_height(abs(value), style.length),
-            ("higher", "lower"),
+            (say("higher"), say("lower")),
         )
     if found.matched < _FEW_TURNS:
         yield say(
@@ -203,7 +203,7 @@ def difference_rows(site: Site, found: Comparison, style: Style) -> Rows:
         rows.append(
             (
                 f"{day_clock_text(when, site.zone, style)} {when.astimezone(site.zone).year}",
-                "high" if high else "low",
+                say("high") if high else say("low"),
                 say("no match")
                 if np.isnan(minutes)
                 else say("{minutes:+.0f} min", minutes=minutes),

@@ -50,22 +50,22 @@ def fit_texts(fit: FittedOffsets, style: Style) -> list[str]:
     """Return a fit in words: each number with its 80% interval, then the verdict."""
     lines = [
         say(
-            "{kind} water: {minutes}; {height} (from {count} seen).",
+            "{kind}: {minutes}; {height} (from {count} seen).",
             kind=kind,
             minutes=_minutes(minutes),
             height=_height(height, is_factor, style),
             count=count,
         )
         for kind, minutes, height, is_factor, count in (
-            (say("High"), fit.high_minutes, fit.high_height, fit.high_is_factor, fit.highs),
-            (say("Low"), fit.low_minutes, fit.low_height, fit.low_is_factor, fit.lows),
+            (say("High water"), fit.high_minutes, fit.high_height, fit.high_is_factor, fit.highs),
+            (say("Low water"), fit.low_minutes, fit.low_height, fit.low_is_factor, fit.lows),
         )
     ]
     return [*lines, fit.verdict]
 
 
 def _minutes(value: Interval) -> str:
-    side = "later" if value.mean >= 0 else "earlier"
+    side = say("later") if value.mean >= 0 else say("earlier")
     low, high = sorted((value.low, value.high))
     return say(
         "{mean} min {side} (80%: {low:+d} to {high:+d} min)",

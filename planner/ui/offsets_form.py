@@ -31,7 +31,7 @@ from planner.ui.observed_rows import read_cells, seen_file, write_cells
 from planner.ui.offset_fits import fit_from_seen, fit_texts, fitted_fields
 from planner.ui.parts import body, button, caution, heading, quiet, refill
 from planner.ui.rows_editor import RowsEditor
-from planner.ui.tabled_form import TabledForm
+from planner.ui.tabled_form import KINDS, TabledForm
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.units import LengthUnit
@@ -90,14 +90,12 @@ class OffsetsForm(QWidget):
         grid = QGridLayout(self.grid)
         grid.setContentsMargins(0, 0, 0, 0)
         for column, kind in enumerate(("high", "low"), start=1):
-            grid.addWidget(QLabel(say("{kind} water", kind=kind.capitalize())), 0, column)
+            grid.addWidget(QLabel(KINDS[kind]), 0, column)
         for row, (key, words, empty) in enumerate(_ROWS, start=1):
             grid.addWidget(QLabel(words), row, 0)
             for column, kind in enumerate(("high", "low"), start=1):
                 field = QLineEdit()
-                field.setAccessibleName(
-                    say("{kind} water: {words}", kind=kind.capitalize(), words=words.lower())
-                )
+                field.setAccessibleName(f"{KINDS[kind]}: {words.lower()}")
                 field.setPlaceholderText(empty)
                 field.textEdited.connect(lambda _: self.changed.emit())
                 grid.addWidget(field, row, column)
@@ -117,7 +115,9 @@ class OffsetsForm(QWidget):
 
     def _make_fit(self) -> QWidget:
         self.seen = RowsEditor(
-            say("Waters seen"), "water", (say("Local time"), say("Height"), say("high or low"))
+            say("Waters seen"),
+            say("Add a water"),
+            (say("Local time"), say("Height"), say("high or low")),
         )
         self.seen.changed.connect(self._keep_seen)
         self.begin_fit = button(say("Fit offsets to these"), self.fit)
@@ -166,7 +166,7 @@ class OffsetsForm(QWidget):
     def _show_reference(self, wanted: str) -> None:
         def fill(entries: list[PlaceEntry]) -> None:
             self.reference.clear()
-            self.reference.addItem("choose a place", "")
+            self.reference.addItem(say("choose a place"), "")
             for entry in entries:
                 self.reference.addItem(entry.name, entry.path.name)
             known = {entry.name.casefold(): entry.path.name for entry in entries}
@@ -187,7 +187,9 @@ class OffsetsForm(QWidget):
         for kind in ("high", "low"):
             self.fields[f"{kind}_add"].setPlaceholderText(f"0 {unit}")
         self.tabled.show_unit(unit)
-        self.seen.set_columns((say("Local time"), f"Height, {unit}", say("high or low")))
+        self.seen.set_columns(
+            (say("Local time"), say("Height, {unit}", unit=unit), say("high or low"))
+        )
         self.seen_hint.setText(
             say(
                 "Three or more of each kind: times on the clock here, such as 2026-07-04 "

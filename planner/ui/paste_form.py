@@ -22,7 +22,7 @@ from planner.ui.tables import RowsModel, rows_table
 from planner.units import M_PER_FT
 from planner.words import counted, say
 
-_UNITS: Final = (("feet", "ft"), ("metres", "m"), ("centimetres", "cm"))
+_UNITS: Final = ((say("feet"), "ft"), (say("metres"), "m"), (say("centimetres"), "cm"))
 _IN_METRES: Final[Mapping[str, float]] = {"ft": M_PER_FT, "m": 1.0, "cm": 0.01}
 _GREAT: Final = frozenset({"M2", "S2", "N2", "K1", "O1"})
 
@@ -102,7 +102,7 @@ class PasteForm(QWidget):
             say("Name   Amplitude   Phase\nM2     3.49        10.8\nK1     2.74        276.8")
         )
         self.box.setTabChangesFocus(True)
-        self.box.setMinimumHeight(6 * self.fontMetrics().height())
+        self.box.setMinimumHeight(5 * self.fontMetrics().height())
         self.box.textChanged.connect(self._read)
         self.unit, self.clock = QComboBox(), QComboBox()
         self.unit.addItem(say("choose: the page does not say"), "")
@@ -133,9 +133,12 @@ class PasteForm(QWidget):
         column.addWidget(self.box, 1)
         column.addWidget(self.said)
         column.addWidget(self.left_out)
-        column.addWidget(table, 2)
+        # What has to be settled, what it means and the button stand over the long table, where
+        # nobody has to look for them.
         column.addLayout(form)
         column.addWidget(self.meaning)
+        column.addLayout(buttons)
+        column.addWidget(table, 2)
         column.addWidget(
             quiet(
                 say(
@@ -144,7 +147,6 @@ class PasteForm(QWidget):
                 )
             )
         )
-        column.addLayout(buttons)
 
     def begin(self, place_unit: str, clocks: Mapping[str, str], clock: str) -> None:
         """Start with an empty box. clocks: words by what the file says; clock: the one in use."""
@@ -169,7 +171,7 @@ class PasteForm(QWidget):
 
     def _say(self) -> None:
         pasted, unit = self._pasted, str(self.unit.currentData())
-        heading_text = f"Amplitude, {unit}" if unit else say("Amplitude")
+        heading_text = say("Amplitude, {unit}", unit=unit) if unit else say("Amplitude")
         self.model.show(
             [(c.name, f"{c.amplitude:g}", f"{c.phase_lag_deg:g}") for c in pasted.constants],
             (say("Constituent"), heading_text, say("Phase lag, °")),

@@ -114,6 +114,10 @@ class MonthChart(Chart):
             )
         )
 
+    def redraw(self) -> None:
+        if self._shown is not None:
+            self.show_report(*self._shown)
+
     def _draw_seen(self, seen: ObservedTurns, span: tuple[float, float], style: Style) -> Any:
         """Draw what was seen within a span as open marks; return their heights."""
         at = seconds(seen.times)
@@ -152,10 +156,9 @@ class MonthChart(Chart):
             )
         )
 
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.PaletteChange and getattr(self, "_shown", None):
-            self.show_report(*self._shown)  # type: ignore[misc]
+    def redraw(self) -> None:
+        if self._shown is not None:
+            self.show_report(*self._shown)
 
 
 class SpotChart(Chart):
@@ -225,10 +228,9 @@ class SpotChart(Chart):
         if getattr(self, "_shown", None):
             self.setXRange(*self._shown_span(), padding=0)
 
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.PaletteChange and getattr(self, "_shown", None):
-            self.show_report(*self._shown)  # type: ignore[misc]
+    def redraw(self) -> None:
+        if self._shown is not None:
+            self.show_report(*self._shown)
 
     def _shown_span(self) -> tuple[float, float]:
         """Return the span of spots that has room for their names; the rest is dragged into view."""

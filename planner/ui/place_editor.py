@@ -295,7 +295,7 @@ class PlaceEditor(QWidget):
 
         def done(step: Step) -> None:
             self.history.add(step)
-            self._arrive(step.after, f"Saved: {step.name}.")
+            self._arrive(step.after, say("Saved: {name}.", name=step.name))
 
         self.bench.clerk.start("save place", say("Saving the place"), work, done, self._no)
 
@@ -309,7 +309,9 @@ class PlaceEditor(QWidget):
             self._show(self._text)
         elif self.history.done:
             step = self.history.done[-1]
-            self._write(step.before, step.after, self.history.undo, f"Undone: {step.name}.")
+            self._write(
+                step.before, step.after, self.history.undo, say("Undone: {name}.", name=step.name)
+            )
 
     def redo_now(self) -> None:
         """Save again what was undone, or bring back the edit that was put aside."""

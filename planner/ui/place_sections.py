@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from datetime import date
-from typing import Any, Final
+from typing import Any
 from zoneinfo import available_timezones
 
 from PySide6.QtCore import QStringListModel, Qt
@@ -18,14 +17,13 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
 )
 
+from planner.phrasing import SHORT_MONTHS
 from planner.sites.editing import Wanted, number_or_text
 from planner.ui.edit_section import Section, table_in, text_of
 from planner.ui.parts import heading, quiet
 from planner.ui.rows_editor import RowsEditor
 from planner.ui.theme import SPACE
 from planner.words import say
-
-_MONTHS: Final = tuple(date(2000, month, 1).strftime("%b") for month in range(1, 13))
 
 
 class PlaceSection(Section):
@@ -47,11 +45,11 @@ class PlaceSection(Section):
         zones.activated.connect(lambda _: self.changed.emit())
         self.zone.setCompleter(zones)
         self.units = QComboBox()
-        self.units.addItem("metres", "m")
-        self.units.addItem("feet", "ft")
+        self.units.addItem(say("metres"), "m")
+        self.units.addItem(say("feet"), "ft")
         form = QFormLayout(self)
         form.setContentsMargins(0, SPACE, SPACE, 0)
-        self.add_field(form, "&Name", self.name, "name")
+        self.add_field(form, say("&Name"), self.name, "name")
         self.add_field(form, say("La&titude, degrees"), self.latitude, "latitude")
         self.add_field(form, say("L&ongitude, degrees"), self.longitude, "longitude")
         self.add_field(form, say("Time &zone"), self.zone, "timezone")
@@ -118,10 +116,10 @@ _SPOT_KEYS = ("name", "depth", "trap_height", "latitude", "longitude")
 def _spot_columns(unit: str) -> tuple[str, ...]:
     return (
         say("Spot"),
-        f"Depth, {unit}",
+        say("Depth, {unit}", unit=unit),
         say("Trap height, {unit}", unit=unit),
-        "Latitude, °",
-        "Longitude, °",
+        say("Latitude, °"),
+        say("Longitude, °"),
     )
 
 
@@ -130,7 +128,7 @@ class SpotsSection(Section):
 
     def __init__(self) -> None:
         super().__init__()
-        self.spots = RowsEditor(say("Spots"), "spot", _spot_columns("m"))
+        self.spots = RowsEditor(say("Spots"), say("Add a spot"), _spot_columns("m"))
         self.spots.changed.connect(self.changed)
         self.ramp = QLineEdit()
         self.ramp.setPlaceholderText(say("empty: launching never waits for water"))
@@ -186,9 +184,9 @@ class TemperatureSection(Section):
 
     def __init__(self) -> None:
         super().__init__()
-        self.months = [QLineEdit() for _ in _MONTHS]
+        self.months = [QLineEdit() for _ in SHORT_MONTHS]
         grid = QGridLayout()
-        for at, (name, field) in enumerate(zip(_MONTHS, self.months, strict=True)):
+        for at, (name, field) in enumerate(zip(SHORT_MONTHS, self.months, strict=True)):
             label = QLabel(name)
             label.setBuddy(field)
             field.setAccessibleName(say("Water temperature in {name}, degrees Celsius", name=name))

@@ -203,6 +203,7 @@ class PlacesView(QWidget):
 
     def _show_chosen(self) -> None:
         """Read the chosen place and show what was found."""
+        self._head.setVisible(self._right.currentWidget() is not self.editor)
         entry, today = self.places.entry(self.chosen), self.state.today
         if entry is None:
             if self._right.currentWidget() is not self.editor:
@@ -298,8 +299,7 @@ class PlacesView(QWidget):
 
     def _new(self) -> None:
         self.name.setText(say("New place"))
-        self.kind.setText("")
-        self.said.hide()
+        self._head.hide()  # its buttons are for the place chosen before
         self._right.setCurrentWidget(self.form)
         self.form.begin()
 

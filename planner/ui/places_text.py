@@ -10,7 +10,7 @@ from typing import Final
 from planner.clock import Instants, from_utc64, local_midnight
 from planner.constituents import table
 from planner.estimates import Floats
-from planner.phrasing import Style, day_clock_text, day_text, height_text, until_text
+from planner.phrasing import WEEKDAYS, Style, day_clock_text, day_text, height_text, until_text
 from planner.sites.site import Closure, Offsets, Site, Water
 from planner.tides import Tide, Turns
 from planner.tides.checks import Suspicion, WaterSummary, suspicions
@@ -21,9 +21,6 @@ from planner.words import counted, say
 
 MONTH_DAYS: Final = 30
 _STEP: Final = timedelta(minutes=10)
-_WEEKDAYS: Final = tuple(
-    f"{day}days" for day in ("Mon", "Tues", "Wednes", "Thurs", "Fri", "Satur", "Sun")
-)
 _DATUMS: Final = {
     "MLLW": say("mean of each day's lowest water"),
     "MLW": say("mean low water"),
@@ -190,7 +187,7 @@ def _moved(offsets: Offsets) -> str:
         high, low = _later(offsets.high_minutes), _later(offsets.low_minutes)
         return say("{name}: high water {high}, low water {low}", name=name, high=high, low=low)
     high, low = (
-        " to ".join(dict.fromkeys(_later(minutes) for minutes in sorted(both)))
+        say(" to ").join(dict.fromkeys(_later(minutes) for minutes in sorted(both)))
         for both in (
             (tabled.high_times.first_minutes, tabled.high_times.second_minutes),
             (tabled.low_times.first_minutes, tabled.low_times.second_minutes),
@@ -274,7 +271,7 @@ def turn_rows(report: PlaceReport, style: Style) -> Rows:
     return [
         (
             day_clock_text(from_utc64(at), zone, style),
-            "high" if high else "low",
+            say("high") if high else say("low"),
             height_text(float(height), style),
         )
         for at, height, high in zip(turns.times, turns.heights, turns.is_high, strict=True)
@@ -286,8 +283,8 @@ def spot_columns(style: Style) -> tuple[str, ...]:
     unit = style.length
     return (
         say("Spot"),
-        f"Depth, {unit}",
-        f"Trap, {unit}",
+        say("Depth, {unit}", unit=unit),
+        say("Trap, {unit}", unit=unit),
         say("Over the trap at lowest"),
         say("Bare in a year"),
     )
@@ -324,7 +321,7 @@ def bare_text(water: SpotWater) -> str:
 def hours_text(hours: float) -> str:
     """Return hours in a year, rounded to what such a figure is worth."""
     return (
-        "under 1 h"
+        say("under 1 h")
         if hours < 1
         else say("{value:,.0f} h", value=float(say("{hours:.2g}", hours=hours)))
     )
@@ -374,9 +371,9 @@ def rules_texts(site: Site, today: date) -> Iterator[str]:
 
 def closure_text(closure: Closure) -> str:
     """Return when a closure holds: a period, weekdays, or weekdays within a period."""
-    days = " and ".join(_WEEKDAYS[day] for day in sorted(closure.weekdays))
+    days = say(" and ").join(WEEKDAYS[day] for day in sorted(closure.weekdays))
     if closure.first is None or closure.last is None:
-        return say("on {days}", days=days) if days else "always"
+        return say("on {days}", days=days) if days else say("always")
     year = "" if closure.every_year else " %Y"
     first, last = (
         f"{day.day} {day.strftime(f'%b{year}')}" for day in (closure.first, closure.last)

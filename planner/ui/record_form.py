@@ -146,7 +146,7 @@ class RecordForm(QWidget):
         if found is not None:
             columns = (
                 say("Constituent"),
-                f"Amplitude, {self._place_unit}",
+                say("Amplitude, {place_unit}", place_unit=self._place_unit),
                 say("Phase lag, °"),
                 say("Use"),
             )

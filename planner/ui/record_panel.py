@@ -91,11 +91,9 @@ class RecordChart(Chart):
         marks.setZValue(theme.Z_MARK + 1)
         self.addItem(marks)
 
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        shown = getattr(self, "_shown", None)
-        if event.type() == QEvent.Type.PaletteChange and shown is not None:
-            self.show_record(shown)
+    def redraw(self) -> None:
+        if self._shown is not None:
+            self.show_record(self._shown)
 
 
 class RecordPanel(QWidget):

@@ -68,13 +68,14 @@ class RowChart(Chart):
         self.setXRange(*_span(rows, guide), padding=0)
         self.setAccessibleDescription("; ".join(_row_text(row) for row in rows))
 
+    def redraw(self) -> None:
+        if self._shown is not None:
+            self.show_rows(*self._shown)
+
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
-        if (
-            event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange)
-            and getattr(self, "_shown", None) is not None
-        ):
-            self.show_rows(*self._shown)  # type: ignore[misc]
+        if event.type() == QEvent.Type.FontChange and getattr(self, "_shown", None) is not None:
+            self.redraw()
 
     def _draw(self, row: IntervalRow, y: float) -> None:
         colours = theme.current()

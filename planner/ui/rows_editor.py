@@ -30,7 +30,7 @@ class RowsEditor(QWidget):
 
     changed = Signal()
 
-    def __init__(self, name: str, one: str, columns: Sequence[str], words: bool = False) -> None:
+    def __init__(self, name: str, add: str, columns: Sequence[str], words: bool = False) -> None:
         super().__init__()
         self._filling = False
         self._words = words
@@ -49,13 +49,9 @@ class RowsEditor(QWidget):
             rows = self.table.verticalHeader()
             rows.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.table.itemChanged.connect(lambda _: self._tell())
-        self.add = button(f"Add a {one}", self.add_row)
-        self.remove = button(
-            say("Take out"), self.remove_row, say("Take the chosen {one} out", one=one)
-        )
-        self.back = button(
-            say("Put back"), self.put_back, say("Put back the {one} taken out last", one=one)
-        )
+        self.add = button(add, self.add_row)
+        self.remove = button(say("Take out"), self.remove_row, say("Take the chosen line out"))
+        self.back = button(say("Put back"), self.put_back, say("Put back the line taken out last"))
         self.back.setEnabled(False)
         self.buttons = QHBoxLayout()
         for each in (self.add, self.remove, self.back):

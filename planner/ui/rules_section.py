@@ -43,11 +43,11 @@ class RulesSection(Section):
         self.old = caution()
         self.closures = RowsEditor(
             say("Closed periods"),
-            say("closed period"),
+            say("Add a closed period"),
             (say("Why"), say("From"), say("To"), say("Only on")),
         )
         self.notes_table = RowsEditor(
-            say("Rules"), "rule", (say("Heading"), say("What the rule says")), True
+            say("Rules"), say("Add a rule"), (say("Heading"), say("What the rule says")), True
         )
         self.notes_table.table.setMinimumHeight(14 * self.fontMetrics().height())
         self.closures.table.setFixedHeight(8 * self.fontMetrics().height())

@@ -47,7 +47,7 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         self.clear()
         themed_plot(self)
         self._axis.set_place(site.zone, style)
-        self.setLabel("left", f"water, {style.length}")
+        self.setLabel("left", say("water, {length}", length=style.length))
         seconds = water.times.astype("datetime64[s]").astype(np.int64).astype(float)
         levels = np.array([metres_to(float(level), style.length) for level in water.levels_m])
         self._nights(water, seconds)

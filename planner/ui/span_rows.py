@@ -114,7 +114,7 @@ def write_turns(path: Path, found: SpanTurns, style: Style, advance: Advance) ->
             [
                 instant.strftime("%Y-%m-%dT%H:%M:%SZ"),
                 instant.astimezone(zone).isoformat(timespec="seconds"),
-                f"{metres_to(float(turns.heights[at]), unit):.3f}",
+                say("{metres_to:.3f}", metres_to=metres_to(float(turns.heights[at]), unit)),
                 "high" if turns.is_high[at] else "low",
             ]
         )

@@ -15,7 +15,7 @@ from planner.ui.kept_fields import Kept, clock_of
 from planner.ui.parts import body, quiet
 from planner.words import say
 
-_KINDS: Final = {"high": say("High water"), "low": say("Low water")}
+KINDS: Final = {"high": say("High water"), "low": say("Low water")}
 _SIDES: Final = (0, 1)
 
 
@@ -88,7 +88,7 @@ class TabledForm(QWidget):
                 label = quiet(head)
                 self._heads.setdefault(key, []).append(label)
                 made.addWidget(label, 0, 1 + 2 * side + at)
-        for row, (kind, water) in enumerate(_KINDS.items(), start=1):
+        for row, (kind, water) in enumerate(KINDS.items(), start=1):
             made.addWidget(QLabel(water), row, 0)
             for side in _SIDES:
                 for at, (key, head) in enumerate(zip(grid.keys, grid.heads, strict=True)):
@@ -154,7 +154,7 @@ def words_of_field(where: str) -> str | None:
     _, is_tabled, inner = where.partition("water.offsets.tabled")
     if not is_tabled:
         return None
-    for kind, water in _KINDS.items():
+    for kind, water in KINDS.items():
         for grid in _GRIDS:
             for side in _SIDES:
                 for key, head in zip(grid.keys, grid.heads, strict=True):

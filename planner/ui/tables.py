@@ -106,7 +106,7 @@ class ChartWithTable(QWidget):
     def __init__(self, chart: QWidget, table: QWidget) -> None:
         super().__init__()
         self.chart, self.table = chart, table
-        self.button = QPushButton("As a table")
+        self.button = QPushButton(say("As a table"))
         self.button.setCheckable(True)
         self.button.setAccessibleName(
             say("{accessiblename} as a table", accessiblename=chart.accessibleName())

@@ -8,6 +8,7 @@ from typing import Final
 
 from planner.logbook import Haul, Log, Trap
 from planner.logbook.log import haul_judged
+from planner.phrasing import date_text
 from planner.ui.haul_cells import NOT_RECORDED
 from planner.ui.haul_words import light_words
 from planner.words import counted, say
@@ -78,10 +79,7 @@ def haul_line(haul: Haul) -> tuple[str, ...]:
 def event_lines(trap: Trap) -> list[tuple[str, str, str]]:
     """Return a trap's history as rows, in the order of its days."""
     events = sorted(trap.events, key=lambda event: event.on)
-    return [
-        (say("{day} {on:%b %Y}", day=event.on.day, on=event.on), event.kind, event.notes)
-        for event in events
-    ]
+    return [(date_text(event.on), event.kind, event.notes) for event in events]
 
 
 def _natural(label: str) -> tuple[tuple[int, int | str], ...]:

@@ -74,7 +74,7 @@ class TrialPanel(QWidget):
         self.care.setSingleStep(0.1)
         self.care.setDecimals(1)
         self.care.setValue(1.5)
-        self.care.setSuffix(" times")
+        self.care.setSuffix(say(" times"))
         self.here = QCheckBox(say("This place only"))
         self.save = button(
             say("Export…"),
@@ -85,7 +85,7 @@ class TrialPanel(QWidget):
         which, care = QHBoxLayout(), QHBoxLayout()
         for row, text, box in (
             (which, say("Compare &by"), self.by),
-            (which, "Co&unt", self.measure),
+            (which, say("Co&unt"), self.measure),
             (care, say("&Worth knowing"), self.care),
         ):
             label = QLabel(text)

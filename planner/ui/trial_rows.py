@@ -30,15 +30,15 @@ from planner.words import say
 GROUPING_WORDS: Final[Mapping[str, str]] = {
     "design": say("trap design"),
     "entrances": say("number of entrances"),
-    "colour": "colour",
-    "bait": "bait",
-    "spot": "spot",
+    "colour": say("colour"),
+    "bait": say("bait"),
+    "spot": say("spot"),
     "trap": say("single traps"),
-    "depth": "depth",
+    "depth": say("depth"),
     "soak": say("length of soak"),
 }
 MEASURE_WORDS: Final[Mapping[str, str]] = {
-    "keepers": "keepers",
+    "keepers": say("keepers"),
     "crabs": say("all crabs"),
     "shorts": say("shorts (fewest is best)"),
     "females": say("females (fewest is best)"),
@@ -46,10 +46,10 @@ MEASURE_WORDS: Final[Mapping[str, str]] = {
     "light": say("share of light crabs (fewest is best)"),
 }
 _AXES: Final[Mapping[str, str]] = {
-    "keepers": "keepers a haul",
-    "crabs": "crabs a haul",
-    "shorts": "shorts a haul",
-    "females": "females a haul",
+    "keepers": say("keepers a haul"),
+    "crabs": say("crabs a haul"),
+    "shorts": say("shorts a haul"),
+    "females": say("females a haul"),
     "bycatch": say("other animals a haul"),
     "light": say("light crabs of 100 judged"),
 }
@@ -60,7 +60,14 @@ _CSV_COLUMNS: Final = (
 # Rings in one picture: more tell the eye nothing and take long to draw.
 _MOST_POINTS: Final = 1200
 _FEWEST_POINTS: Final = 60
-COLUMNS: Final = ("", say("Hauls"), say("Total"), "A haul", "80% interval", say("Best one"))
+COLUMNS: Final = (
+    "",
+    say("Hauls"),
+    say("Total"),
+    say("A haul"),
+    say("80% interval"),
+    say("Best one"),
+)
 
 
 @dataclass(frozen=True)
@@ -217,4 +224,10 @@ def _rate(group: Group, measure: str) -> tuple[str, str]:
 def _chance(p: float) -> str:
     if p >= 0.95:
         return say("almost surely")
-    return "hardly" if p < 0.05 else say("{p} in 10", p=round(p * 10)) if p >= 0.1 else "1 in 20"
+    return (
+        say("hardly")
+        if p < 0.05
+        else say("{p} in 10", p=round(p * 10))
+        if p >= 0.1
+        else say("1 in 20")
+    )

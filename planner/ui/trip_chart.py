@@ -68,11 +68,9 @@ class TripChart(Chart):
             say("{n_trips} judged trips; the table lists them", n_trips=len(points.trips))
         )
 
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        shown = getattr(self, "_shown", None)
-        if event.type() == QEvent.Type.PaletteChange and shown is not None:
-            self.show_points(shown)
+    def redraw(self) -> None:
+        if self._shown is not None:
+            self.show_points(self._shown)
 
     def _band(self, curve: Curve) -> None:
         colours, x, band = theme.current(), curve.x_d, curve.light_share

@@ -47,7 +47,7 @@ class TripDetails(QWidget):
         self.crew = self._number(numbers, QLabel(say("Crew")))
         self.water = self._number(numbers, self._water_label)
         self.picked = self._number(numbers, QLabel(say("Kitchen: picked")))
-        self.light = self._number(numbers, QLabel("light"))
+        self.light = self._number(numbers, QLabel(say("light")))
         self.light.setAccessibleName(say("Light ones of those picked in the kitchen"))
         self.picked.setToolTip(say("Crabs of the whole catch that were picked or cracked open"))
         self.light.setToolTip(say("How many of the picked were light"))
@@ -131,7 +131,7 @@ class TripDetails(QWidget):
             return
         names = dict(zip(was, _NAMES, strict=True))
         changed = dict.fromkeys(names[line] for line in was if new[line] != was[line])
-        what = " and ".join(changed)
+        what = say(" and ").join(changed)
         self._trip = trip
         self.changed.emit(trip, what)
 

@@ -59,7 +59,7 @@ class TripEntry(QWidget):
         self.table = HaulTable(self.model, self._words)
         self.details = TripDetails()
         self.add_trap = button(
-            "Add a trap", self._add_row, say("A row after this one (Ctrl+Return)")
+            say("Add a trap"), self._add_row, say("A row after this one (Ctrl+Return)")
         )
         self.remove_trap = button(
             say("Remove trap"), self._remove_rows, say("Into the bin, with its counts")

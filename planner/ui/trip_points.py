@@ -12,7 +12,7 @@ import numpy as np
 from planner.clock import to_utc64
 from planner.estimates import Interval
 from planner.logbook import TripOutcome
-from planner.phrasing import day_text, light_text
+from planner.phrasing import MOON_NAMES, day_text, light_text
 from planner.ui.strip.days import Catch, trip_marks
 from planner.words import say
 
@@ -20,8 +20,6 @@ LUNATION_D: Final = 29.530589
 YEAR_D: Final = 365.2425
 # The middle month of the year's days at which each month begins, for the axis of the season.
 MONTH_BEGINS: Final = (0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334)
-MONTHS: Final = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-MOONS: Final = (say("new moon"), say("first quarter"), say("full moon"), say("last quarter"))
 
 
 @dataclass(frozen=True)
@@ -73,7 +71,7 @@ def moon_words(moon_d: float) -> str:
     quarter = LUNATION_D / 4
     nearest = round(moon_d / quarter)
     apart = round(moon_d - nearest * quarter)
-    name = MOONS[nearest % 4]
+    name = MOON_NAMES[nearest % 4]
     if apart == 0:
         return name
     return f"{abs(apart)} d {'after' if apart > 0 else 'before'} {name}"

@@ -6,6 +6,7 @@ import numpy as np
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from planner.molt.evidence_types import Curve, Evidence
+from planner.phrasing import MOON_NAMES, SHORT_MONTHS
 from planner.ui.parts import Card, quiet
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
@@ -13,8 +14,6 @@ from planner.ui.trip_chart import Points, TripChart
 from planner.ui.trip_points import (
     LUNATION_D,
     MONTH_BEGINS,
-    MONTHS,
-    MOONS,
     YEAR_D,
     TripPoint,
     point_rows,
@@ -38,8 +37,8 @@ class TripsPanel(QWidget):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self.bench = bench
-        quarters = [(LUNATION_D * i / 4, f"{MOONS[i % 4]}") for i in range(5)]
-        months = list(zip(map(float, MONTH_BEGINS), MONTHS, strict=True))
+        quarters = [(LUNATION_D * i / 4, f"{MOON_NAMES[i % 4]}") for i in range(5)]
+        months = list(zip(map(float, MONTH_BEGINS), SHORT_MONTHS, strict=True))
         self.moon = TripChart(say("Trips over the moon"), quarters, LUNATION_D)
         self.season = TripChart(say("Trips over the year"), months, YEAR_D)
         self._points: tuple[TripPoint, ...] = ()

@@ -102,7 +102,7 @@ class WaterSection(Section):
         self.add_field(form, say("Node &factors"), self.rule, "water.node_factors")
         self.constants = RowsEditor(
             say("Constituents"),
-            "constituent",
+            say("Add a constituent"),
             (say("Constituent"), say("Amplitude"), say("Phase lag, °")),
         )
         self.constants.changed.connect(self.changed)
@@ -160,8 +160,12 @@ class WaterSection(Section):
     def show_unit(self, unit: str) -> None:
         """Name the unit that amplitudes and mean level are in."""
         self._unit = unit
-        self.constants.set_columns((say("Constituent"), f"Amplitude, {unit}", say("Phase lag, °")))
-        self.level.setPlaceholderText(say("in {unit}: mean sea level above the datum", unit=unit))
+        self.constants.set_columns(
+            (say("Constituent"), say("Amplitude, {unit}", unit=unit), say("Phase lag, °"))
+        )
+        self.level.setPlaceholderText(
+            say("in {unit}: mean sea level less the datum, on the agency's datum page", unit=unit)
+        )
         self.offsets.show_unit(unit)
 
     def wanted(self) -> Wanted:

@@ -7,6 +7,8 @@ from argparse import Namespace
 from dataclasses import asdict
 from typing import TYPE_CHECKING
 
+from planner.words import say
+
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
 
@@ -15,15 +17,15 @@ SOMETHING_WRONG = 1
 
 def add_to(jobs: Jobs) -> None:
     """Add the job."""
-    summary = "What is wrong with this installation, and what to do about it; changes nothing."
+    summary = say("What is wrong with this installation, and what to do about it; changes nothing.")
     parser = jobs.add_parser("doctor", help=summary, description=summary, allow_abbrev=False)
     parser.add_argument(
         "--report",
         action="store_true",
-        help="what may be passed on: versions and findings, no folder, name, place or log",
+        help=say("what may be passed on: versions and findings, no folder, name, place or log"),
     )
     parser.add_argument(
-        "--format", choices=("text", "json"), default="text", help="(default: text)"
+        "--format", choices=("text", "json"), default="text", help=say("(default: text)")
     )
     parser.set_defaults(run=answer)
 

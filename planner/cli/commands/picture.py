@@ -103,7 +103,7 @@ def require_window() -> None:
             say(
                 "the window needs {missing}; install the program with its window: pip "
                 'install "fullshell[window]"',
-                missing=" and ".join(missing),
+                missing=say(" and ").join(missing),
             )
         )
 

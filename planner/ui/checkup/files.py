@@ -26,8 +26,9 @@ from planner.errors import PlannerError, RangeError
 from planner.faults import kept, log_file
 from planner.ui.checkup.finding import Finding, good, mind, wrong
 from planner.ui.settings import open_settings, settings_file
+from planner.words import say
 
-_AGAIN: Final = "install the program again: a file of its own is missing or damaged"
+_AGAIN: Final = say("install the program again: a file of its own is missing or damaged")
 _LITTLE_BYTES: Final = 200e6  # a year of daily backups of a long log
 _TOO_LITTLE_BYTES: Final = 20e6  # the log and its backup may no longer be saved whole
 
@@ -36,9 +37,13 @@ def check_own_files() -> Iterator[Finding]:
     """Look whether all that ships is there and whole, by its sums where the installer kept them."""
     damaged = [*_changed_since_installed(), *_unreadable()]
     if damaged:
-        yield wrong("its own files", f"missing or damaged: {', '.join(damaged[:5])}", _AGAIN)
+        yield wrong(
+            say("its own files"),
+            say("missing or damaged: {listed}", listed=", ".join(damaged[:5])),
+            _AGAIN,
+        )
     else:
-        yield good("its own files", "there and whole")
+        yield good(say("its own files"), say("there and whole"))
 
 
 def _changed_since_installed() -> Iterator[str]:
@@ -91,14 +96,14 @@ def check_sun_and_moon() -> Iterator[Finding]:
         sky_days(load_site(demo_place()), today, today)
     except RangeError:
         yield wrong(
-            "sun and moon",
-            f"not known on {today}",
-            "set the clock of this machine; they are known from 1899 to 2053",
+            say("sun and moon"),
+            say("not known on {today}", today=today),
+            say("set the clock of this machine; they are known from 1899 to 2053"),
         )
     except (OSError, ImportError, ValueError):
-        yield wrong("sun and moon", "the ephemeris cannot be read", _AGAIN)
+        yield wrong(say("sun and moon"), say("the ephemeris cannot be read"), _AGAIN)
     else:
-        yield good("sun and moon", "known today")
+        yield good(say("sun and moon"), say("known today"))
 
 
 def check_time_zones() -> Iterator[Finding]:
@@ -108,39 +113,45 @@ def check_time_zones() -> Iterator[Finding]:
     try:
         zone = ZoneInfo("America/New_York")
     except (ZoneInfoNotFoundError, OSError):
-        yield wrong("time zones", "not found", "install tzdata: pip install tzdata")
+        yield wrong(say("time zones"), say("not found"), say("install tzdata: pip install tzdata"))
         return
     offsets = {
         datetime(2026, month, 15, tzinfo=UTC).astimezone(zone).utcoffset() for month in (1, 7)
     }
     if len(offsets) != 2:
-        yield wrong("time zones", "without summer time", "install tzdata: pip install tzdata")
+        yield wrong(
+            say("time zones"), say("without summer time"), say("install tzdata: pip install tzdata")
+        )
     else:
-        yield good("time zones", "known")
+        yield good(say("time zones"), "known")
 
 
 def check_folders() -> Iterator[Finding]:
     """Write and delete a file where the log is kept, and where faults are written down."""
     for what, folder, state in (
-        ("folder of your log", user_folder(), wrong),
-        ("folder of the log of faults", log_folder(), mind),
+        (say("folder of your log"), user_folder(), wrong),
+        (say("folder of the log of faults"), log_folder(), mind),
     ):
         try:
             folder.mkdir(parents=True, exist_ok=True)
             with tempfile.TemporaryFile(dir=folder) as file:
                 file.write(b"x" * 4096)
         except OSError as error:
-            said = f"cannot be written ({type(error).__name__}, number {error.errno})"
-            yield state(what, said, "allow writing there, or make room", str(folder))
+            said = say(
+                "cannot be written ({name__}, number {errno})",
+                name__=type(error).__name__,
+                errno=error.errno,
+            )
+            yield state(what, said, say("allow writing there, or make room"), str(folder))
         else:
-            yield good(what, "can be written", str(folder))
+            yield good(what, say("can be written"), str(folder))
     folder = user_folder() if user_folder().exists() else Path.home()
     free = shutil.disk_usage(folder).free
-    said = f"{free / 1e6:,.0f} MB free"
+    said = say("{free:,.0f} MB free", free=free / 1000000.0)
     if free < _TOO_LITTLE_BYTES:
-        yield wrong("disk", said, "make room: what you log can no longer be saved")
+        yield wrong("disk", said, say("make room: what you log can no longer be saved"))
     elif free < _LITTLE_BYTES:
-        yield mind("disk", said, "make room soon, for your log and its backups")
+        yield mind("disk", said, say("make room soon, for your log and its backups"))
     else:
         yield good("disk", said)
 
@@ -154,45 +165,65 @@ def check_log() -> Iterator[Finding]:
 
     path = default_logbook()
     if not path.exists():
-        yield good("your log", "none yet; the first trip makes it", str(path))
+        yield good(say("your log"), say("none yet; the first trip makes it"), str(path))
         return
-    back = "start Fullshell: it sets a damaged log aside and takes over what can be read; or go "
-    back += "back to a backup with File, Backups of the log"
+    back = say(
+        "start Fullshell: it sets a damaged log aside and takes over what can be read; or go "
+    )
+    back += say("back to a backup with File, Backups of the log")
     try:
         with Logbook.open(path, read_only=True) as book:
             book.read()
         with closing(sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro", uri=True)) as raw:
             whole = is_whole(raw, thorough=True)
     except (PlannerError, sqlite3.Error) as error:
-        yield wrong("your log", f"cannot be read ({type(error).__name__})", back, str(path))
+        yield wrong(
+            say("your log"),
+            say("cannot be read ({name__})", name__=type(error).__name__),
+            back,
+            str(path),
+        )
         return
     if not whole:
-        yield wrong("your log", "is damaged", back, str(path))
+        yield wrong(say("your log"), say("is damaged"), back, str(path))
         return
-    yield good("your log", "whole", str(path))
+    yield good(say("your log"), "whole", str(path))
     backups = backups_of(path)
     if backups:
         newest = max(backup.at for backup in backups)
-        yield good("backups of your log", f"{len(backups)}, the newest of {newest:%Y-%m-%d}")
+        yield good(
+            say("backups of your log"),
+            say(
+                "{n_backups}, the newest of {newest:%Y-%m-%d}",
+                n_backups=len(backups),
+                newest=newest,
+            ),
+        )
     else:
-        yield mind("backups of your log", "none yet", "one is made on each day that you use it")
+        yield mind(
+            say("backups of your log"),
+            say("none yet"),
+            say("one is made on each day that you use it"),
+        )
 
 
 def check_settings() -> Iterator[Finding]:
     """Read the settings as a start does, without touching the file."""
     _, remark = open_settings()
     if remark:
-        remedy = "start Fullshell once: it sets the file aside; then choose in the View menu"
-        yield mind("settings", "not all of them can be used", remedy, str(settings_file()))
+        remedy = say("start Fullshell once: it sets the file aside; then choose in the View menu")
+        yield mind("settings", say("not all of them can be used"), remedy, str(settings_file()))
     else:
-        yield good("settings", "can be read")
+        yield good("settings", say("can be read"))
 
 
 def check_faults() -> Iterator[Finding]:
     """Count the faults that were written down."""
     found = kept()
     if found:
-        remedy = "send the newest to whoever keeps your Fullshell up to date"
-        yield mind("faults", f"{len(found)} written down", remedy, str(log_file()))
+        remedy = say("send the newest to whoever keeps your Fullshell up to date")
+        yield mind(
+            "faults", say("{n_found} written down", n_found=len(found)), remedy, str(log_file())
+        )
     else:
-        yield good("faults", "none written down")
+        yield good("faults", say("none written down"))

@@ -8,6 +8,7 @@ from typing import Literal
 
 from planner import __version__
 from planner.faults import versions
+from planner.words import say
 
 State = Literal["good", "mind", "wrong"]
 _SIGNS: dict[State, str] = {"good": "ok   ", "mind": "mind ", "wrong": "WRONG"}
@@ -57,8 +58,8 @@ def found_by(checks: Iterable[Check]) -> list[Finding]:
             found.append(
                 wrong(
                     name,
-                    f"could not be looked at ({type(error).__name__})",
-                    "install the program again",
+                    say("could not be looked at ({name__})", name__=type(error).__name__),
+                    say("install the program again"),
                 )
             )
     return found
@@ -74,15 +75,22 @@ def verdict(found: Sequence[Finding]) -> str:
     count = sum(each.state == "wrong" for each in found)
     noted = sum(each.state == "mind" for each in found)
     if count:
-        return f"{count} of {len(found)} things are wrong with this installation."
+        return say(
+            "{count} of {n_found} things are wrong with this installation.",
+            count=count,
+            n_found=len(found),
+        )
     if noted:
-        return f"Nothing is wrong with this installation; {noted} to mind."
-    return "Nothing is wrong with this installation."
+        return say("Nothing is wrong with this installation; {noted} to mind.", noted=noted)
+    return say("Nothing is wrong with this installation.")
 
 
 def text_of(found: Sequence[Finding]) -> str:
     """Return everything for the user's own eyes, folders and all."""
-    lines = [f"Fullshell {__version__}: {verdict(found)}", ""]
+    lines = [
+        say("Fullshell {version__}: {verdict}", version__=__version__, verdict=verdict(found)),
+        "",
+    ]
     for each in found:
         lines.append(f"{_SIGNS[each.state]}  {each.what}: {each.said}")
         if each.where:
@@ -94,7 +102,7 @@ def text_of(found: Sequence[Finding]) -> str:
 
 def report_of(found: Sequence[Finding]) -> str:
     """Return what may be passed on: versions and findings, no folder, name, place or log."""
-    lines = [f"Fullshell {__version__}: {verdict(found)}"]
+    lines = [say("Fullshell {version__}: {verdict}", version__=__version__, verdict=verdict(found))]
     lines += [f"{name}: {value}" for name, value in versions().items()]
     lines += ["", *(f"{_SIGNS[each.state]}  {each.what}: {each.said}" for each in found)]
     return "\n".join(lines) + "\n"

@@ -9,10 +9,11 @@ from importlib import import_module, metadata
 from typing import Final
 
 from planner.ui.checkup.finding import Finding, good, mind, wrong
+from planner.words import say
 
 _PYTHON: Final = (3, 11)
 _NEWEST_TESTED: Final = (3, 13)
-_AGAIN: Final = (
+_AGAIN: Final = say(
     'set the program up again: python3 packaging/start.py, or pip install "fullshell[window]"'
 )
 # Where a library is imported by another name than it is installed by.
@@ -30,11 +31,19 @@ def check_python() -> Iterator[Finding]:
     least = ".".join(str(part) for part in _PYTHON)
     newest = ".".join(str(part) for part in _NEWEST_TESTED)
     if sys.version_info[:2] < _PYTHON:
-        yield wrong("Python", version, f"install Python {least} to {newest}")
+        yield wrong(
+            say("Python"),
+            version,
+            say("install Python {least} to {newest}", least=least, newest=newest),
+        )
     elif sys.version_info[:2] > _NEWEST_TESTED:
-        yield mind("Python", version, f"tried up to {newest}; use that should something fail")
+        yield mind(
+            say("Python"),
+            version,
+            say("tried up to {newest}; use that should something fail", newest=newest),
+        )
     else:
-        yield good("Python", version)
+        yield good(say("Python"), version)
 
 
 def check_libraries() -> Iterator[Finding]:
@@ -45,7 +54,7 @@ def check_libraries() -> Iterator[Finding]:
     try:
         needed = metadata.requires("fullshell") or []
     except metadata.PackageNotFoundError:
-        yield wrong("Fullshell", "is not installed here, only lies here", _AGAIN)
+        yield wrong(say("Fullshell"), say("is not installed here, only lies here"), _AGAIN)
         return
     for each in needed:
         found = _NEED.fullmatch(each)
@@ -60,9 +69,11 @@ def _library(name: str, needed: str) -> Finding:
     try:
         version = metadata.version(name)
     except metadata.PackageNotFoundError:
-        return wrong(name, "is not installed", _AGAIN)
+        return wrong(name, say("is not installed"), _AGAIN)
     if not fits(version, needed):
-        return wrong(name, f"{version}, needed is {needed}", _AGAIN)
+        return wrong(
+            name, say("{version}, needed is {needed}", version=version, needed=needed), _AGAIN
+        )
     return _loaded(name, version)
 
 
@@ -71,7 +82,12 @@ def _loaded(name: str, version: str) -> Finding:
         import_module(_MODULES.get(name.lower(), name.replace("-", "_")))
     except Exception as error:  # noqa: BLE001  (whatever a broken library raises)
         lacking = missing_library(str(error))
-        said = f"{version} does not load ({type(error).__name__}{lacking and f': {lacking}'})"
+        said = say(
+            "{version} does not load ({name__}{value})",
+            version=version,
+            name__=type(error).__name__,
+            value=lacking and f": {lacking}",
+        )
         return wrong(name, said.strip(), _AGAIN)
     return good(name, version or "loads")
 

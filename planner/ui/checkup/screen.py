@@ -14,9 +14,10 @@ from typing import Final
 
 from planner.ui.checkup.finding import Finding, good, mind, wrong
 from planner.ui.checkup.libraries import debian_package, missing_library
+from planner.words import say
 
 _PATIENCE_S: Final = 120
-_PROBE: Final = """
+_PROBE: Final = say("""
 import ctypes, sys
 from pathlib import Path
 import PySide6
@@ -27,7 +28,7 @@ from PySide6.QtGui import QFontDatabase
 from PySide6.QtWidgets import QApplication
 app = QApplication([])
 print("fonts", len(QFontDatabase.families()), "on", app.platformName())
-"""
+""")
 
 
 def check_window() -> Iterator[Finding]:
@@ -38,8 +39,8 @@ def check_window() -> Iterator[Finding]:
     if find_spec("PySide6") is None:
         yield wrong(
             "window",
-            "PySide6 is not installed; the command line works without it",
-            'pip install "fullshell[window]"',
+            say("PySide6 is not installed; the command line works without it"),
+            say('pip install "fullshell[window]"'),
         )
         return
     drawing = _probed("drawing", {"QT_QPA_PLATFORM": "offscreen"})
@@ -57,7 +58,11 @@ def _on_a_linux_screen() -> Iterator[Finding]:
         under_x = not os.environ.get("WAYLAND_DISPLAY")
         yield _probed("screen", {}, *(["libqxcb.so"] if under_x else []))
     else:
-        yield mind("screen", "there is none here", "use the jobs of the command line, or a desktop")
+        yield mind(
+            "screen",
+            say("there is none here"),
+            say("use the jobs of the command line, or a desktop"),
+        )
 
 
 def _probed(what: str, variables: dict[str, str], *plugins: str) -> Finding:
@@ -72,21 +77,30 @@ def _probed(what: str, variables: dict[str, str], *plugins: str) -> Finding:
             check=False,
         )
     except (OSError, subprocess.TimeoutExpired) as error:
-        return wrong(what, f"Qt does not answer ({type(error).__name__})", "start the machine anew")
+        return wrong(
+            what,
+            say("Qt does not answer ({name__})", name__=type(error).__name__),
+            say("start the machine anew"),
+        )
     if ended.returncode == 0:
         return _with_fonts(what, ended.stdout)
     lacking = missing_library(ended.stderr)
     if lacking:
         return wrong(
             what,
-            f"the system lacks {lacking}",
-            f"install it; on Debian and Ubuntu: sudo apt-get install {debian_package(lacking)}",
+            say("the system lacks {lacking}", lacking=lacking),
+            say(
+                "install it; on Debian and Ubuntu: sudo apt-get install {debian_package}",
+                debian_package=debian_package(lacking),
+            ),
         )
     return wrong(
         what,
-        f"Qt does not start (status {ended.returncode})",
-        "set the program up again: python3 packaging/start.py; the system may lack what "
-        "packaging/README.md lists",
+        say("Qt does not start (status {returncode})", returncode=ended.returncode),
+        say(
+            "set the program up again: python3 packaging/start.py; the system may lack what "
+            "packaging/README.md lists"
+        ),
     )
 
 
@@ -95,10 +109,10 @@ def _with_fonts(what: str, said: str) -> Finding:
     if "fonts" in words and words[words.index("fonts") + 1] == "0":
         return wrong(
             what,
-            "Qt starts, but there is no font: all text would be boxes",
-            "install a font; on Debian and Ubuntu: sudo apt-get install fonts-dejavu-core",
+            say("Qt starts, but there is no font: all text would be boxes"),
+            say("install a font; on Debian and Ubuntu: sudo apt-get install fonts-dejavu-core"),
         )
-    return good(what, f"Qt starts ({words[-1] if words else 'silent'})")
+    return good(what, say("Qt starts ({words})", words=words[-1] if words else "silent"))
 
 
 def _drawn() -> Finding:
@@ -109,5 +123,5 @@ def _drawn() -> Finding:
         with suppress(OSError, subprocess.TimeoutExpired):
             subprocess.run(command, capture_output=True, timeout=_PATIENCE_S, check=False)
         if out.exists():
-            return good("window", "a view can be drawn")
-    return wrong("window", "no view can be drawn", "install the program again")
+            return good("window", say("a view can be drawn"))
+    return wrong("window", say("no view can be drawn"), say("install the program again"))

@@ -13,6 +13,7 @@ import numpy as np
 from planner.clock import day_edges, from_utc64
 from planner.estimates import Interval
 from planner.phrasing import (
+    MOON_NAMES,
     Style,
     clock_text,
     count_text,
@@ -136,16 +137,14 @@ def outcome_text(outcome: TripOutcome) -> str:
 
 def moon_text(outlook: Outlook, index: int) -> str:
     """Return the moon of a day: its phase by name, or its age and how much of it is lit."""
-    from planner.sky import PHASE_NAMES
-
     day = outlook.days[index]
     first, after = np.searchsorted(
         outlook.phases.times, day_edges(day, day, outlook.site.zone), side="left"
     )
     if first < after:
-        return say("{phase_names} moon", phase_names=PHASE_NAMES[int(outlook.phases.kinds[first])])
+        return MOON_NAMES[int(outlook.phases.kinds[first])]
     age, lit = outlook.sky.lunar_age_d[index], outlook.sky.illuminated[index]
-    way = "waxing" if age < 14.77 else "waning"
+    way = say("waxing") if age < 14.77 else say("waning")
     return say("moon {way}, {lit:.0%} lit", way=way, lit=lit)
 
 
@@ -210,7 +209,7 @@ def day_sentences(
                 )
             )
     if outlook.why_closed[index]:
-        sentences.append(f"Closed: {outlook.why_closed[index]}.")
+        sentences.append(say("Closed: {why_closed}.", why_closed=outlook.why_closed[index]))
     elif outlook.why_not_free[index]:
         sentences.append(say("Not free: {why_not_free}.", why_not_free=outlook.why_not_free[index]))
     return " ".join(sentences)

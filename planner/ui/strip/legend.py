@@ -103,18 +103,18 @@ class Legend(QWidget):
             x += long + _GAP
 
     def _entries(self, metrics: QFontMetricsF) -> Iterator[_Entry]:
-        scale = 3 * metrics.horizontalAdvance("filling")
-        yield _Entry(say("Fullness: light "), scale, _draw_scale, " full")
-        yield _Entry("", 18, _draw_unsure, " unsure")
+        scale = 3 * metrics.horizontalAdvance(say("filling"))
+        yield _Entry(say("Fullness: light "), scale, _draw_scale, say(" full"))
+        yield _Entry("", 18, _draw_unsure, say(" unsure"))
         for catch, words in (
             ("full", say(" logged full")),
-            ("mixed", " mixed"),
+            ("mixed", say(" mixed")),
             ("light", say(" light (1 in 4 up)")),
         ):
             yield _Entry("", 10, partial(_draw_catch, catch), words)
         yield _Entry("", 14, _draw_alike, say(" trips like this day"))
         yield _Entry("", 18, _draw_free, say(" free day"))
-        yield _Entry("", 10, _draw_closed, " closed")
+        yield _Entry("", 10, _draw_closed, say(" closed"))
         yield _Entry("", 18, _draw_ramp, say(" ramp limit"))
 
 
@@ -128,7 +128,7 @@ def _draw_scale(painter: QPainter, box: QRectF) -> None:
     painter.drawRect(bar)
     # The word lies on a third of the scale; its ink suits the middle of it.
     painter.setPen(theme.ink_on(theme.fullness_colour(0.5)))
-    painter.drawText(bar, Qt.AlignmentFlag.AlignCenter, "filling")
+    painter.drawText(bar, Qt.AlignmentFlag.AlignCenter, say("filling"))
 
 
 def _draw_unsure(painter: QPainter, box: QRectF) -> None:

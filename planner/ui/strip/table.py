@@ -128,7 +128,7 @@ class DaysModel(QAbstractTableModel):
                 )
             case _:
                 closed, busy = outlook.why_closed[row], outlook.why_not_free[row]
-                return f"closed: {closed}" if closed else (busy or "free")
+                return say("closed: {closed}", closed=closed) if closed else (busy or say("free"))
 
 
 class DaysTable(QTableView):
