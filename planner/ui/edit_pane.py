@@ -18,6 +18,8 @@ from planner.ui.edit_preview import (
 from planner.ui.observed_rows import comparison_texts
 from planner.ui.parts import body, caution, heading, quiet, refill, scrolled
 from planner.ui.place_charts import MonthChart
+from planner.ui.places_text import turn_rows
+from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.words import counted, say
@@ -34,6 +36,9 @@ class EditPane(QWidget):
         self._checked_of: Preview | None = None
         self.month = MonthChart()
         self.month.setAccessibleName(say("Month of water of the edited place"))
+        self._turns = RowsModel((say("Local time"), say("Water"), say("Height")), numbers=(2,))
+        table = rows_table(self._turns, say("High and low waters of the edited place"), wide=0)
+        self.picture = ChartWithTable(self.month, table)
         self.about = quiet()
         self.pointed, self.first = quiet(), body()
         self.month.pointed.connect(lambda text: self.pointed.setText(text or " "))
@@ -45,7 +50,7 @@ class EditPane(QWidget):
         column.addWidget(heading(say("The water this makes")))
         column.addLayout(self.suspected)
         column.addWidget(self.about)
-        column.addWidget(self.month, 1)
+        column.addWidget(self.picture, 1)
         column.addWidget(self.pointed)
         column.addWidget(self.first)
         column.addLayout(self.facts)
@@ -83,7 +88,7 @@ class EditPane(QWidget):
         if found is None:
             return
         month = found.month
-        self.month.setVisible(month is not None)
+        self.picture.setVisible(month is not None)
         # Without the chart the words stand together at the top.
         self._column.setStretch(self._column.count() - 1, 0 if month is not None else 1)
         self.pointed.setVisible(month is not None)
@@ -101,6 +106,7 @@ class EditPane(QWidget):
             refill(self.facts, [])
             return
         self.month.show_report(month, style, found.before, found.seen)
+        self._turns.show(turn_rows(month.turns, month.site.zone, style))
         first = from_utc64(month.times[0]).astimezone(month.site.zone).date()
         words = say(
             "{month_days} days from {day} {first.year}, {key}.",
@@ -133,5 +139,5 @@ class EditPane(QWidget):
         )
 
     def _state_changed(self, changed: frozenset[str]) -> None:
-        if changed & {"style", "theme"}:
+        if changed & {"style"}:
             self.refresh()

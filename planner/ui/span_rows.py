@@ -114,7 +114,8 @@ def write_turns(path: Path, found: SpanTurns, style: Style, advance: Advance) ->
             [
                 instant.strftime("%Y-%m-%dT%H:%M:%SZ"),
                 instant.astimezone(zone).isoformat(timespec="seconds"),
-                say("{metres_to:.3f}", metres_to=metres_to(float(turns.heights[at]), unit)),
+                # For programs: a decimal point in every language.
+                format(metres_to(float(turns.heights[at]), unit), ".3f"),
                 "high" if turns.is_high[at] else "low",
             ]
         )

@@ -163,9 +163,7 @@ class WaterSection(Section):
         self.constants.set_columns(
             (say("Constituent"), say("Amplitude, {unit}", unit=unit), say("Phase lag, °"))
         )
-        self.level.setPlaceholderText(
-            say("in {unit}: mean sea level less the datum, on the agency's datum page", unit=unit)
-        )
+        self.level.setPlaceholderText(say("in {unit}: mean sea level less the datum", unit=unit))
         self.offsets.show_unit(unit)
 
     def wanted(self) -> Wanted:
@@ -245,7 +243,8 @@ class WaterSection(Section):
         self.said.setText(taken.words)
         self.said.show()
         self._show_over(self.plain)
-        self.constants.table.setFocus()
+        # What is still missing comes next.
+        (self.constants.table if self.level.text() else self.level).setFocus()
         self.changed.emit()
 
 

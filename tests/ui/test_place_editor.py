@@ -134,9 +134,12 @@ def test_a_station_is_pasted_saved_and_undone(qtbot: Any, own_place: Path, editi
     assert editor.water.constants.rows() == []
     qtbot.keyClick(paste.take, Qt.Key.Key_Space)
     assert editor.water.constants.rows()[0] == ("M2", "1.0638", "10.8")
+    assert view.focusWidget() is editor.water.level  # which is still to be filled in
     # 6.64 ft, the agency's mean sea level above MLLW, in metres.
     made.type_in(editor.water.level, "2.024")
     assert "mixed, mainly semidiurnal" in made.words(editor.pane)
+    # To hold against the agency's table of the day: official times are within minutes of these.
+    assert "First waters: high Wed 25 Nov 06:00 PST (3.80 m)" in made.words(editor.pane)
     assert editor.pane.month.isVisibleTo(editor)
     assert path.read_bytes() == before
     view.activateWindow()
