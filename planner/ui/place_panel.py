@@ -153,7 +153,7 @@ class PlacePanel(QTabWidget):
             self.suspected, [caution(f"{each.text} {each.remedy}") for each in report.suspicions]
         )
         self.month.show_report(report, style)
-        self.turns.show(turn_rows(report, style))
+        self.turns.show(turn_rows(report.turns, report.site.zone, style))
         self.pointed.setText(self._month_text())
 
     def _show_rules(self, report: PlaceReport) -> None:
@@ -188,7 +188,7 @@ class PlacePanel(QTabWidget):
         )
 
     def _state_changed(self, changed: frozenset[str]) -> None:
-        if changed & {"style", "theme"}:
+        if changed & {"style"}:
             self.refresh()
 
 

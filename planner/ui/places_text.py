@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Final
+from zoneinfo import ZoneInfo
 
 from planner.clock import Instants, from_utc64, local_midnight
 from planner.constituents import table
@@ -265,9 +266,8 @@ def _period(speed_deg_per_h: float) -> str:
     )
 
 
-def turn_rows(report: PlaceReport, style: Style) -> Rows:
-    """Return the month's high and low waters: when, which, how high."""
-    turns, zone = report.turns, report.site.zone
+def turn_rows(turns: Turns, zone: ZoneInfo, style: Style) -> Rows:
+    """Return high and low waters: when, which, how high."""
     return [
         (
             day_clock_text(from_utc64(at), zone, style),
