@@ -40,6 +40,7 @@ _AFTER_CRASH: Final = say(
     "Check this installation. To have it put right, copy the report and send it to whoever "
     "keeps your Fullshell up to date. Nothing is sent by itself."
 )
+_LINE: Final = 560
 
 
 class FaultDialog(QDialog):
@@ -54,18 +55,18 @@ class FaultDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(say("Something went wrong"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.resize(620, 520)
+        self.resize(620, 560)
         self._text, self._own_words = text, own_words
         self.sentence, self.next_step = body(sentence), body(next_step)
         self.report = QPlainTextEdit()
         self.report.setReadOnly(True)
         self.report.setTabChangesFocus(True)
         self.report.setAccessibleName(say("Report"))
-        self.report.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
+        fixed = QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont)
+        fixed.setPointSizeF(self.font().pointSizeF())
+        self.report.setFont(fixed)
         self.report.setLineWrapMode(QPlainTextEdit.LineWrapMode.WidgetWidth)
-        self.words = QCheckBox(
-            say("Add the error's own words (look whether they name anything yours)")
-        )
+        self.words = QCheckBox(say("Add the error's own words; read them first"))
         self.words.setVisible(bool(own_words))
         self.words.toggled.connect(lambda _: self._show())
         self.copied = quiet()
@@ -75,7 +76,10 @@ class FaultDialog(QDialog):
         column = QVBoxLayout(self)
         column.setSpacing(SPACE)
         column.addWidget(title(say("Something went wrong")))
-        for each in (self.sentence, self.next_step, self.report, self.words, quiet(_HOLDS)):
+        holds = quiet(_HOLDS)
+        for label in (self.sentence, self.next_step, holds):
+            label.setMinimumWidth(_LINE)  # a label claims the height of its narrowest width
+        for each in (self.sentence, self.next_step, self.report, self.words, holds):
             column.addWidget(each, int(each is self.report))
         row = QHBoxLayout()
         row.addWidget(self.copied, 1)

@@ -13,10 +13,12 @@ from PySide6.QtGui import (
     QTextBlockFormat,
     QTextCursor,
     QTextDocument,
+    QTextTable,
 )
 from PySide6.QtWidgets import QTextBrowser
 
 from planner.assets import guide
+from planner.ui import theme
 from planner.ui.help_pages import anchor
 from planner.ui.theme import SPACE
 from planner.words import say
@@ -111,7 +113,7 @@ class HelpPage(QTextBrowser):
         self._rest.start()
 
     def _space_out(self) -> None:
-        """Give headings room above and lines room between: Qt sets Markdown tight."""
+        """Give headings, lines and cells room, which Qt does not, and tables quiet lines."""
         block: QTextBlock = self.document().begin()
         while block.isValid():
             form = block.blockFormat()
@@ -124,6 +126,12 @@ class HelpPage(QTextBrowser):
                 )
             QTextCursor(block).setBlockFormat(form)
             block = block.next()
+        for frame in self.document().rootFrame().childFrames():
+            if isinstance(frame, QTextTable):
+                look = frame.format()
+                look.setBorderBrush(theme.colour(theme.current().line))
+                look.setCellPadding(SPACE / 2)
+                frame.setFormat(look)
 
     def _go_to(self, heading: str) -> None:
         """Bring a heading to the top; Qt knows no names of headings in Markdown."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import Qt, QUrl
-from PySide6.QtGui import QKeySequence, QShortcut, QTextCursor, QTextDocument
+from PySide6.QtGui import QFont, QKeySequence, QShortcut, QTextCursor, QTextDocument
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLineEdit,
@@ -34,7 +34,7 @@ class HelpWindow(QWidget):
         super().__init__()
         self.state = state
         self.setWindowTitle(say("Guide - Fullshell"))
-        self.resize(1060, 760)
+        self.resize(1100, 760)
         self.page = HelpPage()
         self.tree = self._make_tree()
         self.said = quiet()
@@ -47,7 +47,7 @@ class HelpWindow(QWidget):
         split = QSplitter()
         split.addWidget(self.tree)
         split.addWidget(self.page)
-        split.setSizes([300, 760])
+        split.setSizes([330, 760])
         split.setStretchFactor(1, 1)
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACE, SPACE, SPACE, SPACE)
@@ -84,6 +84,8 @@ class HelpWindow(QWidget):
     def _make_tree(self) -> QTreeWidget:
         self._items: list[QTreeWidgetItem] = []
         tree = QTreeWidget()
+        strong = QFont(self.font())
+        strong.setWeight(QFont.Weight.DemiBold)
         tree.setHeaderHidden(True)
         tree.setAccessibleName(say("Contents of the guide"))
         tree.setWordWrap(True)
@@ -91,6 +93,7 @@ class HelpWindow(QWidget):
         for group in contents():
             head = QTreeWidgetItem([group.text])
             head.setFlags(Qt.ItemFlag.ItemIsEnabled)
+            head.setFont(0, strong)
             tree.addTopLevelItem(head)
             for entry in group.entries:
                 item = QTreeWidgetItem([entry.text])
@@ -123,8 +126,9 @@ class HelpWindow(QWidget):
         url = QUrl.fromLocalFile(str(guide(name)))
         if heading:
             url.setFragment(heading)
-        self.page.setSource(url)
+        # First, or the heading would be looked for in lines of another width.
         self.show()
+        self.page.setSource(url)
         self.raise_()
         self.activateWindow()
         self.page.setFocus()

@@ -184,6 +184,7 @@ def test_every_control_of_the_dialog_has_words_and_enter_presses_none(
     buttons = dialog.findChildren(QPushButton)
     assert all(each.text() and not each.isDefault() for each in buttons)
     assert dialog.report.accessibleName() == "Report"
+    assert dialog.height() <= 640  # the least window that the program promises
     bounds = dialog.rect()
     for each in dialog.findChildren(QWidget):
         if each.isVisible() and each.parent() is dialog:

@@ -144,6 +144,7 @@ def test_a_question_is_opened_at_its_heading(shown: HelpWindow) -> None:
     )
     shown.open_page(entry.page)
     assert shown.page.textCursor().block().text() == entry.text
+    assert 0 <= shown.page.cursorRect().top() < shown.page.viewport().height() // 3
     assert shown.page.verticalScrollBar().value() > 0
     assert shown.page.viewport().rect().contains(shown.page.cursorRect().center())
     assert shown.tree.currentItem().text(0) == entry.text
