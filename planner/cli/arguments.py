@@ -101,4 +101,5 @@ def style_of(args: Namespace, site: Site) -> Style:
 
 def heading(site: Site, what: str) -> str:
     """Return the first line of a text: the place, whether it is invented, and what follows."""
-    return f"{site.name}{' (invented)' if site.invented else ''}: {what}"
+    invented = say(" (invented)") if site.invented else ""
+    return f"{site.name}{invented}: {what}"

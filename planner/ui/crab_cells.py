@@ -9,6 +9,7 @@ from planner.logbook import Crab
 from planner.logbook.columns import CellError
 from planner.logbook.entries import ABDOMENS, GRADES, PEELER_SIGNS, SEXES, SHELLS, WIDTHS_BY
 from planner.logbook.rules import crab_problems
+from planner.ui.log_words import IN_WORDS
 from planner.words import say
 
 
@@ -41,7 +42,9 @@ def crab_text(crab: Crab, column: CrabColumn) -> str:
     value = getattr(crab, column.field)
     if value is None:
         return ""
-    return f"{value:g}" if column.is_number else str(value)
+    if column.is_number:
+        return say("{value:g}", value=value)
+    return IN_WORDS[value] if column.words and value else str(value)
 
 
 def crab_with(crab: Crab, column: CrabColumn, text: str) -> Crab:
@@ -77,9 +80,9 @@ def _value(column: CrabColumn, text: str) -> Any:
             raise CellError(say("is not a number"), say("write digits, such as 142")) from None
     if not column.words or not text:
         return text
-    fits = [word for word in column.words if word.startswith(text.casefold())]
+    shown = {IN_WORDS[word].casefold(): word for word in column.words}
+    fits = {word for said, word in shown.items() if said.startswith(text.casefold())}
     if len(fits) != 1:
-        raise CellError(
-            say("is not one of the words"), say("write {words}", words=", ".join(column.words))
-        )
-    return fits[0]
+        words = ", ".join(IN_WORDS[word] for word in column.words)
+        raise CellError(say("is not one of the words"), say("write {words}", words=words))
+    return fits.pop()

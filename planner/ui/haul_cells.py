@@ -12,7 +12,7 @@ from planner.errors import Problem
 from planner.logbook import Haul
 from planner.logbook.columns import CellError, read_count, read_measure, read_time
 from planner.logbook.rules import haul_problems
-from planner.phrasing import Style
+from planner.phrasing import SHORT_MONTHS, Style
 from planner.units import metres_from, metres_to
 from planner.words import say
 
@@ -131,7 +131,8 @@ _CLOCK: Final = r"(?P<hour>\d{1,2}):?(?P<minute>\d\d)\s*(?P<half>[ap]m?)?"
 _TYPED: Final = re.compile(
     rf"(?:(?P<day>\d{{1,2}})\.?\s+(?:(?P<month>[a-z]{{3,9}})\.?\s+)?)?{_CLOCK}", re.IGNORECASE
 )
-_MONTHS: Final = (
+# Understood in every language, beside its own.
+_MONTHS: Final = [
     "jan",
     "feb",
     "mar",
@@ -144,7 +145,7 @@ _MONTHS: Final = (
     "oct",
     "nov",
     "dec",
-)
+]
 
 
 def _iso(text: str, day: date) -> str:
@@ -180,7 +181,12 @@ def _nearest(day: date, number: str | None, month: str | None) -> date:
 
 
 def _months_like(word: str) -> list[int]:
-    return [at for at, name in enumerate(_MONTHS, start=1) if word.casefold().startswith(name)]
+    names = zip(_MONTHS, SHORT_MONTHS, strict=True)
+    return [
+        at
+        for at, both in enumerate(names, start=1)
+        if word.casefold().startswith(tuple(name.casefold() for name in both))
+    ]
 
 
 def _exists(year: int, month: int, day: int) -> bool:

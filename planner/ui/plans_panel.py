@@ -14,9 +14,10 @@ from PySide6.QtCore import (
     QPersistentModelIndex,
     Qt,
 )
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTableView
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLabel, QTableView, QWidget
 
 from planner.phrasing import Style, day_clock_text, height_text, short_one_in
+from planner.ui.flow import Flow
 from planner.ui.parts import Card, quiet
 from planner.ui.plan_words import Days, moved_ranks
 from planner.ui.whole_rows import WholeRows, WideTable
@@ -40,12 +41,31 @@ _WISHES: Final = (
     (
         "haul_water",
         say("Haul on water that is"),
-        (("any", "any"), ("rising", "rising"), ("falling", "falling"), ("turning", "turning")),
+        (
+            ("any", say("any")),
+            ("rising", say("rising")),
+            ("falling", say("falling")),
+            ("turning", say("turning")),
+        ),
     ),
     (
         "haul_time",
         say("and haul"),
-        (("any", say("any time")), ("early", "early"), ("late", "late")),
+        (("any", say("any time")), ("early", say("early")), ("late", say("late"))),
+    ),
+)
+_TRADES: Final = (
+    (
+        "soak",
+        "short",
+        say("Short soak"),
+        say("Ranks as if each day of soak took a fifth of the keepers"),
+    ),
+    (
+        "drive",
+        "long",
+        say("Long drive"),
+        say("Ranks by keepers a drive: two drives where set and haul are on two days"),
     ),
 )
 
@@ -56,6 +76,11 @@ def _roughly(count: int) -> str:
         return say("{count:.1f} million", count=count / 1000000.0)
     digits = max(len(str(count)) - 2, 0)
     return say("{count:,}", count=round(count, -digits))
+
+
+def _light_cell(share: float) -> str:
+    """Return a light share, short enough for its column."""
+    return say("< 1 in 50") if share < 0.02 else short_one_in(share)
 
 
 class PlansModel(QAbstractTableModel):
@@ -117,7 +142,7 @@ class PlansModel(QAbstractTableModel):
             case 0:
                 places = self._moved.get(plan.rank, 0)
                 moved = f"{'↑' if places > 0 else '↓'}{abs(places)} " if places else ""
-                return f"{moved}{plan.rank}" if plan.rank else "own"
+                return f"{moved}{plan.rank}" if plan.rank else say("own")
             case 1:
                 return day_clock_text(plan.set_at, self._zone, self._style)
             case 2:
@@ -130,14 +155,24 @@ class PlansModel(QAbstractTableModel):
                     high=full.high,
                 )
             case 4:
-                return short_one_in(plan.light_share.mean).replace(say("fewer than 1 in"), "< 1 in")
+                return _light_cell(plan.light_share.mean)
             case _:
                 cover = plan.lowest_cover_m
                 return "-" if cover is None else height_text(cover, self._style)
 
 
+def _pair(caption: QLabel, box: QComboBox) -> QWidget:
+    """Return a caption and its choice as one, so that no line break parts them."""
+    pair = QWidget()
+    row = QHBoxLayout(pair)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.addWidget(caption)
+    row.addWidget(box)
+    return pair
+
+
 class PlansPanel(Card):
-    """Pick a plan; wishes decide between plans that promise the same catch."""
+    """Pick a plan; wishes decide between plans of the same catch, or are traded against it."""
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__(say("Ranked plans, the next 12 weeks"))
@@ -167,9 +202,10 @@ class PlansPanel(Card):
         self.state.listen(self._state_changed)
         self.show_plans()
 
-    def _wishes(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _wishes(self) -> Flow:
+        row = Flow()
         self._boxes: dict[str, QComboBox] = {}
+        self._trades: dict[str, QCheckBox] = {}
         for name, label, options in _WISHES:
             box = QComboBox()
             for value, words in options:
@@ -179,17 +215,25 @@ class PlansPanel(Card):
             box.activated.connect(self._wish)
             caption = QLabel(label)
             caption.setBuddy(box)
-            row.addWidget(caption)
-            row.addWidget(box)
+            row.addWidget(_pair(caption, box))
             self._boxes[name] = box
-        row.addStretch(1)
+        for name, value, words, price in _TRADES:
+            tick = QCheckBox(words)
+            tick.setProperty("wish", value)
+            tick.setToolTip(price)
+            tick.setAccessibleDescription(price)
+            tick.toggled.connect(self._wish)
+            row.addWidget(tick)
+            self._trades[name] = tick
         return row
 
     def _wish(self) -> None:
         from planner.trips import Wishes
 
         self._before_wish = self._ranks()
-        self.bench.wish(Wishes(**{name: box.currentData() for name, box in self._boxes.items()}))
+        wished = {name: box.currentData() for name, box in self._boxes.items()}
+        ticked = {n: t.property("wish") for n, t in self._trades.items() if t.isChecked()}
+        self.bench.wish(Wishes(**wished, **ticked))
 
     def _another_place(self) -> None:
         self._before_wish = {}

@@ -11,6 +11,7 @@ from planner.logbook.log import haul_judged
 from planner.phrasing import date_text
 from planner.ui.haul_cells import NOT_RECORDED
 from planner.ui.haul_words import light_words
+from planner.ui.log_words import IN_WORDS
 from planner.words import counted, say
 
 _OLDEST: Final = datetime.min.replace(tzinfo=UTC)
@@ -79,7 +80,9 @@ def haul_line(haul: Haul) -> tuple[str, ...]:
 def event_lines(trap: Trap) -> list[tuple[str, str, str]]:
     """Return a trap's history as rows, in the order of its days."""
     events = sorted(trap.events, key=lambda event: event.on)
-    return [(date_text(event.on), event.kind, event.notes) for event in events]
+    return [
+        (date_text(event.on), IN_WORDS.get(event.kind, event.kind), event.notes) for event in events
+    ]
 
 
 def _natural(label: str) -> tuple[tuple[int, int | str], ...]:

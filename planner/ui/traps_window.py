@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from planner.logbook import Trap, TrapEvent
 from planner.logbook.entries import TRAP_EVENTS
+from planner.ui.log_words import IN_WORDS
 from planner.ui.parts import body, button, enter_presses_nothing, heading, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
@@ -76,7 +77,8 @@ class TrapsWindow(QDialog):
         self.events: QTableView = rows_table(self._events, say("History of the trap"), wide=2)
         self.kind = QComboBox()
         self.kind.setAccessibleName(say("What befell it"))
-        self.kind.addItems(TRAP_EVENTS)
+        for kind in TRAP_EVENTS:
+            self.kind.addItem(IN_WORDS[kind], kind)
         today = self.bench.state.today
         self.on = QDateEdit(QDate(today.year, today.month, today.day))
         self.on.setDisplayFormat("d MMM yyyy")
@@ -166,7 +168,7 @@ class TrapsWindow(QDialog):
             return
         day = self.on.date()
         on = date(day.year(), day.month(), day.day())
-        event = TrapEvent(self.kind.currentText(), on, self.event_notes.text().strip())
+        event = TrapEvent(self.kind.currentData(), on, self.event_notes.text().strip())
         self.event_notes.clear()
         self._save(replace(self._trap, events=(*self._trap.events, event)), say("history of trap"))
 

@@ -27,12 +27,12 @@ if TYPE_CHECKING:
 _DEFAULT_DAYS = 8 * 7
 _PARTS = ("season", "moon", "runs", "place")
 _HEADS = (
-    "day",
+    say("day"),
     say("fullness (80%)"),
     say("light crabs (80%)"),
     say("why, in points"),
     say("moon's age"),
-    "water",
+    say("water"),
 )
 
 

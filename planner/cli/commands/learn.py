@@ -165,4 +165,8 @@ def _trip_lines(site: Site, outcomes: Sequence[TripOutcome]) -> Iterator[str]:
         for outcome in outcomes
     ]
     if rows:
-        yield from table_lines(("trip", "day", "hauls", "keepers", "light"), rows, right="llrrr")
+        yield from table_lines(
+            (say("trip"), say("day"), say("hauls"), say("keepers"), say("light")),
+            rows,
+            right="llrrr",
+        )

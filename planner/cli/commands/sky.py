@@ -11,7 +11,7 @@ from planner.cli.answers import Answer, Sheet, iso_all, moment_or_none, number, 
 from planner.cli.arguments import add_days, add_job, add_place, heading, place_of, style_of
 from planner.cli.spans import day_span
 from planner.clock import day_edges
-from planner.phrasing import clock_text, day_clock_text, day_text, shown_day, zone_text
+from planner.phrasing import MOON_NAMES, clock_text, day_clock_text, day_text, shown_day, zone_text
 from planner.words import say
 
 if TYPE_CHECKING:
@@ -20,8 +20,8 @@ if TYPE_CHECKING:
 _DEFAULT_DAYS = 14
 _EVENTS = ("sunrise", "sunset", "civil_dawn", "civil_dusk", "moonrise", "moonset")
 _HEADS = (
-    *("day", say("first light"), "sunrise", "sunset", say("last light")),
-    *("moonrise", "moonset", say("moon's age"), "lit"),
+    *(say("day"), say("first light"), say("sunrise"), say("sunset"), say("last light")),
+    *(say("moonrise"), say("moonset"), say("moon's age"), say("lit")),
 )
 
 
@@ -87,7 +87,7 @@ def _answer(args: Namespace) -> Answer:
                 cells[1:3] = [say("up all day"), ""]
             elif cells[1] == cells[2] == "-":
                 cells[1:3] = [say("down all day"), ""]
-            lit = f"{round(sky.illuminated[i] * 100)}%"
+            lit = say("{lit:.0%}", lit=sky.illuminated[i])
             return [
                 day_text(sky.days[i]),
                 *cells,
@@ -97,13 +97,13 @@ def _answer(args: Namespace) -> Answer:
 
         yield heading(site, say("sun and moon, on the clock of {key}", key=site.zone.key))
         yield from table_lines(_HEADS, [row(i) for i in range(len(sky.days))], right="lrrrrrrrr")
-        for time, name in zip(moon.times, names, strict=True):
+        for time, kind in zip(moon.times, moon.kinds, strict=True):
             instant = moment_or_none(time)
             if instant is not None:
                 when = day_clock_text(instant, site.zone, style)
                 yield say(
-                    "{name} moon: {when} {zone}",
-                    name=name,
+                    "{name}: {when} {zone}",
+                    name=MOON_NAMES[kind],
                     when=when,
                     zone=zone_text(instant, site.zone),
                 )

@@ -96,7 +96,7 @@ def _answer(args: Namespace) -> Answer:
             rows = [_group_cells(group) for group in trial.groups]
             heads = (
                 trial.by,
-                "hauls",
+                say("hauls"),
                 trial.measure,
                 say("a haul (80%)"),
                 say("best one"),
@@ -109,7 +109,8 @@ def _answer(args: Namespace) -> Answer:
         if layout is not None:
             yield say("Next trip, so that designs can be told apart soonest:")
             yield from table_lines(
-                ("trap", "design", "spot"), [(p.trap, p.design, p.spot) for p in layout.placed]
+                (say("trap"), say("design"), say("spot")),
+                [(p.trap, p.design, p.spot) for p in layout.placed],
             )
             yield layout.sentence
 
