@@ -3,7 +3,7 @@
     python3 packaging/check.py [--fast]
 
 All checks run even when one fails; the last line says which did. `--fast` leaves out the tests
-marked slow.
+marked slow and the bundle.
 """
 
 import sys
@@ -20,8 +20,10 @@ import time
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from pathlib import Path
 
+import bundle
 import environment
 import machine
+import smoke
 
 ROOT = environment.ROOT
 
@@ -41,8 +43,9 @@ ONLY_WITHOUT_QT = (
 )
 ONLY_WITH_QT = ("ui", "benchmarks", "packaging")
 
-# A job that needs every file that the wheel must carry.
+# Jobs that need every file that the wheel must carry.
 DATES = "dates sedge-hollow --from 2026-06-01 --to 2026-06-14"
+PICTURE = "picture window.png --today 2026-11-25"
 
 # A test that hangs ends its run after ten minutes and shows where it stood; no test needs a
 # third of that. A whole check ends after the longer limit, whatever holds it.
@@ -105,13 +108,15 @@ class Report:
 def main() -> int:
     """Set up, run every check, print what came out; return 1 when anything failed."""
     parser = argparse.ArgumentParser(description="Set up everything and run every check.")
-    parser.add_argument("--fast", action="store_true", help="leave out the tests marked slow")
+    parser.add_argument("--fast", action="store_true", help="leave out slow tests and the bundle")
     fast = parser.parse_args().fast
     options = ["--durations=10", *HUNG.split(), *(["-m", "not slow"] if fast else [])]
     begun = time.monotonic()
     try:
         machine.prepare(screen=False)
         machine.prepare_browser()
+        if not fast:
+            machine.prepare_bundling()
         python = environment.prepare(".venv", ["window", "dev"])
     except machine.SetUpError as error:
         print(error, file=sys.stderr)
@@ -120,7 +125,11 @@ def main() -> int:
     report = Report()
     check_code(report, python)
     check_window(report, python, options)
-    check_core(report, python, options)
+    with tempfile.TemporaryDirectory() as folder:
+        built = build_wheel(report, python, Path(folder))
+        check_core(report, Path(folder), options, after=built)
+        if not fast:
+            check_bundle(report, Path(folder), after=built)
     machine.say(report.summary())
     return 0 if all(passed for _, passed, _ in report.results) else 1
 
@@ -138,39 +147,65 @@ def check_window(report: Report, python: Path, options: Sequence[str]) -> None:
     report.run("tests with Qt", [python, "-m", "pytest", *_all_but(ONLY_WITHOUT_QT), *options])
 
 
-def check_core(report: Report, python: Path, options: Sequence[str]) -> None:
+def build_wheel(report: Report, python: Path, folder: Path) -> bool:
+    """Build the wheel that both of what follows install."""
+    pip_wheel = "-m pip wheel --no-deps --no-build-isolation --disable-pip-version-check"
+    return report.run("wheel builds", [python, *pip_wheel.split(), "--wheel-dir", folder, ROOT])
+
+
+def check_core(report: Report, folder: Path, options: Sequence[str], *, after: bool) -> None:
     """The wheel, installed where there is no Qt: it holds what it needs, and its core works."""
-    with tempfile.TemporaryDirectory() as name:
-        folder = Path(name)
-        pip_wheel = "-m pip wheel --no-deps --no-build-isolation --disable-pip-version-check"
-        built = report.run(
-            "wheel builds", [python, *pip_wheel.split(), "--wheel-dir", folder, ROOT]
-        )
-        installed = report.check(
-            "wheel installs without Qt", lambda: _install_core(folder), after=built
-        )
-        core = environment.python_of(ROOT / ".venv-core")
-        report.run(
-            "core imports without Qt",
-            [core, ROOT / "packaging" / "core_without_qt.py"],
-            folder=folder,
-            after=installed,
-        )
-        report.run(
-            "wheel finds its files",
-            [core.with_name("fullshell"), *DATES.split()],
-            folder=folder,
-            variables={"FULLSHELL_HOME": name},
-            after=installed,
-        )
-        # A crashed worker ends the run as failed instead of being replaced in silence.
-        workers = ["-n", "2", "--max-worker-restart=0", "--benchmark-skip"]
-        report.run(
-            "tests without Qt",
-            [core, "-m", "pytest", *_all_but(ONLY_WITH_QT), *workers, *options],
-            variables={**ONE_THREAD, **NOT_THE_CHECKOUT},
-            after=installed,
-        )
+    installed = report.check(
+        "wheel installs without Qt", lambda: _install_core(folder), after=after
+    )
+    core = environment.python_of(ROOT / ".venv-core")
+    report.run(
+        "core imports without Qt",
+        [core, ROOT / "packaging" / "core_without_qt.py"],
+        folder=folder,
+        after=installed,
+    )
+    _find_files(report, "wheel finds its files", core, DATES, folder, after=installed)
+    # A crashed worker ends the run as failed instead of being replaced in silence.
+    workers = ["-n", "2", "--max-worker-restart=0", "--benchmark-skip"]
+    report.run(
+        "tests without Qt",
+        [core, "-m", "pytest", *_all_but(ONLY_WITH_QT), *workers, *options],
+        variables={**ONE_THREAD, **NOT_THE_CHECKOUT},
+        after=installed,
+    )
+
+
+def check_bundle(report: Report, folder: Path, *, after: bool) -> None:
+    """The wheel with its window, where there is nothing of a developer's; then the bundle of it."""
+    installed = report.check(
+        "wheel installs with its window", lambda: _install_window(folder), after=after
+    )
+    python = environment.python_of(ROOT / ".venv-bundle")
+    for job in (DATES, PICTURE):
+        name = f"wheel with its window: {job.split()[0]}"
+        _find_files(report, name, python, job, folder, after=installed)
+    built = report.check(
+        "bundle builds", lambda: _build_bundle(python, folder / "bundle"), after=installed
+    )
+    report.check(
+        "bundle does every job",
+        lambda: not smoke.try_all(bundle.program_of(bundle.built_in(folder / "bundle"))),
+        after=built,
+    )
+
+
+def _find_files(
+    report: Report, name: str, python: Path, job: str, folder: Path, *, after: bool
+) -> None:
+    """Run a job that needs files of the wheel, away from the checkout."""
+    report.run(
+        name,
+        [python.with_name("fullshell"), *job.split()],
+        folder=folder,
+        variables={"FULLSHELL_HOME": str(folder)},
+        after=after,
+    )
 
 
 def _all_but(folders: Iterable[str]) -> list[str]:
@@ -187,6 +222,27 @@ def _install_core(folder: Path) -> bool:
         return False
     # The environment is kept from run to run, its copy of the program is not.
     return environment.pip_install(core, "--no-deps", "--force-reinstall", str(wheel))
+
+
+def _install_window(folder: Path) -> bool:
+    """Put the one wheel of a folder into the environment that bundles are built in."""
+    (wheel,) = folder.glob("*.whl")
+    try:
+        bundle.prepare_environment(wheel)
+    except (machine.SetUpError, bundle.BundleError) as error:
+        machine.say(str(error))
+        return False
+    return True
+
+
+def _build_bundle(python: Path, into: Path) -> bool:
+    try:
+        built = bundle.build(python, into)
+    except bundle.BundleError as error:
+        machine.say(str(error))
+        return False
+    machine.say(f"  {bundle.size_mb(built):.0f} MB")
+    return True
 
 
 if __name__ == "__main__":

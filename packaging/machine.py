@@ -13,6 +13,7 @@ import shlex
 import shutil
 import subprocess
 import sys
+import sysconfig
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -142,6 +143,38 @@ def environment_package(
     if has_ensurepip or python_prefix != "/usr":
         return None
     return f"python{version[0]}.{version[1]}-venv"
+
+
+def bundling_packages(
+    has_objdump: bool, has_library: bool, python_prefix: str, version: tuple[int, int]
+) -> list[str]:
+    """Return the apt packages that PyInstaller needs and that are missing.
+
+    It looks into libraries with objdump, and puts Python's own library into the bundle, which
+    Debian splits off its Python, the one under /usr.
+    """
+    packages = [] if has_objdump else ["binutils"]
+    if python_prefix == "/usr" and not has_library:
+        packages.append(f"libpython{version[0]}.{version[1]}")
+    return packages
+
+
+def prepare_bundling() -> None:
+    """Install what PyInstaller needs of a Debian system; elsewhere it says so itself.
+
+    SetUpError when something is missing and cannot be installed from here.
+    """
+    if not uses_apt(_os_release()):
+        return
+    library = sysconfig.get_config_var("INSTSONAME")
+    packages = bundling_packages(
+        shutil.which("objdump") is not None,
+        isinstance(library, str) and can_load(library),
+        sys.base_prefix,
+        sys.version_info[:2],
+    )
+    if packages:
+        _install_with_apt(packages)
 
 
 def apt_commands(packages: Sequence[str], *, root: bool, sudo: bool) -> list[list[str]]:

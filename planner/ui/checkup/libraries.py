@@ -49,7 +49,7 @@ def check_python() -> Iterator[Finding]:
 def check_libraries() -> Iterator[Finding]:
     """Hold each library against the versions that the program asks for, and load it."""
     if hasattr(sys, "frozen"):
-        yield from (_loaded(name, "") for name in ("numpy", "pandas", "scipy", "skyfield"))
+        yield from (_loaded(name, "") for name in ("numpy", "scipy", "skyfield", "utide"))
         return
     try:
         needed = metadata.requires("fullshell") or []
