@@ -42,11 +42,13 @@ def main() -> int:
 def gathered() -> dict[Text, str]:
     """Return every text that the program says, with the file that says it first, in order."""
     sys.path.insert(0, str(ROOT))
+    from planner.handouts.tally_page import page_texts
     from planner.ui.languages import ITS_NAME, PERCENT
     from planner.words import names_of_days_and_months
 
     found = dict.fromkeys((ITS_NAME, PERCENT), "planner/ui/languages.py")
     found |= dict.fromkeys(names_of_days_and_months(), "planner/words.py")
+    found |= dict.fromkeys(((text, "") for text in page_texts()), "resources/deck/tally-page.html")
     for path in sorted(ROOT.glob("planner/**/*.py")):
         if path.name == "words.py":
             continue
