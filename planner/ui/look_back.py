@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import QEvent, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QComboBox,
@@ -139,10 +139,8 @@ class GroupChart(Chart):
         if getattr(self, "_names", None):
             self._tick()
 
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.PaletteChange and getattr(self, "_names", None):
-            self._draw()
+    def redraw(self) -> None:
+        self._draw()
 
 
 class LookBackWindow(QDialog):
@@ -262,7 +260,7 @@ class LookBackWindow(QDialog):
 
     def _leave(self, *_: Any) -> None:
         self.bench.log_changed.disconnect(self.refresh)
-        for job in (say("look back"), say("look back groups")):
+        for job in ("look back", "look back groups"):
             self.bench.desk.stop(job)
 
 

@@ -84,9 +84,7 @@ def cells_of_file(site: Site, path: Path) -> tuple[Cells, ...]:
     return tuple(
         (
             from_utc64(at).astimezone(site.zone).strftime("%Y-%m-%dT%H:%M%z"),
-            ""
-            if height != height
-            else say("{metres_to:.2f}", metres_to=metres_to(float(height), unit)),
+            "" if height != height else f"{metres_to(float(height), unit):.2f}",
             "high" if high else "low",
         )
         for at, height, high in zip(

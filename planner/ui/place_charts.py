@@ -7,7 +7,7 @@ from typing import Any, Protocol
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QResizeEvent
 from PySide6.QtWidgets import QGraphicsRectItem
 
@@ -114,10 +114,6 @@ class MonthChart(Chart):
             )
         )
 
-    def redraw(self) -> None:
-        if self._shown is not None:
-            self.show_report(*self._shown)
-
     def _draw_seen(self, seen: ObservedTurns, span: tuple[float, float], style: Style) -> Any:
         """Draw what was seen within a span as open marks; return their heights."""
         at = seconds(seen.times)
@@ -200,7 +196,7 @@ class SpotChart(Chart):
             edges += [ground, top]
             self._trap(at, ground, top, each.least_cover_m > 0)
             covered = each.bare_h == 0
-            words = "covered" if covered else say("bare {bare} a year", bare=bare_text(each))
+            words = say("covered") if covered else say("bare {bare} a year", bare=bare_text(each))
             self._word(words, at, top, 1.0, colours.text if covered else colours.caution)
             self._word(each.spot.name, at, ground, 0.0, colours.text)
         left, right = self._shown_span()
@@ -214,7 +210,7 @@ class SpotChart(Chart):
         if ramp is not None:
             level = metres_to(ramp, style.length)
             edges.append(level)
-            _level_line(self, level, "ramp", 0.97)
+            _level_line(self, level, say("ramp"), 0.97)
         spread = max(edges) - min(edges)
         self.setYRange(min(edges) - 0.14 * spread, max(edges) + 0.1 * spread, padding=0)
         self.getViewBox().setLimits(xMin=left, xMax=max(right, len(year.spots)))

@@ -379,7 +379,7 @@ class PlaceEditor(QWidget):
 
 
 def _names(fields: tuple[str, ...]) -> str:
-    return ", ".join(fields) or "layout"
+    return ", ".join(fields) or say("layout")
 
 
 def _follow_name(before: str, after: str) -> None:

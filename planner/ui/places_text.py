@@ -257,7 +257,7 @@ def constituent_rows(site: Site, style: Style) -> Rows:
 
 def _period(speed_deg_per_h: float) -> str:
     if speed_deg_per_h <= 0:
-        return "constant"
+        return say("constant")
     hours = 360 / speed_deg_per_h
     return (
         say("{hours:.2f} h", hours=hours)
@@ -320,11 +320,9 @@ def bare_text(water: SpotWater) -> str:
 
 def hours_text(hours: float) -> str:
     """Return hours in a year, rounded to what such a figure is worth."""
-    return (
-        say("under 1 h")
-        if hours < 1
-        else say("{value:,.0f} h", value=float(say("{hours:.2g}", hours=hours)))
-    )
+    if hours < 1:
+        return say("under 1 h")
+    return say("{hours:,.0f} h", hours=float(f"{hours:.2g}"))
 
 
 def ramp_text(report: PlaceReport, style: Style) -> str:

@@ -144,13 +144,9 @@ def comparison_csv(trial: Trial) -> str:
     table.writerow(_CSV_COLUMNS)
     for group in trial.groups:
         rates = (group.rate, group.low, group.high, group.p_best, trial.test.p)
-        numbers = ["" if value is None else say("{value:.4g}", value=value) for value in rates]
+        numbers = ["" if value is None else f"{value:.4g}" for value in rates]
         total = "" if group.keepers is None else group.keepers
-        soak = (
-            ""
-            if trial.common_soak_h is None
-            else say("{common_soak_h:.4g}", common_soak_h=trial.common_soak_h)
-        )
+        soak = "" if trial.common_soak_h is None else f"{trial.common_soak_h:.4g}"
         table.writerow(
             [
                 *(guard_formula(text) for text in (trial.by, trial.measure, group.name)),
