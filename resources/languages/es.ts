@@ -7,5964 +7,7193 @@
    <location filename="planner/ui/languages.py" />
    <source>English</source>
    <comment>the name of this language</comment>
-   <translation type="unfinished" />
+   <translation>Español</translation>
   </message>
   <message>
    <location filename="planner/ui/languages.py" />
    <source>%</source>
    <comment>after a number</comment>
-   <translation type="unfinished" />
+   <translation> %</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Mon</source>
    <comment>short day</comment>
-   <translation type="unfinished" />
+   <translation>lun</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Tue</source>
    <comment>short day</comment>
-   <translation type="unfinished" />
+   <translation>mar</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Wed</source>
    <comment>short day</comment>
-   <translation type="unfinished" />
+   <translation>mié</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Thu</source>
    <comment>short day</comment>
-   <translation type="unfinished" />
+   <translation>jue</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Fri</source>
    <comment>short day</comment>
-   <translation type="unfinished" />
+   <translation>vie</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Sat</source>
    <comment>short day</comment>
-   <translation type="unfinished" />
+   <translation>sáb</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Sun</source>
    <comment>short day</comment>
-   <translation type="unfinished" />
+   <translation>dom</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Monday</source>
    <comment>day</comment>
-   <translation type="unfinished" />
+   <translation>lunes</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Tuesday</source>
    <comment>day</comment>
-   <translation type="unfinished" />
+   <translation>martes</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Wednesday</source>
    <comment>day</comment>
-   <translation type="unfinished" />
+   <translation>miércoles</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Thursday</source>
    <comment>day</comment>
-   <translation type="unfinished" />
+   <translation>jueves</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Friday</source>
    <comment>day</comment>
-   <translation type="unfinished" />
+   <translation>viernes</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Saturday</source>
    <comment>day</comment>
-   <translation type="unfinished" />
+   <translation>sábado</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Sunday</source>
    <comment>day</comment>
-   <translation type="unfinished" />
+   <translation>domingo</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Jan</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>ene</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Feb</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>feb</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Mar</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>mar</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Apr</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>abr</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>May</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>may</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Jun</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>jun</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Jul</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>jul</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Aug</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>ago</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Sep</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>sept</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Oct</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>oct</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Nov</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>nov</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>Dec</source>
    <comment>short month</comment>
-   <translation type="unfinished" />
+   <translation>dic</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>January</source>
    <comment>month</comment>
-   <translation type="unfinished" />
+   <translation>enero</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>February</source>
    <comment>month</comment>
-   <translation type="unfinished" />
+   <translation>febrero</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>March</source>
    <comment>month</comment>
-   <translation type="unfinished" />
+   <translation>marzo</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>April</source>
    <comment>month</comment>
-   <translation type="unfinished" />
+   <translation>abril</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>May</source>
    <comment>month</comment>
-   <translation type="unfinished" />
+   <translation>mayo</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>June</source>
    <comment>month</comment>
-   <translation type="unfinished" />
+   <translation>junio</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>July</source>
    <comment>month</comment>
-   <translation type="unfinished" />
+   <translation>julio</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>August</source>
    <comment>month</comment>
-   <translation type="unfinished" />
+   <translation>agosto</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>September</source>
    <comment>month</comment>
-   <translation type="unfinished" />
+   <translation>septiembre</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>October</source>
    <comment>month</comment>
-   <translation type="unfinished" />
+   <translation>octubre</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>November</source>
    <comment>month</comment>
-   <translation type="unfinished" />
+   <translation>noviembre</translation>
   </message>
   <message>
    <location filename="planner/words.py" />
    <source>December</source>
    <comment>month</comment>
+   <translation>diciembre</translation>
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Count</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Invented place: not for a real trip.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Trap before</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Next trap</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Set</source>
+   <translation>Calada</translation>
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Set five minutes earlier</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Set five minutes later</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Set now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Hauled</source>
+   <translation>Recogida</translation>
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Hauled five minutes earlier</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Hauled five minutes later</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Hauled now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Judged: legal crabs looked at for fullness. Light ones are judged too, those with eggs are females too.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Nothing more in it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>All traps</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Finish</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Other kinds, such as 2 pinfish</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Notes on this trap</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>A dash is not recorded, which is not zero.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Trap</source>
+   <translation>Nasa</translation>
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Keep</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Short</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Fem.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Eggs</source>
+   <translation>Huevos</translation>
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Judg.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Light</source>
+   <translation>Vacíos</translation>
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Label of another trap</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Add</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Back to counting</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Save the file</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Send the file…</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Copy as text</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Take the file or the text home. In Fullshell: Log hauls, Import. Taking it in twice adds nothing.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>The same as text</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Empty this tally</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Keeper</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Female</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>With eggs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Judged</source>
+   <translation>Examin.</translation>
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>kept on this phone</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>kept only while this tab is open: save before you close it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>NOT kept: save the file now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>{kind} in {trap}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>one {kind} less in {trap}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>nothing more in {trap}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>set time of {trap}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>haul time of {trap}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>other kinds of {trap}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>notes of {trap}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>new trap {trap}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>emptying from {trap}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>keepers</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>shorts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>females</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>with eggs</source>
+   <translation>con huevos</translation>
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>judged</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>light</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>{hauled} of {whole} traps</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>{trap} would come up before it was set: correct one of the times.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>This trap</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>(no label)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>{at} of {whole}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>{kind}: {count}. Add one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>not recorded</source>
+   <translation>no anotado</translation>
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Undo {what}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Undo</source>
+   <translation>Deshacer</translation>
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Nothing recorded, so not in the file: {traps}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>The water temperature is not a number and is left out.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Saved as {file}, where this phone keeps downloads. The tally stays here too.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Sent.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Not sent. Save the file or copy the text instead.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Press long on the text below and copy it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Copied. Paste it into a message to yourself.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>One {kind} less</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Tally {trip}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Water, degrees Fahrenheit</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="resources/deck/tally-page.html" />
+   <source>Water, degrees Celsius</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/arguments.py" />
+   <source> (invented)</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/arguments.py" />
    <source>text is for people, JSON and CSV for programs (default: text)</source>
-   <translation type="unfinished" />
+   <translation>text es para personas; json y csv, para programas (predeterminado: text)</translation>
   </message>
   <message>
    <location filename="planner/cli/arguments.py" />
    <source>metres or feet (default: in text as the place file has it, else metres)</source>
-   <translation type="unfinished" />
+   <translation>metros o pies (predeterminado: en texto, lo que diga el archivo de lugar; si no, metros)</translation>
   </message>
   <message>
    <location filename="planner/cli/arguments.py" />
    <source>a place file, or a name of your book</source>
-   <translation type="unfinished" />
+   <translation>un archivo de lugar, o un nombre de su libro de lugares</translation>
   </message>
   <message>
    <location filename="planner/cli/arguments.py" />
    <source>default: today, 00:00</source>
-   <translation type="unfinished" />
+   <translation>predeterminado: hoy a las 00:00</translation>
   </message>
   <message>
    <location filename="planner/cli/arguments.py" />
    <source>default: {days} days later; ISO 8601, without an offset the place's local time</source>
-   <translation type="unfinished" />
+   <translation>predeterminado: {days} días después; ISO 8601; sin diferencia horaria vale la hora local del lugar</translation>
   </message>
   <message>
    <location filename="planner/cli/arguments.py" />
    <source>default: today</source>
-   <translation type="unfinished" />
+   <translation>predeterminado: hoy</translation>
   </message>
   <message>
    <location filename="planner/cli/arguments.py" />
    <source>included; default: {default} later</source>
-   <translation type="unfinished" />
+   <translation>incluido; predeterminado: {default} después</translation>
   </message>
   <message>
    <location filename="planner/cli/arguments.py" />
    <source>a logbook file or a haul table (CSV)</source>
-   <translation type="unfinished" />
+   <translation>un archivo de registro o una tabla de recogidas (CSV)</translation>
   </message>
   <message>
-   <location filename="planner/cli/commands/check.py" />
+   <location filename="planner/cli/check_figures.py" />
    <source>mean level</source>
-   <translation type="unfinished" />
+   <translation>nivel medio</translation>
   </message>
   <message>
-   <location filename="planner/cli/commands/check.py" />
+   <location filename="planner/cli/check_figures.py" />
    <source>mean range</source>
-   <translation type="unfinished" />
+   <translation>carrera media</translation>
   </message>
   <message>
-   <location filename="planner/cli/commands/check.py" />
+   <location filename="planner/cli/check_figures.py" />
    <source>range at springs</source>
-   <translation type="unfinished" />
+   <translation>carrera, mareas vivas</translation>
   </message>
   <message>
-   <location filename="planner/cli/commands/check.py" />
+   <location filename="planner/cli/check_figures.py" />
    <source>range at neaps</source>
-   <translation type="unfinished" />
+   <translation>carrera, mareas muertas</translation>
   </message>
   <message>
-   <location filename="planner/cli/commands/check.py" />
+   <location filename="planner/cli/check_figures.py" />
    <source>mean higher high water</source>
-   <translation type="unfinished" />
+   <translation>pleamar media superior</translation>
   </message>
   <message>
-   <location filename="planner/cli/commands/check.py" />
+   <location filename="planner/cli/check_figures.py" />
    <source>mean lower low water</source>
-   <translation type="unfinished" />
+   <translation>bajamar media inferior</translation>
   </message>
   <message>
-   <location filename="planner/cli/commands/check.py" />
+   <location filename="planner/cli/check_figures.py" />
    <source>highest in 19 years</source>
+   <translation>máximo en 19 años</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_figures.py" />
+   <source>lowest in 19 years</source>
+   <translation>mínimo en 19 años</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>{n_constants} constituents{state}, {constituent} the largest; node factors {node_factors}</source>
+   <translation>{n_constants} constituyentes{state}, {constituent} el mayor; factores nodales {node_factors}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>{difference_m:{sign}.0f} cm</source>
+   <translation>{difference_m:{sign}.0f} cm</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>position: {latitude_deg:.4f} {north_south}, {longitude_deg:.4f} {east_west}; clock of {key}</source>
+   <translation>posición: {latitude_deg:.4f} {north_south}, {longitude_deg:.4f} {east_west}; reloj de {key}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>water: {made_of}; heights above {datum}</source>
+   <translation>agua: {made_of}; alturas sobre {datum}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>differences from {name}</source>
+   <translation>diferencias respecto a {name}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source> of {constants_state}</source>
+   <translation> de {constants_state}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>tide: {tide_type}</source>
+   <translation>marea: {tide_type}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>observed: {seen} high and low waters, {matched} matched with predicted ones</source>
+   <translation>observado: {seen} pleamares y bajamares, {matched} emparejadas con las previstas</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>observed: {size} levels beside the predicted ones</source>
+   <translation>observado: {size} niveles comparados con los previstos</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>unknown from one</source>
+   <translation>no se sabe con una sola</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>{apart:{sign}.2f} ft</source>
+   <translation>{apart:{sign}.2f} ft</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>fitted to the levels, lags on UTC:</source>
+   <translation>ajustado a los niveles, con los desfases en UTC:</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>constituent</source>
+   <translation>constituyente</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>amplitude, {unit}</source>
+   <translation>amplitud, {unit}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>lag, deg</source>
+   <translation>desfase, °</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>source: {source}</source>
+   <translation>fuente: {source}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>ramp: launches from {height} up</source>
+   <translation>rampa: se puede botar a partir de {height}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>water temperature: {coldest:g} to {warmest:g} °C over the year</source>
+   <translation>temperatura del agua: de {coldest:g} a {warmest:g} °C a lo largo del año</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>closures: {listed}</source>
+   <translation>vedas: {listed}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>rules: {n_notes} notes, checked {checked}</source>
+   <translation>normas: {n_notes} notas, comprobadas el {checked}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>tide: the water never turns here</source>
+   <translation>marea: aquí el agua no tiene pleamares ni bajamares</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>  heights: {bias} on average, scatter {scatter}</source>
+   <translation>  alturas: {bias} de media, dispersión {scatter}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>{scatter:.0f} min</source>
+   <translation>{scatter:.0f} min</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>  times: {time_bias_min:+.0f} min on average, scatter {spread}</source>
+   <translation>  horas: {time_bias_min:+.0f} min de media, dispersión {spread}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>spot</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>lowest in 19 years</source>
+   <location filename="planner/cli/check_text.py" />
+   <source>depth</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>trap</source>
+   <translation>nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>cover at lowest</source>
+   <translation>agua encima mínima</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/check.py" />
    <source>What a place file says, whether it can be right, and what was observed there.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>{n_constants} constituents{state}, {constituent} the largest; node factors {node_factors}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>{difference_m:{sign}.0f} cm</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>fitted to the levels, lags on UTC:</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>amplitude, {unit}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>lag, deg</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>position: {latitude_deg:.4f} {north_south}, {longitude_deg:.4f} {east_west}; clock of {key}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>water: {made_of}; heights above {datum}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>differences from {name}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source> of {constants_state}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>tide: {tide_type}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>observed: {seen} high and low waters, {matched} matched with predicted ones</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>observed: {size} levels beside the predicted ones</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>unknown from one</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>{apart:{sign}.2f} ft</source>
-   <translation type="unfinished" />
+   <translation>Lo que dice un archivo de lugar, si puede ser cierto y lo que se observó allí.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/check.py" />
    <source>what was seen there: CSV with the header time,height,kind for high and low waters, or time,height for levels; heights in the units of the place file, or of --units</source>
-   <translation type="unfinished" />
+   <translation>lo que se vio allí: CSV con el encabezado time,height,kind para pleamares y bajamares, o time,height para niveles; alturas en las unidades del archivo de lugar, o en las de --units</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/check.py" />
    <source>work constants out from the levels of --observed (15 to 400 days of them)</source>
-   <translation type="unfinished" />
+   <translation>calcular las constantes a partir de los niveles de --observed (de 15 a 400 días)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/check.py" />
    <source>--fit needs --observed FILE with levels: a CSV headed time,height</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>source: {source}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>ramp: launches from {height} up</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>water temperature: {coldest:g} to {warmest:g} °C over the year</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>closures: {listed}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>rules: {n_notes} notes, checked {checked}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>tide: the water never turns here</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>  heights: {bias} on average, scatter {scatter}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>{scatter:.0f} min</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>  times: {time_bias_min:+.0f} min on average, scatter {spread}</source>
-   <translation type="unfinished" />
+   <translation>--fit necesita --observed FILE con niveles: un CSV con el encabezado time,height</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/check.py" />
    <source>the file is in order</source>
-   <translation type="unfinished" />
+   <translation>el archivo está en orden</translation>
   </message>
   <message>
-   <location filename="planner/cli/commands/check.py" />
-   <source>cover at lowest</source>
-   <translation type="unfinished" />
+   <location filename="planner/cli/commands/dates.py" />
+   <source>day</source>
+   <translation>día</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>fullness (80%)</source>
-   <translation type="unfinished" />
+   <translation>llenado (80 %)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>light crabs (80%)</source>
-   <translation type="unfinished" />
+   <translation>vacíos (80 %)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>why, in points</source>
-   <translation type="unfinished" />
+   <translation>por qué, en puntos</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>moon's age</source>
+   <translation>edad lunar</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/dates.py" />
+   <source>water</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>How full the crabs should be, day by day, and why.</source>
-   <translation type="unfinished" />
+   <translation>Cuán llenos deberían estar los cangrejos, día por día, y por qué.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>learned from {trips}</source>
-   <translation type="unfinished" />
+   <translation>aprendido de {trips}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>as the average</source>
-   <translation type="unfinished" />
+   <translation>como la media</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>from what is known in general (no logged trip speaks yet)</source>
-   <translation type="unfinished" />
+   <translation>según lo que se sabe en general (todavía no hay salidas registradas en que apoyarse)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>Points are crabs in 100 more or fewer light than the year's average of {yearly_light_share:.0f}.</source>
-   <translation type="unfinished" />
+   <translation>Los puntos son los cangrejos de cada 100 que habrá vacíos de más o de menos respecto a la media del año, que es {yearly_light_share:.0f}.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>logged trip</source>
-   <translation type="unfinished" />
+   <translation>salida registrada</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>logged trips</source>
-   <translation type="unfinished" />
+   <translation>salidas registradas</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>{mean:.2f} ({low:.2f}-{high:.2f})</source>
-   <translation type="unfinished" />
+   <translation>{mean:.2f} ({low:.2f}-{high:.2f})</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>{lunar_age_d:.0f} d</source>
-   <translation type="unfinished" />
+   <translation>{lunar_age_d:.0f} d</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>how full the crabs should be, {basis}</source>
+   <translation>cuán llenos deberían estar los cangrejos, {basis}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/doctor.py" />
+   <source>What is wrong with this installation, and what to do about it; changes nothing.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/doctor.py" />
+   <source>what may be passed on: versions and findings, no folder, name, place or log</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/doctor.py" />
+   <source>(default: text)</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
    <source>What the log says: effects with their intervals, and how forecasts did.</source>
-   <translation type="unfinished" />
+   <translation>Lo que dice el registro: los efectos con sus intervalos, y cómo resultaron los pronósticos.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
    <source>light crabs of 100, between best and worst day, that are worth caring about (default: {default_care})</source>
-   <translation type="unfinished" />
+   <translation>cangrejos vacíos de cada 100, entre el mejor día y el peor, a partir de los cuales la diferencia merece atención (predeterminado: {default_care})</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
    <source>"{text_}" is not a number of points from 1 to 100</source>
-   <translation type="unfinished" />
+   <translation>"{text_}" no es un número de puntos de 1 a 100</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
    <source>No trip here was judged for fullness, so no effect of moon or season is estimated.</source>
-   <translation type="unfinished" />
+   <translation>En ninguna salida de aquí se examinó el llenado, así que no se estima ningún efecto de la luna ni de la estación.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
    <source>{n_outcomes} logged trips, {judged} crabs judged, {light} light</source>
-   <translation type="unfinished" />
+   <translation>{n_outcomes} salidas registradas, {judged} cangrejos examinados, {light} vacíos</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
    <source>{light} of {judged}</source>
-   <translation type="unfinished" />
+   <translation>{light} de {judged}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/learn.py" />
+   <source>trip</source>
+   <translation>salida</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/learn.py" />
+   <source>hauls</source>
+   <translation>recogidas</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>Draw a view of the window to a PNG file; no screen is needed.</source>
-   <translation type="unfinished" />
+   <translation>Dibuja una vista de la ventana en un archivo PNG; no hace falta pantalla.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>{out}: the view {view}, {width}x{height}
 </source>
-   <translation type="unfinished" />
+   <translation>{out}: la vista {view}, {width}x{height}
+</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>the file to write</source>
-   <translation type="unfinished" />
+   <translation>el archivo que se escribe</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>(default: dates)</source>
-   <translation type="unfinished" />
+   <translation>(predeterminado: dates)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>a place file or name (default: the demo place)</source>
-   <translation type="unfinished" />
+   <translation>un archivo de lugar o un nombre (predeterminado: el lugar de demostración)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>a logbook file or haul table</source>
-   <translation type="unfinished" />
+   <translation>un archivo de registro o una tabla de recogidas</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>(default: 1280x800)</source>
-   <translation type="unfinished" />
+   <translation>(predeterminado: 1280x800)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>the day the window is opened on</source>
-   <translation type="unfinished" />
+   <translation>el día en que se abre la ventana</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>(default: m)</source>
-   <translation type="unfinished" />
+   <translation>(predeterminado: m)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>"{text_}" is not a .png file name</source>
-   <translation type="unfinished" />
+   <translation>"{text_}" no es un nombre de archivo .png</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>"{text_}" is not a size; write it like 1280x800, from 640x480 to 7680x4320</source>
-   <translation type="unfinished" />
+   <translation>"{text_}" no es un tamaño; escríbalo como 1280x800, de 640x480 a 7680x4320</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>{out}: there is no folder {parent}; make it first</source>
-   <translation type="unfinished" />
+   <translation>{out}: no existe la carpeta {parent}; créela primero</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>the window needs {missing}; install the program with its window: pip install "fullshell[window]"</source>
-   <translation type="unfinished" />
+   <translation>la ventana necesita {missing}; instale el programa con su ventana: pip install "fullshell[window]"</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source>the window's libraries do not load ({error}); see packaging/README.md</source>
+   <translation>las bibliotecas de la ventana no se cargan ({error}); consulte packaging/README.md</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/picture.py" />
+   <source> and </source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>Ranked plans: when to set and when to haul.</source>
-   <translation type="unfinished" />
+   <translation>Planes por orden: cuándo calar y cuándo recoger.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>how many plans at most (default: {default_most})</source>
+   <translation>cuántos planes como máximo (predeterminado: {default_most})</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/plans.py" />
+   <source>the water wished for at the haul; decides between plans of the same catch</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/plans.py" />
+   <source>when in the day to haul; decides between plans of the same catch</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/plans.py" />
+   <source>short: rank as if each day of soak took a fifth of the keepers</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/plans.py" />
+   <source>long: rank by the keepers of a drive, two drives for a haul on another day than the set</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>a day within the span: say what rules a set or haul out, or what it lacks</source>
-   <translation type="unfinished" />
+   <translation>un día dentro del periodo: dice qué descarta una calada o una recogida, o qué le falta</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>"{text_}" is not a number from 1 to 1000</source>
-   <translation type="unfinished" />
+   <translation>"{text_}" no es un número de 1 a 1000</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>--why has no place in a table; ask for --format text or json</source>
-   <translation type="unfinished" />
+   <translation>--why no cabe en una tabla; pida --format text o json</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>--why {why} is outside {first} to {last}; give --from and --to around it</source>
-   <translation type="unfinished" />
+   <translation>--why {why} queda fuera de {first} a {last}; indique --from y --to que lo incluyan</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>set-and-haul plans, most full keepers first</source>
-   <translation type="unfinished" />
+   <translation>planes de calada y recogida, primero los de más llenos de talla</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>{rank:&gt;3}  set {set_at}, haul {haul_at}, soak {soak}</source>
-   <translation type="unfinished" />
+   <translation>{rank:&gt;3}  calar {set_at}, recoger {haul_at}, en el agua {soak}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>No plan keeps every limit on these days.</source>
-   <translation type="unfinished" />
+   <translation>Ningún plan respeta todos los límites en estos días.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>ruled out</source>
-   <translation type="unfinished" />
+   <translation>descartados</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>pairs of set and haul</source>
-   <translation type="unfinished" />
+   <translation>pares de calada y recogida</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>Sun and moon, day by day, and the moon's phases.</source>
-   <translation type="unfinished" />
+   <translation>Sol y luna, día por día, y las fases de la luna.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>{default_days} days</source>
-   <translation type="unfinished" />
+   <translation>{default_days} días</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>first light</source>
+   <translation>alba</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/sky.py" />
+   <source>sunrise</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/sky.py" />
+   <source>sunset</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>last light</source>
+   <translation>anochecer</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/sky.py" />
+   <source>moonrise</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/sky.py" />
+   <source>moonset</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/sky.py" />
+   <source>lit</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/sky.py" />
+   <source>{lit:.0%}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>{lunar_age_d:.1f} d</source>
-   <translation type="unfinished" />
+   <translation>{lunar_age_d:.1f} d</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>sun and moon, on the clock of {key}</source>
-   <translation type="unfinished" />
+   <translation>sol y luna, en el reloj de {key}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>up all day</source>
-   <translation type="unfinished" />
+   <translation>no se pone</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
-   <source>{name} moon: {when} {zone}</source>
+   <source>{name}: {when} {zone}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>down all day</source>
-   <translation type="unfinished" />
+   <translation>no sale</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/start.py" />
    <source>A picture of the window: {picture}</source>
-   <translation type="unfinished" />
+   <translation>Una imagen de la ventana: {picture}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/start.py" />
    <source>Every job runs without a screen: fullshell --help</source>
-   <translation type="unfinished" />
+   <translation>Todas las tareas funcionan sin pantalla: fullshell --help</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/start.py" />
    <source>There is no screen here, so this is the invented demo place in text.</source>
-   <translation type="unfinished" />
+   <translation>Aquí no hay pantalla, así que esto es el lugar inventado de la demostración, en texto.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/start.py" />
    <source>There is no screen here, so this is the place in text.</source>
-   <translation type="unfinished" />
+   <translation>Aquí no hay pantalla, así que esto es el lugar en texto.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/start.py" />
    <source>No picture of the window: {notice}</source>
-   <translation type="unfinished" />
+   <translation>Sin imagen de la ventana: {notice}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
    <source>the trip sheet</source>
-   <translation type="unfinished" />
+   <translation>la hoja de la salida</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
    <source>the calendar file</source>
-   <translation type="unfinished" />
+   <translation>el archivo de calendario</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
    <source>the waypoints</source>
-   <translation type="unfinished" />
+   <translation>los puntos (GPX)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
    <source>the water at the spots</source>
-   <translation type="unfinished" />
+   <translation>el agua en los puestos</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
    <source>Write what is taken along for a plan: the trip sheet (.pdf), a calendar file (.ics), waypoints (.gpx) or the water at the spots (.csv).</source>
-   <translation type="unfinished" />
+   <translation>Escribe lo que se lleva para un plan: la hoja de la salida (.pdf), un archivo de calendario (.ics), los puntos (.gpx) o el agua en los puestos (.csv).</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
    <source>{out}: {kinds} of plan {plan}, set {begin}, haul {end}
 </source>
-   <translation type="unfinished" />
+   <translation>{out}: {kinds} del plan {plan}, calar {begin}, recoger {end}
+</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
    <source>the file to write; its ending says which</source>
-   <translation type="unfinished" />
+   <translation>el archivo que se escribe; su terminación dice cuál</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
    <source>which of the ranked plans of these days, as `fullshell plans` ranks them (default: 1)</source>
-   <translation type="unfinished" />
+   <translation>cuál de los planes de estos días, en el orden de `fullshell plans` (predeterminado: 1)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
    <source>"{text_}" is not a {others} or {last} file name</source>
-   <translation type="unfinished" />
+   <translation>"{text_}" no es un nombre de archivo {others} o {last}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
    <source>--plan {plan}: there are {n_found} plans at {name} from {first} to {last}; see fullshell plans, or give other days</source>
-   <translation type="unfinished" />
+   <translation>--plan {plan}: hay {n_found} planes en {name} del {first} al {last}; consulte fullshell plans o indique otros días</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
    <source>Write what a trip is tallied on: a sheet to print, or a page for a phone.</source>
-   <translation type="unfinished" />
+   <translation>Escribe aquello en lo que se hace el recuento de una salida: una hoja para imprimir o una página para el teléfono.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
    <source>{out}: {n_rows} traps of trip {name}
 </source>
-   <translation type="unfinished" />
+   <translation>{out}: {n_rows} nasas de la salida {name}
+</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
    <source>the file to write; its ending says which of the two</source>
-   <translation type="unfinished" />
+   <translation>el archivo que se escribe; su terminación dice cuál de los dos</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
    <source>a trip of the log, with its own rows</source>
-   <translation type="unfinished" />
+   <translation>una salida del registro, con sus propias filas</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
    <source>the day of hauling, for the traps of the last trip or of the next (default: today)</source>
-   <translation type="unfinished" />
+   <translation>el día de la recogida, para las nasas de la última salida o de la próxima (predeterminado: hoy)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
    <source>"{text_}" is not a .pdf or .html file name</source>
-   <translation type="unfinished" />
+   <translation>"{text_}" no es un nombre de archivo .pdf o .html</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
    <source>the log has no trip "{trip}" at {name}; leave --trip out for a new trip</source>
-   <translation type="unfinished" />
+   <translation>el registro no tiene ninguna salida "{trip}" en {name}; omita --trip para una salida nueva</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>Compare traps honestly, and lay out the next trip.</source>
-   <translation type="unfinished" />
+   <translation>Compara las nasas con honradez y las reparte para la próxima salida.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>{rate:.2f} ({low:.2f}-{high:.2f})</source>
-   <translation type="unfinished" />
+   <translation>{rate:.2f} ({low:.2f}-{high:.2f})</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>design, entrances, colour, bait, spot, trap, depth, soak or a column of your own (default: design)</source>
-   <translation type="unfinished" />
+   <translation>design, entrances, colour, bait, spot, trap, depth, soak o una columna propia (predeterminado: design)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>keepers, crabs, shorts, females, bycatch or light (default: keepers)</source>
-   <translation type="unfinished" />
+   <translation>keepers, crabs, shorts, females, bycatch o light (predeterminado: keepers)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>the day from which dates are counted (default: today)</source>
-   <translation type="unfinished" />
+   <translation>el día desde el que se cuentan las fechas (predeterminado: hoy)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>a difference worth knowing of, such as 1.5 (default)</source>
-   <translation type="unfinished" />
+   <translation>una diferencia que merezca la pena conocer, por ejemplo 1.5 (predeterminado)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>"{text_}" is not a ratio from 1.01 to 100, such as 1.5</source>
-   <translation type="unfinished" />
+   <translation>"{text_}" no es una razón de 1.01 a 100, por ejemplo 1.5</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>a haul (80%)</source>
-   <translation type="unfinished" />
+   <translation>por recog. (80 %)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>best one</source>
-   <translation type="unfinished" />
+   <translation>el mejor</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>{name}: p = {p:.2f}</source>
-   <translation type="unfinished" />
+   <translation>{name}: p = {p:.2f}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>Next trip, so that designs can be told apart soonest:</source>
+   <translation>Próxima salida, para poder distinguir cuanto antes los modelos:</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/trials.py" />
+   <source>design</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
    <source>Water heights at a step, or high and low waters.</source>
-   <translation type="unfinished" />
+   <translation>Alturas del agua a intervalos fijos, o pleamares y bajamares.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
    <source>such as 6m, 1h or 1d (default: 1h)</source>
-   <translation type="unfinished" />
+   <translation>por ejemplo 6m, 1h o 1d (predeterminado: 1h)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
    <source>high and low waters instead</source>
-   <translation type="unfinished" />
+   <translation>pleamares y bajamares en su lugar</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
    <source>water above {datum}</source>
-   <translation type="unfinished" />
+   <translation>agua sobre {datum}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
    <source>high and low water above {datum}</source>
-   <translation type="unfinished" />
+   <translation>pleamares y bajamares sobre {datum}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
    <source>  no high or low water in this span</source>
-   <translation type="unfinished" />
+   <translation>  ninguna pleamar ni bajamar en este periodo</translation>
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
    <source>a library does not load ({error}); find out what is wrong: fullshell doctor</source>
-   <translation type="unfinished" />
+   <translation>una biblioteca no se carga ({error}); averigüe qué falla: fullshell doctor</translation>
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
    <source>this is a fault in the program itself, not in your input: {name__}: {error}; set FULLSHELL_TRACEBACK=1 to see where, and report it</source>
-   <translation type="unfinished" />
+   <translation>esto es un fallo del propio programa, no de sus datos: {name__}: {error}; ponga FULLSHELL_TRACEBACK=1 para ver dónde, y dé aviso</translation>
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
    <source>the output could not be written: {strerror}; send it somewhere else</source>
-   <translation type="unfinished" />
+   <translation>no se pudieron escribir los resultados: {strerror}; envíelos a otro sitio</translation>
   </message>
   <message>
    <location filename="planner/cli/parser.py" />
    <source>Plans crab trapping trips around water, light, rules and how full the crabs should be. Without a job it opens the window, on a place file when that is all there is; on a machine without a screen it prints the ranked plans of that place, or of the demo place, and draws the window to a file.</source>
-   <translation type="unfinished" />
+   <translation>Planea salidas con nasas de cangrejo según el agua, la luz, las normas y cuán llenos deberían estar los cangrejos. Sin una tarea abre la ventana, en un archivo de lugar si no se le da nada más; en un equipo sin pantalla escribe los planes, por orden, de ese lugar o del lugar de demostración, y dibuja la ventana en un archivo.</translation>
   </message>
   <message>
    <location filename="planner/cli/parser.py" />
    <source>PLACE is a place file (.toml) or the name of a place in your book; LOG is a logbook file or a haul table (CSV). Exit status: 0 done, 2 the command line is wrong, 3 the input is wrong.</source>
-   <translation type="unfinished" />
+   <translation>PLACE es un archivo de lugar (.toml) o el nombre de un lugar de su libro de lugares; LOG es un archivo de registro o una tabla de recogidas (CSV). Código al terminar: 0 hecho, 2 la línea de órdenes es incorrecta, 3 los datos de entrada son incorrectos.</translation>
   </message>
   <message>
    <location filename="planner/cli/parser.py" />
    <source>{message}; see {prog} --help</source>
-   <translation type="unfinished" />
+   <translation>{message}; consulte {prog} --help</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
    <source>"{text_}" is outside the calendar; give a year such as 2026</source>
-   <translation type="unfinished" />
+   <translation>"{text_}" queda fuera del calendario; indique un año, por ejemplo 2026</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
    <source>"{text_}" is not a step; write a number with s, m, h or d, such as 6m or 1h</source>
-   <translation type="unfinished" />
+   <translation>"{text_}" no es un intervalo; escriba un número con s, m, h o d, por ejemplo 6m o 1h</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
    <source>--every gives {count} values; take a longer step or fewer days, for at most {max_values}</source>
-   <translation type="unfinished" />
+   <translation>--every da {count} valores; tome un intervalo más largo o menos días, para {max_values} como máximo</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
    <source> (today, as it was left out)</source>
-   <translation type="unfinished" />
+   <translation> (hoy, porque se omitió)</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
    <source>give --from as well</source>
-   <translation type="unfinished" />
+   <translation>indique también --from</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
    <source>exchange them</source>
-   <translation type="unfinished" />
+   <translation>intercámbielos</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
    <source>--from {begin}{today} is after --to {end}; {remedy}</source>
-   <translation type="unfinished" />
+   <translation>--from {begin}{today} es posterior a --to {end}; {remedy}</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
    <source>--from {begin} --to {end} is {days} days; ask for at most {most}</source>
-   <translation type="unfinished" />
+   <translation>--from {begin} --to {end} son {days} días; pida {most} como máximo</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
    <source>"{text_}" is not an instant; write it like 2026-08-14T06:30 (local time of the place) or 2026-08-14T10:30Z</source>
-   <translation type="unfinished" />
+   <translation>"{text_}" no es un instante; escríbalo como 2026-08-14T06:30 (hora local del lugar) o 2026-08-14T10:30Z</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
    <source>"{text_}" is not a date; write it like 2026-08-14</source>
-   <translation type="unfinished" />
+   <translation>"{text_}" no es una fecha; escríbala como 2026-08-14</translation>
   </message>
   <message>
    <location filename="planner/constituents/names.py" />
    <source>{name!r} is not a constituent this program knows{hint}</source>
-   <translation type="unfinished" />
+   <translation>{name!r} no es un constituyente que este programa conozca{hint}</translation>
   </message>
   <message>
    <location filename="planner/constituents/names.py" />
    <source>; near it: {near}</source>
-   <translation type="unfinished" />
+   <translation>; parecidos: {near}</translation>
   </message>
   <message>
    <location filename="planner/constituents/pasting.py" />
    <source>line {number}: {name} has fewer numbers than the others</source>
-   <translation type="unfinished" />
+   <translation>línea {number}: {name} tiene menos números que los demás</translation>
   </message>
   <message>
    <location filename="planner/constituents/pasting.py" />
    <source>{name} is there twice (also in line {line})</source>
-   <translation type="unfinished" />
+   <translation>{name} aparece dos veces (también en la línea {line})</translation>
   </message>
   <message>
    <location filename="planner/constituents/pasting.py" />
    <source>{name} has a negative amplitude, {amplitude:g}</source>
-   <translation type="unfinished" />
+   <translation>{name} tiene una amplitud negativa, {amplitude:g}</translation>
   </message>
   <message>
    <location filename="planner/constituents/pasting.py" />
    <source>{name} has a lag of {lag:g} degrees</source>
-   <translation type="unfinished" />
+   <translation>{name} tiene un desfase de {lag:g} grados</translation>
   </message>
   <message>
    <location filename="planner/constituents/pasting.py" />
    <source>The lags are headed as local: give the clock they were worked out in.</source>
-   <translation type="unfinished" />
+   <translation>El encabezado dice que los desfases son locales: indique el reloj en que se calcularon.</translation>
   </message>
   <message>
    <location filename="planner/constituents/pasting.py" />
    <source>line {number}: {name} has no amplitude and lag</source>
-   <translation type="unfinished" />
+   <translation>línea {number}: {name} no tiene amplitud ni desfase</translation>
   </message>
   <message>
    <location filename="planner/constituents/pasting.py" />
    <source>line {number}: {reason}</source>
-   <translation type="unfinished" />
+   <translation>línea {number}: {reason}</translation>
   </message>
   <message>
    <location filename="planner/constituents/pasting.py" />
    <source>There are two columns of lags; the first was taken.</source>
-   <translation type="unfinished" />
+   <translation>Hay dos columnas de desfases; se tomó la primera.</translation>
   </message>
   <message>
    <location filename="planner/constituents/pasting.py" />
    <source>; that is the mean level</source>
-   <translation type="unfinished" />
+   <translation>; ese es el nivel medio</translation>
   </message>
   <message>
    <location filename="planner/constituents/pasting.py" />
    <source>line {number}: no constituent known in “{said}”{mean}</source>
-   <translation type="unfinished" />
+   <translation>línea {number}: ningún constituyente conocido en «{said}»{mean}</translation>
   </message>
   <message>
    <location filename="planner/errors.py" />
    <source> (found {shown})</source>
-   <translation type="unfinished" />
+   <translation> (se encontró {shown})</translation>
   </message>
   <message>
    <location filename="planner/errors.py" />
    <source>problem</source>
-   <translation type="unfinished" />
+   <translation>problema</translation>
   </message>
   <message>
    <location filename="planner/errors.py" />
    <source>problems</source>
-   <translation type="unfinished" />
+   <translation>problemas</translation>
   </message>
   <message>
    <location filename="planner/handouts/calendar.py" />
    <source>Check forecast, rules and gear</source>
-   <translation type="unfinished" />
+   <translation>Revisar pronóstico, normas y equipo</translation>
   </message>
   <message>
    <location filename="planner/handouts/calendar.py" />
    <source>Leave with fresh bait {clock}.</source>
-   <translation type="unfinished" />
+   <translation>Salga con cebo fresco: {clock}.</translation>
   </message>
   <message>
    <location filename="planner/handouts/calendar.py" />
    <source>Set {set_at} {set_zone}, haul {haul_at} {haul_zone} ({key}); soak {soak}.</source>
-   <translation type="unfinished" />
+   <translation>Calar {set_at} {set_zone}, recoger {haul_at} {haul_zone} ({key}); tiempo en el agua: {soak}.</translation>
   </message>
   <message>
    <location filename="planner/handouts/calendar.py" />
    <source>Read the marine forecast, wear life jackets, leave a float plan ashore.</source>
-   <translation type="unfinished" />
+   <translation>Lea el pronóstico marino, lleve puesto el chaleco salvavidas y deje en tierra un plan de navegación.</translation>
   </message>
   <message>
    <location filename="planner/handouts/calendar.py" />
    <source>Set crab traps</source>
-   <translation type="unfinished" />
+   <translation>Calar nasas de cangrejo</translation>
   </message>
   <message>
    <location filename="planner/handouts/calendar.py" />
    <source>Haul crab traps</source>
-   <translation type="unfinished" />
+   <translation>Recoger nasas de cangrejo</translation>
   </message>
   <message>
    <location filename="planner/handouts/calendar.py" />
    <source>This place and its water are invented.</source>
-   <translation type="unfinished" />
+   <translation>Este lugar y su agua son inventados.</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Common practice, but for the figures of this plan; the rules come first.</source>
-   <translation type="unfinished" />
+   <translation>Práctica común, salvo las cifras de este plan; las normas van primero.</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Lines are a third longer than the water is deep at the highest of the soak; more in a strong current.</source>
-   <translation type="unfinished" />
+   <translation>Cada cabo mide un tercio más que la mayor profundidad del agua mientras la nasa está calada; más si la corriente es fuerte.</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>set, back by {set_back}; haul, back by {haul_back} {zone}</source>
-   <translation type="unfinished" />
+   <translation>calada: de vuelta antes del {set_back}; recogida: de vuelta antes del {haul_back} {zone}</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Open cuts and warm water: bacteria there can make a cut dangerous within a day. Wash it, and see a doctor at once if it reddens or swells.</source>
-   <translation type="unfinished" />
+   <translation>Heridas abiertas y agua cálida: las bacterias que hay en ella pueden volver peligrosa una herida en menos de un día. Lávela y acuda al médico de inmediato si se enrojece o se hincha.</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>{metres_to:.1f} {length}</source>
-   <translation type="unfinished" />
+   <translation>{metres_to:.1f} {length}</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Rules here</source>
-   <translation type="unfinished" />
+   <translation>Normas de aquí</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>{bait} in {labels}</source>
-   <translation type="unfinished" />
+   <translation>{bait} en {labels}</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>; as on the last trip: {by_trap}</source>
-   <translation type="unfinished" />
+   <translation>; como en la última salida: {by_trap}</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Safety</source>
-   <translation type="unfinished" />
+   <translation>Seguridad</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Cook live crabs only, and thoroughly.</source>
-   <translation type="unfinished" />
+   <translation>Cueza solo cangrejos vivos, y cuézalos bien.</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Where an advisory says so, throw away the soft parts and the cooking water.</source>
-   <translation type="unfinished" />
+   <translation>Donde un aviso sanitario lo diga, tire las partes blandas y el agua de cocción.</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Food and health</source>
-   <translation type="unfinished" />
+   <translation>Alimentos y salud</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Traps, lines and labels</source>
-   <translation type="unfinished" />
+   <translation>Nasas, cabos y etiquetas</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Bait and tools</source>
-   <translation type="unfinished" />
+   <translation>Cebo y herramientas</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Not written down for this place: {missing}. Ask the agency, and write the answers in the place book.</source>
-   <translation type="unfinished" />
+   <translation>Sin anotar para este lugar: {missing}. Pregunte a la autoridad pesquera y escriba las respuestas en el libro de lugares.</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>{count} traps{words}</source>
-   <translation type="unfinished" />
+   <translation>{count} nasas{words}</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>{count} floats, each with the marks that the rules ask for, and the trap's label: {listed}</source>
-   <translation type="unfinished" />
+   <translation>{count} boyas, cada una con las marcas que piden las normas y la etiqueta de la nasa: {listed}</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Line weighted or sinking, no slack floating</source>
-   <translation type="unfinished" />
+   <translation>Cabo lastrado o que se hunda, sin tramo suelto a flote</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Every trap looked over: doors shut, escape openings clear, weak cord whole</source>
-   <translation type="unfinished" />
+   <translation>Todas las nasas revisadas: puertas cerradas, aberturas de escape despejadas, cordel débil de escape entero</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>{spares} spare floats and lines, a spare label, a knife</source>
-   <translation type="unfinished" />
+   <translation>{spares} boyas y cabos de repuesto, una etiqueta de repuesto, un cuchillo</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Fresh bait for {n_kits} traps and {spares} over{usual}; aboard by {leave}</source>
-   <translation type="unfinished" />
+   <translation>Cebo fresco para {n_kits} nasas y {spares} más{usual}; a bordo antes de las {leave}</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Gauge for the legal size, and know where it is measured</source>
-   <translation type="unfinished" />
+   <translation>Calibre para la talla legal, y saber dónde se mide</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Gloves and tongs</source>
-   <translation type="unfinished" />
+   <translation>Guantes y pinzas</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Hook for the floats, and a measuring stick or lead line</source>
-   <translation type="unfinished" />
+   <translation>Bichero para las boyas, y una vara de medir o un escandallo</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Basket or box with wet cover and shade; ice for the way home</source>
-   <translation type="unfinished" />
+   <translation>Cesta o caja con tapa húmeda y sombra; hielo para la vuelta</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Tally sheet and pencil; catch record where the law asks</source>
-   <translation type="unfinished" />
+   <translation>Hoja de recuento y lápiz; registro de capturas donde la ley lo pida</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Marine forecast and small-craft warnings read on both days, wind against tide minded</source>
-   <translation type="unfinished" />
+   <translation>Pronóstico marino y avisos para embarcaciones menores leídos los dos días; cuidado con el viento contra la marea</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>A life jacket that fits for everybody, worn</source>
-   <translation type="unfinished" />
+   <translation>Un chaleco salvavidas de su talla para cada persona, puesto</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Float plan left ashore ({both}); if not heard of by {alarm}, call for help</source>
-   <translation type="unfinished" />
+   <translation>Plan de navegación dejado en tierra ({both}); si el {alarm} aún no hay noticias, hay que pedir ayuda</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Charged phone or radio, light, whistle; engine cut-off worn</source>
-   <translation type="unfinished" />
+   <translation>Teléfono o radio con carga, luz, silbato; cordón de corte del motor puesto</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Fuel for both ways and a third over, anchor, oar, bailer, plug</source>
-   <translation type="unfinished" />
+   <translation>Combustible para ida y vuelta y un tercio más, ancla, remo, achicador, tapón</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Water temperature unknown. In cold water a fall overboard takes the breath and the strength within minutes: dress for the water, not the air.</source>
-   <translation type="unfinished" />
+   <translation>Temperatura del agua desconocida. En agua fría, una caída por la borda quita el aliento y las fuerzas en minutos: vístase para el agua, no para el aire.</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Local advisory read: which water, which crabs, how many</source>
-   <translation type="unfinished" />
+   <translation>Aviso sanitario local leído: qué aguas, qué cangrejos, cuántos</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Crabs kept alive, damp, shaded and cool; dead ones thrown out</source>
-   <translation type="unfinished" />
+   <translation>Cangrejos vivos, húmedos, a la sombra y frescos; los muertos, fuera</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Open cuts covered, clean water and soap aboard</source>
-   <translation type="unfinished" />
+   <translation>Heridas abiertas cubiertas, agua limpia y jabón a bordo</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>{spot}, {traps}: {line} of line each, for water up to {deepest} deep</source>
-   <translation type="unfinished" />
+   <translation>{spot}, {traps}: {line} de cabo para cada una, para agua de hasta {deepest} de profundidad</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Line a third longer than the water is deep at high water</source>
-   <translation type="unfinished" />
+   <translation>Cabo un tercio más largo que la profundidad del agua en pleamar</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>Cold water, about {temperature}: a fall overboard takes the breath and the strength within minutes. Dress for the water, not the air.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/handouts/checklist.py" />
-   <source>trap</source>
-   <translation type="unfinished" />
+   <translation>Agua fría, cerca de {temperature}: una caída por la borda quita el aliento y las fuerzas en minutos. Vístase para el agua, no para el aire.</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
    <source>traps</source>
-   <translation type="unfinished" />
+   <translation>nasas</translation>
   </message>
   <message>
    <location filename="planner/handouts/deck.py" />
    <source>This trip has no traps yet: add them first, then take it on deck.</source>
-   <translation type="unfinished" />
+   <translation>Esta salida todavía no tiene nasas: añádalas primero y llévesela después a cubierta.</translation>
   </message>
   <message>
    <location filename="planner/handouts/pdf_file.py" />
    <source>{path} cannot be written ({strerror}); choose another folder or make room.</source>
-   <translation type="unfinished" />
+   <translation>No se puede escribir {path} ({strerror}); elija otra carpeta o libere espacio.</translation>
   </message>
   <message>
    <location filename="planner/handouts/rules.py" />
    <source>Checked {day} {year}{where}</source>
-   <translation type="unfinished" />
+   <translation>Comprobadas el {day} {year}{where}</translation>
   </message>
   <message>
    <location filename="planner/handouts/rules.py" />
    <source>{on}: {months} months ago, and rules change. Check with the agency again.</source>
-   <translation type="unfinished" />
+   <translation>{on}: hace {months} meses, y las normas cambian. Vuelva a confirmarlas con la autoridad pesquera.</translation>
   </message>
   <message>
    <location filename="planner/handouts/rules.py" />
    <source>No date entered for when these rules were checked: check with the agency.</source>
+   <translation>No se anotó la fecha en que se comprobaron estas normas: confírmelas con la autoridad pesquera.</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/rules.py" />
+   <source>number of traps</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/handouts/rules.py" />
    <source>At most {max_traps} traps.</source>
+   <translation>Como máximo, {max_traps} nasas.</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/rules.py" />
+   <source>soak limit</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/handouts/rules.py" />
    <source>Haul within {max_soak_h:g} hours of the set.</source>
-   <translation type="unfinished" />
+   <translation>Recoja dentro de las {max_soak_h:g} horas siguientes a la calada.</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>Least water {least_at}. Line: a third longer than the deepest water.{more}</source>
-   <translation type="unfinished" />
+   <translation>Agua mínima: {least_at}. Cabo: un tercio más que la mayor profundidad del agua.{more}</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>moon {lit}% lit, rises {rises}, sets {sets}</source>
-   <translation type="unfinished" />
+   <translation>luna iluminada al {lit} %, sale {rises}, se pone {sets}</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>{first} at the set, {last} at the haul</source>
-   <translation type="unfinished" />
+   <translation>{first} en la calada, {last} en la recogida</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>; latest {to}</source>
-   <translation type="unfinished" />
+   <translation>; a más tardar {to}</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>No spots entered: whether the traps stay covered was not checked.</source>
-   <translation type="unfinished" />
+   <translation>No se anotaron puestos: no se comprobó si las nasas quedan siempre cubiertas.</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source> {deeper} deeper spots are not listed.</source>
-   <translation type="unfinished" />
+   <translation> No se incluyen {deeper} puestos más profundos.</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>Marine forecast and small-craft warnings read; life jackets worn; float plan ashore.</source>
-   <translation type="unfinished" />
+   <translation>Pronóstico marino y avisos para embarcaciones menores leídos; chalecos salvavidas puestos; plan de navegación en tierra.</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>Cook live crabs only, and thoroughly; heed local advisories. In warm water an open cut can turn dangerous within a day: wash it, and see a doctor if it reddens.</source>
-   <translation type="unfinished" />
+   <translation>Cueza solo cangrejos vivos, y cuézalos bien; respete los avisos sanitarios locales. En agua cálida, una herida abierta puede volverse peligrosa en menos de un día: lávela y acuda al médico si se enrojece.</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>and {n_rules} more rules in the place file</source>
-   <translation type="unfinished" />
+   <translation>y {n_rules} normas más en el archivo de lugar</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>{name}: set {set_day}, haul {haul_day}</source>
-   <translation type="unfinished" />
+   <translation>{name}: calar {set_day}, recoger {haul_day}</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>Made {day} {today.year} with Fullshell. Times on the clock of {key} ({clocks}).</source>
-   <translation type="unfinished" />
+   <translation>Hecha el {day} {today.year} con Fullshell. Horas en el reloj de {key} ({clocks}).</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>Leave with bait</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/handouts/sheet.py" />
-   <source>Set</source>
-   <translation type="unfinished" />
+   <translation>Salir con cebo</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>{at} to {to}{window}</source>
-   <translation type="unfinished" />
+   <translation>{at} a {to}{window}</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>Haul</source>
-   <translation type="unfinished" />
+   <translation>Recogida</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>{at} to {to}; soak {soak}</source>
-   <translation type="unfinished" />
+   <translation>{at} a {to}; tiempo en el agua: {soak}</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>Expect</source>
-   <translation type="unfinished" />
+   <translation>Previsto</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>{count} full keepers; light crabs {light}. Brackets hold 8 times in 10.</source>
+   <translation>{count} llenos de talla; cangrejos vacíos: {light}. Lo que va entre paréntesis se cumple 8 de cada 10 veces.</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
+   <source>none</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>sun up all day</source>
-   <translation type="unfinished" />
+   <translation>el sol no se pone</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>light {dawn}, sun {rise} to {sets}, dark {dusk}</source>
-   <translation type="unfinished" />
+   <translation>alba {dawn}, sol {rise} a {sets}, anochecer {dusk}</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>Water about {temperature}</source>
-   <translation type="unfinished" />
+   <translation>Agua a unos {temperature}</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>{length} above {datum}</source>
-   <translation type="unfinished" />
+   <translation>{length} sobre {datum}</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>INVENTED place, water and rules: not for a real trip.</source>
-   <translation type="unfinished" />
+   <translation>Lugar, agua y normas INVENTADOS: no valen para una salida real.</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>charted depth</source>
-   <translation type="unfinished" />
+   <translation>sonda</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>over trap at set</source>
-   <translation type="unfinished" />
+   <translation>sobre la nasa al calar</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>least over trap</source>
-   <translation type="unfinished" />
+   <translation>mínimo sobre la nasa</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>over trap at haul</source>
-   <translation type="unfinished" />
+   <translation>sobre la nasa al recoger</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>and {left_out} more traps, on the screen</source>
-   <translation type="unfinished" />
+   <translation>y {left_out} nasas más, en la pantalla</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>Turns in the soak: {turns}.</source>
-   <translation type="unfinished" />
+   <translation>Pleamares y bajamares con las nasas caladas: {turns}.</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>No turn in the soak.</source>
-   <translation type="unfinished" />
+   <translation>Ninguna pleamar ni bajamar con las nasas caladas.</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>and {more} more warnings on the screen</source>
-   <translation type="unfinished" />
+   <translation>y {more} avisos más en la pantalla</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet_pdf.py" />
    <source>Water at the spots</source>
-   <translation type="unfinished" />
+   <translation>Agua en los puestos</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet_pdf.py" />
    <source>Water, {level_name}; grey: dark</source>
-   <translation type="unfinished" />
+   <translation>Agua, {level_name}; gris: de noche</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet_pdf.py" />
    <source>This trip does not fit on one page: shorten the rules or the names of the place.</source>
-   <translation type="unfinished" />
+   <translation>Esta salida no cabe en una página: acorte las normas o los nombres del lugar.</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet_pdf.py" />
    <source>Traps</source>
-   <translation type="unfinished" />
+   <translation>Nasas</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet_pdf.py" />
    <source>Sun and moon</source>
-   <translation type="unfinished" />
+   <translation>Sol y luna</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet_pdf.py" />
    <source>Mind</source>
-   <translation type="unfinished" />
+   <translation>Atención</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet_pdf.py" />
    <source>None entered.</source>
-   <translation type="unfinished" />
+   <translation>Ninguna anotada.</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>Keepers</source>
-   <translation type="unfinished" />
+   <translation>De talla</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>Shorts</source>
-   <translation type="unfinished" />
+   <translation>Pequeños</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>Females</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/handouts/tally.py" />
-   <source>Eggs</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/handouts/tally.py" />
-   <source>Judged</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/handouts/tally.py" />
-   <source>Light</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/handouts/tally.py" />
-   <source>{day} {days:%b %Y}</source>
-   <translation type="unfinished" />
+   <translation>Hembras</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source> (haul {day})</source>
-   <translation type="unfinished" />
+   <translation> (recogida {day})</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>{place}, trip {name}{hauled}</source>
-   <translation type="unfinished" />
+   <translation>{place}, salida {name}{hauled}</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>Made {day} {today.year} with Fullshell. Times on the clock of {key}.</source>
-   <translation type="unfinished" />
+   <translation>Hecha el {day} {today.year} con Fullshell. Horas en el reloj de {key}.</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>INVENTED place: not for a real trip.</source>
-   <translation type="unfinished" />
+   <translation>Lugar INVENTADO: no vale para una salida real.</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>People aboard</source>
-   <translation type="unfinished" />
+   <translation>Personas a bordo</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>Water °{temperature}</source>
-   <translation type="unfinished" />
+   <translation>Agua °{temperature}</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>Weather</source>
-   <translation type="unfinished" />
+   <translation>Tiempo</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>One tick a crab; write the number where the boxes run out. Looked and found none: write 0. Left empty means not recorded, which is not zero.</source>
-   <translation type="unfinished" />
+   <translation>Una marca por cangrejo; si no bastan las casillas, escriba el número. Miró y no había ninguno: escriba 0. En blanco significa no anotado, que no es lo mismo que cero.</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>Eggs (egg-bearing): count them among the females too. Judged: legal crabs looked at for fullness. Light: count them among the judged too.</source>
-   <translation type="unfinished" />
+   <translation>Huevos (hembras con huevos): cuéntelas también entre las hembras. Examin.: los de talla cuyo llenado se miró. Vacíos: cuéntelos también entre los examinados.</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally.py" />
    <source>Free shorts and protected crabs at once. {rules_caution}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/handouts/tally_pdf.py" />
-   <source>Trap</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/handouts/tally_pdf.py" />
-   <source>Hauled</source>
-   <translation type="unfinished" />
+   <translation>Suelte de inmediato los pequeños y los cangrejos protegidos. {rules_caution}</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally_pdf.py" />
    <source>Other kinds, notes</source>
-   <translation type="unfinished" />
+   <translation>Otras especies, notas</translation>
   </message>
   <message>
    <location filename="planner/handouts/tally_pdf.py" />
    <source>Page {number} of {n_pages}. </source>
-   <translation type="unfinished" />
+   <translation>Página {number} de {n_pages}. </translation>
   </message>
   <message>
    <location filename="planner/handouts/water_table.py" />
    <source>{name}: over the trap, {unit}</source>
-   <translation type="unfinished" />
+   <translation>{name}: sobre la nasa, {unit}</translation>
   </message>
   <message>
    <location filename="planner/handouts/waypoints.py" />
    <source>{name}, set {day}</source>
-   <translation type="unfinished" />
+   <translation>{name}, calada {day}</translation>
   </message>
   <message>
    <location filename="planner/handouts/waypoints.py" />
    <source>{invented}Trap spots. {tide_caution}</source>
-   <translation type="unfinished" />
+   <translation>{invented}Puestos de las nasas. {tide_caution}</translation>
   </message>
   <message>
    <location filename="planner/handouts/waypoints.py" />
    <source>No spot of {name} has a position yet: give latitude and longitude for its spots in the place book, then write the waypoints.</source>
-   <translation type="unfinished" />
+   <translation>Ningún puesto de {name} tiene posición todavía: dé latitud y longitud a sus puestos en el libro de lugares y escriba después los puntos (GPX).</translation>
   </message>
   <message>
    <location filename="planner/handouts/waypoints.py" />
    <source>INVENTED place: not for a real trip. </source>
-   <translation type="unfinished" />
+   <translation>Lugar INVENTADO: no vale para una salida real. </translation>
   </message>
   <message>
    <location filename="planner/handouts/waypoints.py" />
    <source>charted depth {height} below {datum}</source>
+   <translation>sonda de {height} bajo {datum}</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/waypoints.py" />
+   <source>Traps: {labels}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/handouts/waypoints.py" />
    <source>{invented}Traps: {labels}; {depth}; {line} of line</source>
-   <translation type="unfinished" />
+   <translation>{invented}Nasas: {labels}; {depth}; {line} de cabo</translation>
   </message>
   <message>
    <location filename="planner/handouts/waypoints.py" />
    <source>crab traps</source>
-   <translation type="unfinished" />
+   <translation>nasas de cangrejo</translation>
   </message>
   <message>
    <location filename="planner/intake/grid.py" />
    <source>is a workbook of the old kind, or one behind a password</source>
-   <translation type="unfinished" />
+   <translation>es un libro de hojas de cálculo de formato antiguo, o tiene contraseña</translation>
   </message>
   <message>
    <location filename="planner/intake/grid.py" />
    <source>save it as .xlsx without a password, or as CSV</source>
-   <translation type="unfinished" />
+   <translation>guárdelo como .xlsx sin contraseña, o como CSV</translation>
   </message>
   <message>
    <location filename="planner/intake/grid.py" />
    <source>column {number}</source>
-   <translation type="unfinished" />
+   <translation>columna {number}</translation>
   </message>
   <message>
    <location filename="planner/intake/grid.py" />
    <source>has {filled} cells where the heading has {width} columns</source>
-   <translation type="unfinished" />
+   <translation>tiene {filled} celdas donde el encabezado tiene {width} columnas</translation>
   </message>
   <message>
    <location filename="planner/intake/grid.py" />
    <source>put texts that hold the separator in quotation marks, one cell a column</source>
-   <translation type="unfinished" />
+   <translation>ponga entre comillas los textos que contengan el separador, una celda por columna</translation>
   </message>
   <message>
    <location filename="planner/intake/grid.py" />
    <source>is larger than a table can be ({max_bytes} MB)</source>
-   <translation type="unfinished" />
+   <translation>es mayor de lo que puede ser una tabla ({max_bytes} MB)</translation>
   </message>
   <message>
    <location filename="planner/intake/grid.py" />
    <source>name a table of hauls</source>
-   <translation type="unfinished" />
+   <translation>indique una tabla de recogidas</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>kept as it is</source>
-   <translation type="unfinished" />
+   <translation>se conserva como está</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>trap's label</source>
-   <translation type="unfinished" />
+   <translation>etiqueta de la nasa</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>kind of trap</source>
-   <translation type="unfinished" />
+   <translation>modelo de nasa</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>set: date and time</source>
-   <translation type="unfinished" />
+   <translation>calada: fecha y hora</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>set: date</source>
-   <translation type="unfinished" />
+   <translation>calada: fecha</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>set: time of day</source>
-   <translation type="unfinished" />
+   <translation>calada: hora</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>hauled: date and time</source>
-   <translation type="unfinished" />
+   <translation>recogida: fecha y hora</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>hauled: date</source>
-   <translation type="unfinished" />
+   <translation>recogida: fecha</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>hauled: time of day</source>
-   <translation type="unfinished" />
+   <translation>recogida: hora</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>soak in hours</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/intake/meanings.py" />
-   <source>with eggs</source>
-   <translation type="unfinished" />
+   <translation>horas en el agua</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>other kinds</source>
-   <translation type="unfinished" />
+   <translation>otras especies</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>water temperature</source>
-   <translation type="unfinished" />
+   <translation>temperatura del agua</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
    <source>{} lines have a time in the hour that the clock shows twice; read as the first of the two, or as the second where only that lies after the set</source>
-   <translation type="unfinished" />
+   <translation>{} líneas tienen una hora que el reloj da dos veces; se leyó como la primera de las dos, o como la segunda donde solo esa es posterior a la calada</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
    <source>write it as year-month-day and clock, such as 2026-08-14 06:40</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/intake/plan.py" />
-   <source>{day.day} {day:%b %Y}</source>
-   <translation type="unfinished" />
+   <translation>escríbalo como año-mes-día y hora, por ejemplo 2026-08-14 06:40</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
    <source>{name} (table)</source>
-   <translation type="unfinished" />
+   <translation>{name} (tabla)</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
    <source>is a time of day without a date</source>
-   <translation type="unfinished" />
+   <translation>es una hora sin fecha</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
    <source>has no time of day</source>
-   <translation type="unfinished" />
+   <translation>no tiene hora</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
    <source>add the clock time, such as 06:40</source>
-   <translation type="unfinished" />
+   <translation>añada la hora, por ejemplo 06:40</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
    <source>is not a soak in hours</source>
-   <translation type="unfinished" />
+   <translation>no es un tiempo en el agua en horas</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
    <source>write hours, such as 24</source>
-   <translation type="unfinished" />
+   <translation>escriba horas, por ejemplo 24</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
    <source>{} cells with a dash or ? taken as not recorded</source>
-   <translation type="unfinished" />
+   <translation>{} celdas con un guion o un ? se tomaron como no anotadas</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
    <source>fill in its date</source>
-   <translation type="unfinished" />
+   <translation>rellene su fecha</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
    <source>is not a time</source>
-   <translation type="unfinished" />
+   <translation>no es una hora válida</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>save it as CSV in UTF-8, or as .xlsx</source>
-   <translation type="unfinished" />
+   <translation>guárdelo como CSV en UTF-8, o como .xlsx</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>commas</source>
-   <translation type="unfinished" />
+   <translation>comas</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>semicolons</source>
-   <translation type="unfinished" />
+   <translation>puntos y comas</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>tabs</source>
-   <translation type="unfinished" />
+   <translation>tabuladores</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>upright strokes</source>
-   <translation type="unfinished" />
+   <translation>barras verticales</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>, {at} lines above the heading left out</source>
-   <translation type="unfinished" />
+   <translation>, se dejaron fuera {at} líneas sobre el encabezado</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>holds zero bytes; this is no text</source>
-   <translation type="unfinished" />
+   <translation>contiene bytes nulos; esto no es texto</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>is empty</source>
-   <translation type="unfinished" />
+   <translation>está vacío</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>begin it with a heading: trip, place, trap, keepers...</source>
-   <translation type="unfinished" />
+   <translation>empiécelo con un encabezado: trip, place, trap, keepers...</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>{encodings} text separated by {shown}{above}</source>
-   <translation type="unfinished" />
+   <translation>texto {encodings} separado por {shown}{above}</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>is not {encodings} text</source>
-   <translation type="unfinished" />
+   <translation>no es texto {encodings}</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>check the quotation marks from this line on; double those inside a text</source>
-   <translation type="unfinished" />
+   <translation>revise las comillas desde esta línea en adelante; duplique las que estén dentro de un texto</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>is no text</source>
-   <translation type="unfinished" />
+   <translation>no es texto</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>line {number}</source>
-   <translation type="unfinished" />
+   <translation>línea {number}</translation>
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
    <source>is not CSV: {error}</source>
-   <translation type="unfinished" />
+   <translation>no es CSV: {error}</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>save it anew as .xlsx, or as CSV</source>
-   <translation type="unfinished" />
+   <translation>guárdelo de nuevo como .xlsx, o como CSV</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>, of {others} sheets</source>
-   <translation type="unfinished" />
+   <translation>, de {others} hojas</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>is not a workbook that can be read ({name__})</source>
-   <translation type="unfinished" />
+   <translation>no es un libro de hojas de cálculo que se pueda leer ({name__})</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>has no sheet with anything in it</source>
-   <translation type="unfinished" />
+   <translation>no tiene ninguna hoja con contenido</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>name another file</source>
-   <translation type="unfinished" />
+   <translation>indique otro archivo</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>unpacks to more than a table of hauls can hold</source>
-   <translation type="unfinished" />
+   <translation>descomprimido ocupa más de lo que puede contener una tabla de recogidas</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>is not an .xlsx workbook</source>
-   <translation type="unfinished" />
+   <translation>no es un libro .xlsx</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>row {number}, {heading}</source>
-   <translation type="unfinished" />
+   <translation>fila {number}, {heading}</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>holds a formula without its result</source>
-   <translation type="unfinished" />
+   <translation>contiene una fórmula sin su resultado</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>open the workbook in a spreadsheet program and save it there</source>
-   <translation type="unfinished" />
+   <translation>abra el libro en un programa de hojas de cálculo y guárdelo allí</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>workbook, sheet "{name}"{left}</source>
-   <translation type="unfinished" />
+   <translation>libro de cálculo, hoja "{name}"{left}</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
    <source>is a damaged workbook</source>
-   <translation type="unfinished" />
+   <translation>es un libro de hojas de cálculo dañado</translation>
   </message>
   <message>
    <location filename="planner/logbook/backups.py" />
    <source>The backup {path} could not be verified; {logbook} was left as it is. Check the disk and try again.</source>
-   <translation type="unfinished" />
+   <translation>No se pudo verificar la copia de seguridad {path}; {logbook} se dejó como estaba. Revise el disco e inténtelo de nuevo.</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>haul {number}, {column}</source>
-   <translation type="unfinished" />
+   <translation>recogida {number}, {column}</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>entry of trip {name}</source>
-   <translation type="unfinished" />
+   <translation>anotación de la salida {name}</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>details of trip {name}</source>
-   <translation type="unfinished" />
+   <translation>datos de la salida {name}</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>history of trap {label}</source>
-   <translation type="unfinished" />
+   <translation>historial de la nasa {label}</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>import of {name}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/logbook/book.py" />
-   <source>Undo</source>
-   <translation type="unfinished" />
+   <translation>importación de {name}</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>Redo</source>
-   <translation type="unfinished" />
+   <translation>Rehacer</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>trip {name}</source>
-   <translation type="unfinished" />
+   <translation>salida {name}</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>Today's backup of the log could not be made: {error}</source>
-   <translation type="unfinished" />
+   <translation>No se pudo hacer la copia de seguridad de hoy del registro: {error}</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>delete of trip {name}</source>
-   <translation type="unfinished" />
+   <translation>eliminación de la salida {name}</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>trap {label}</source>
-   <translation type="unfinished" />
+   <translation>nasa {label}</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>delete of trap {label}</source>
-   <translation type="unfinished" />
+   <translation>eliminación de la nasa {label}</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>return from the bin</source>
-   <translation type="unfinished" />
+   <translation>devolución desde la papelera</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>emptying of the bin</source>
-   <translation type="unfinished" />
+   <translation>vaciado de la papelera</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>return to a backup</source>
-   <translation type="unfinished" />
+   <translation>vuelta a una copia de seguridad</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>before restoring</source>
-   <translation type="unfinished" />
+   <translation>antes de restaurar</translation>
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
    <source>{path} was opened for reading only; open it for writing to change it.</source>
-   <translation type="unfinished" />
+   <translation>{path} se abrió solo para lectura; ábralo para escritura si quiere cambiarlo.</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>degrees Celsius</source>
-   <translation type="unfinished" />
+   <translation>grados Celsius</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>is not a whole number of crabs, zero or more</source>
-   <translation type="unfinished" />
+   <translation>no es un número entero de cangrejos, cero o más</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>write digits such as 3, or leave it empty when it was not recorded</source>
-   <translation type="unfinished" />
+   <translation>escriba cifras, por ejemplo 3, o déjelo en blanco si no se anotó</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>is more than one trap can hold ({max_count})</source>
-   <translation type="unfinished" />
+   <translation>es más de lo que cabe en una nasa ({max_count})</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>check the digits</source>
-   <translation type="unfinished" />
+   <translation>revise las cifras</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>is not a number</source>
-   <translation type="unfinished" />
+   <translation>no es un número</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>write a plain number in {unit}, such as 1.5</source>
-   <translation type="unfinished" />
+   <translation>escriba un número sin más en {unit}, por ejemplo 1.5</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>is outside {low:g} to {high:g}</source>
-   <translation type="unfinished" />
+   <translation>queda fuera de {low:g} a {high:g}</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>give it in {unit}</source>
-   <translation type="unfinished" />
+   <translation>indíquelo en {unit}</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>is not in the years {first} to {last}</source>
-   <translation type="unfinished" />
+   <translation>no está en los años {first} a {last}</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>check the year</source>
-   <translation type="unfinished" />
+   <translation>revise el año</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>is a local time at a place whose time zone is not known</source>
-   <translation type="unfinished" />
+   <translation>es una hora local en un lugar cuyo huso horario no se conoce</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>add the offset from UTC, such as -04:00, or add the place to the place book</source>
-   <translation type="unfinished" />
+   <translation>añada la diferencia con UTC, por ejemplo -04:00, o añada el lugar al libro de lugares</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>does not exist in {key}: the clocks were put forward over it</source>
-   <translation type="unfinished" />
+   <translation>no existe en {key}: el reloj se adelantó y la saltó</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
    <source>correct the time, or add the offset from UTC, such as -05:00</source>
-   <translation type="unfinished" />
+   <translation>corrija la hora, o añada la diferencia con UTC, por ejemplo -05:00</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>is locked by another program; close that and try again</source>
-   <translation type="unfinished" />
+   <translation>está bloqueado por otro programa; cierre ese programa e inténtelo de nuevo</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>cannot be written because the disk is full; make room and try again</source>
-   <translation type="unfinished" />
+   <translation>no se puede escribir porque el disco está lleno; libere espacio e inténtelo de nuevo</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>cannot be written; check the permissions of the file and its folder</source>
-   <translation type="unfinished" />
+   <translation>no se puede escribir; revise los permisos del archivo y de su carpeta</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>cannot be opened; check the permissions of the file and its folder</source>
-   <translation type="unfinished" />
+   <translation>no se puede abrir; revise los permisos del archivo y de su carpeta</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>cannot be opened; check that its folder exists and can be written</source>
-   <translation type="unfinished" />
+   <translation>no se puede abrir; compruebe que su carpeta existe y que se puede escribir en ella</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>cannot be reached; check the disk or network drive and try again</source>
-   <translation type="unfinished" />
+   <translation>no se puede alcanzar; revise el disco o la unidad de red e inténtelo de nuevo</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>{path} is damaged and was left exactly as it is. Keep a copy of it, and open a backup or import an exported haul table.</source>
-   <translation type="unfinished" />
+   <translation>{path} está dañado y se dejó exactamente como está. Guarde una copia y abra una copia de seguridad o importe una tabla de recogidas exportada.</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>{path} is not a logbook and was left as it is; name another file.</source>
-   <translation type="unfinished" />
+   <translation>{path} no es un archivo de registro y se dejó como estaba; indique otro archivo.</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>{path} was written by a later version of Fullshell and was left as it is; open it with that version.</source>
-   <translation type="unfinished" />
+   <translation>{path} lo escribió una versión posterior de Fullshell y se dejó como estaba; ábralo con esa versión.</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>{path} {sentences}. Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>{path} {sentences}. No se cambió nada.</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>{path} cannot be opened ({reason}). Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>No se puede abrir {path} ({reason}). No se cambió nada.</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>{path}: there is no such file; check the name and the folder.</source>
-   <translation type="unfinished" />
+   <translation>{path}: no existe ese archivo; revise el nombre y la carpeta.</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>before schema {latest_version}</source>
-   <translation type="unfinished" />
+   <translation>antes del esquema {latest_version}</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
    <source>{path} is open in another window, so it is shown here for reading only. Close the other window to write here.</source>
-   <translation type="unfinished" />
+   <translation>{path} está abierto en otra ventana, así que aquí se muestra solo para lectura. Cierre la otra ventana para escribir aquí.</translation>
   </message>
   <message>
    <location filename="planner/logbook/journal.py" />
    <source>Undo {change}</source>
-   <translation type="unfinished" />
+   <translation>Deshacer {change}</translation>
   </message>
   <message>
    <location filename="planner/logbook/journal.py" />
    <source>Redo {change}</source>
-   <translation type="unfinished" />
+   <translation>Rehacer {change}</translation>
   </message>
   <message>
    <location filename="planner/logbook/portable.py" />
    <source>{path} is the log itself; choose another name for the copy.</source>
-   <translation type="unfinished" />
+   <translation>{path} es el propio registro; elija otro nombre para la copia.</translation>
   </message>
   <message>
    <location filename="planner/logbook/portable.py" />
    <source>The copy {path} is not whole; check the disk.</source>
-   <translation type="unfinished" />
+   <translation>La copia {path} no está completa; revise el disco.</translation>
   </message>
   <message>
    <location filename="planner/logbook/reading.py" />
    <source>line {line}, {column}</source>
-   <translation type="unfinished" />
+   <translation>línea {line}, {column}</translation>
   </message>
   <message>
    <location filename="planner/logbook/reading.py" />
    <source>is larger than a haul table can be ({max_table_bytes} MB)</source>
-   <translation type="unfinished" />
+   <translation>es mayor de lo que puede ser una tabla de recogidas ({max_table_bytes} MB)</translation>
   </message>
   <message>
    <location filename="planner/logbook/reading.py" />
    <source>there is no such file</source>
-   <translation type="unfinished" />
+   <translation>no existe ese archivo</translation>
   </message>
   <message>
    <location filename="planner/logbook/reading.py" />
    <source>check the name and the folder</source>
-   <translation type="unfinished" />
+   <translation>revise el nombre y la carpeta</translation>
   </message>
   <message>
    <location filename="planner/logbook/reading.py" />
    <source>is a folder, not a file</source>
-   <translation type="unfinished" />
+   <translation>es una carpeta, no un archivo</translation>
   </message>
   <message>
    <location filename="planner/logbook/reading.py" />
    <source>name a haul table or logbook in it</source>
-   <translation type="unfinished" />
+   <translation>indique una tabla de recogidas o un archivo de registro que esté en ella</translation>
   </message>
   <message>
    <location filename="planner/logbook/reading.py" />
    <source>cannot be read: {reason}</source>
-   <translation type="unfinished" />
+   <translation>no se puede leer: {reason}</translation>
   </message>
   <message>
    <location filename="planner/logbook/reading.py" />
    <source>check the name and the permissions</source>
-   <translation type="unfinished" />
+   <translation>revise el nombre y los permisos</translation>
   </message>
   <message>
    <location filename="planner/logbook/reading.py" />
    <source>name a haul table (CSV)</source>
-   <translation type="unfinished" />
+   <translation>indique una tabla de recogidas (CSV)</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>unknown place</source>
-   <translation type="unfinished" />
+   <translation>lugar desconocido</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>single crabs</source>
-   <translation type="unfinished" />
+   <translation>cangrejos sueltos</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>entries of trap histories</source>
-   <translation type="unfinished" />
+   <translation>anotaciones de historiales de nasas</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>entries of the bin</source>
-   <translation type="unfinished" />
+   <translation>entradas de la papelera</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>The log was damaged. It was set aside whole as {name}, and what could be read was taken over: {hauls} hauls of {trips} trips; {missing}. The report is {report}.{newest}</source>
-   <translation type="unfinished" />
+   <translation>El registro estaba dañado. Se apartó entero como {name}, y se pasó a uno nuevo lo que se pudo leer: {hauls} recogidas de {trips} salidas; {missing}. El informe es {report}.{newest}</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>The log {path} was found damaged on {now:%d %b %Y %H:%M} UTC.</source>
-   <translation type="unfinished" />
+   <translation>El registro {path} se encontró dañado el {now:%d %b %Y %H:%M} UTC.</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>The damaged file is kept as it was: {aside}</source>
-   <translation type="unfinished" />
+   <translation>El archivo dañado se conserva como estaba: {aside}</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>Taken over into a new log:</source>
-   <translation type="unfinished" />
+   <translation>Pasado a un registro nuevo:</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>What could be undone before can be undone no more.</source>
-   <translation type="unfinished" />
+   <translation>Lo que antes se podía deshacer ya no se puede deshacer.</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>parts of it could not be read</source>
-   <translation type="unfinished" />
+   <translation>hubo partes que no se pudieron leer</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>nothing seems to be lost</source>
-   <translation type="unfinished" />
+   <translation>parece que no se perdió nada</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source> A backup of {newest_backup:%d %b %Y} can be restored from the File menu.</source>
-   <translation type="unfinished" />
+   <translation> Desde el menú Archivo se puede restaurar una copia de seguridad del {newest_backup:%d %b %Y}.</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>Could not be read (some of these may never have been there):</source>
-   <translation type="unfinished" />
+   <translation>No se pudo leer (puede que parte de ello nunca existiera):</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>Every row could be read.</source>
-   <translation type="unfinished" />
+   <translation>Se pudieron leer todas las filas.</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>The newest backup is of {newest_backup:%d %b %Y %H:%M} UTC.</source>
-   <translation type="unfinished" />
+   <translation>La copia de seguridad más reciente es del {newest_backup:%d %b %Y %H:%M} UTC.</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>rescued trip {trip_id}</source>
-   <translation type="unfinished" />
+   <translation>salida rescatada {trip_id}</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>the rescued log is not whole</source>
-   <translation type="unfinished" />
+   <translation>el registro rescatado no está completo</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>{low} to {high}</source>
-   <translation type="unfinished" />
+   <translation>{low} a {high}</translation>
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
    <source>{table} {low}: {error}; it read {shown}</source>
-   <translation type="unfinished" />
+   <translation>{table} {low}: {error}; decía {shown}</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>crab {number}, {name}</source>
-   <translation type="unfinished" />
+   <translation>cangrejo {number}, {name}</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>is not less than the whole crab ({weight_g:g} g)</source>
-   <translation type="unfinished" />
+   <translation>no es menos que el cangrejo entero ({weight_g:g} g)</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>fill in how many were picked, or leave both empty</source>
-   <translation type="unfinished" />
+   <translation>anote cuántos se abrieron, o deje los dos en blanco</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>give every haul its trip's name, such as 14 Aug</source>
-   <translation type="unfinished" />
+   <translation>ponga a cada recogida el nombre de su salida, por ejemplo 14 ago</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>light counts those of the picked that were light</source>
-   <translation type="unfinished" />
+   <translation>light cuenta, de los abiertos, los que estaban vacíos</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>use one of {trap_events}</source>
-   <translation type="unfinished" />
+   <translation>use uno de {trap_events}</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>give a count from 0 to {max_count}, or none when it was not recorded</source>
-   <translation type="unfinished" />
+   <translation>indique un número de 0 a {max_count}, o ninguno si no se anotó</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>correct one of the two weights</source>
-   <translation type="unfinished" />
+   <translation>corrija uno de los dos pesos</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>holds a character no file can keep</source>
-   <translation type="unfinished" />
+   <translation>contiene un carácter que ningún archivo puede guardar</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>remove it</source>
-   <translation type="unfinished" />
+   <translation>quítelo</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>needs the number of crabs picked</source>
-   <translation type="unfinished" />
+   <translation>necesita el número de cangrejos abiertos</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>give the trap the label it carries, such as A3</source>
-   <translation type="unfinished" />
+   <translation>ponga a la nasa la etiqueta que lleva, por ejemplo A3</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>give the name of the place</source>
-   <translation type="unfinished" />
+   <translation>indique el nombre del lugar</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>is not after the trap was set ({set_at})</source>
-   <translation type="unfinished" />
+   <translation>no es posterior a la calada de la nasa ({set_at})</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>correct one of the two times</source>
-   <translation type="unfinished" />
+   <translation>corrija una de las dos horas</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>needs the number of crabs looked at</source>
-   <translation type="unfinished" />
+   <translation>necesita el número de cangrejos examinados</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>fill in judged, or leave both empty</source>
-   <translation type="unfinished" />
+   <translation>rellene judged, o deje los dos en blanco</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>is more than the females ({females})</source>
-   <translation type="unfinished" />
+   <translation>es más que las hembras ({females})</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>females counts every female, sponge those of them with eggs</source>
-   <translation type="unfinished" />
+   <translation>females cuenta todas las hembras; sponge, las que llevan huevos</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>is no known word</source>
-   <translation type="unfinished" />
+   <translation>no es una palabra conocida</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>use one of {words}</source>
-   <translation type="unfinished" />
+   <translation>use una de {words}</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>correct it</source>
-   <translation type="unfinished" />
+   <translation>corríjalo</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>is not a possible count</source>
-   <translation type="unfinished" />
+   <translation>no es un número posible</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>give 0 to {max_count}</source>
-   <translation type="unfinished" />
+   <translation>indique de 0 a {max_count}</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>is more than were picked ({picked})</source>
-   <translation type="unfinished" />
+   <translation>es más de los que se abrieron ({picked})</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>name the trip and its place</source>
-   <translation type="unfinished" />
+   <translation>ponga nombre a la salida y a su lugar</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>give degrees Celsius</source>
-   <translation type="unfinished" />
+   <translation>indique grados Celsius</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>is not a likely year</source>
-   <translation type="unfinished" />
+   <translation>no es un año verosímil</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>is in the future</source>
-   <translation type="unfinished" />
+   <translation>está en el futuro</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>correct the date</source>
-   <translation type="unfinished" />
+   <translation>corrija la fecha</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>is more than were judged ({judged})</source>
-   <translation type="unfinished" />
+   <translation>es más de los que se examinaron ({judged})</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
    <source>light counts those of the judged that were light</source>
-   <translation type="unfinished" />
+   <translation>light cuenta, de los examinados, los que estaban vacíos</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>save it as CSV in UTF-8</source>
-   <translation type="unfinished" />
+   <translation>guárdelo como CSV en UTF-8</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>begin it with the header trip,place,spot,trap,...</source>
-   <translation type="unfinished" />
+   <translation>empiécelo con el encabezado trip,place,spot,trap,...</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>line {line}</source>
-   <translation type="unfinished" />
+   <translation>línea {line}</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>has {cells} cells where the header has {columns} columns</source>
-   <translation type="unfinished" />
+   <translation>tiene {cells} celdas donde el encabezado tiene {columns} columnas</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>put texts that hold {shown} in quotation marks, and one cell for each column</source>
-   <translation type="unfinished" />
+   <translation>ponga entre comillas los textos que contengan {shown}, y una celda por cada columna</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>a column without a name holds values</source>
-   <translation type="unfinished" />
+   <translation>una columna sin nombre contiene valores</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>the header has no column "{name}"{hint}</source>
-   <translation type="unfinished" />
+   <translation>el encabezado no tiene la columna "{name}"{hint}</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>name the columns as in trip,place,spot,trap,design,bait,...</source>
-   <translation type="unfinished" />
+   <translation>nombre las columnas como en trip,place,spot,trap,design,bait,...</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>is UTF-16 text</source>
-   <translation type="unfinished" />
+   <translation>es texto UTF-16</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>holds a zero byte; this is no text</source>
-   <translation type="unfinished" />
+   <translation>contiene un byte nulo; esto no es texto</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>; is "{near}" meant?</source>
-   <translation type="unfinished" />
+   <translation>; ¿será "{near}"?</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>line 1, {name}</source>
-   <translation type="unfinished" />
+   <translation>línea 1, {name}</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>the column is there twice</source>
-   <translation type="unfinished" />
+   <translation>la columna aparece dos veces</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>remove or rename one</source>
-   <translation type="unfinished" />
+   <translation>quite una o cámbiele el nombre</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>line 1</source>
-   <translation type="unfinished" />
+   <translation>línea 1</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>give the column a name in the header</source>
-   <translation type="unfinished" />
+   <translation>dé un nombre a la columna en el encabezado</translation>
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
    <source>is not UTF-8 text</source>
-   <translation type="unfinished" />
+   <translation>no es texto UTF-8</translation>
   </message>
   <message>
    <location filename="planner/logbook/workbook.py" />
    <source>Hauls</source>
-   <translation type="unfinished" />
+   <translation>Recog.</translation>
   </message>
   <message>
    <location filename="planner/logbook/workbook.py" />
    <source>{path}: a sheet ends at {most_rows} rows; export the log as CSV.</source>
-   <translation type="unfinished" />
+   <translation>{path}: una hoja termina a las {most_rows} filas; exporte el registro como CSV.</translation>
   </message>
   <message>
    <location filename="planner/logbook/workbook.py" />
    <source>{path}: a text is longer than a cell can hold ("{text_}..."); export the log as CSV.</source>
-   <translation type="unfinished" />
+   <translation>{path}: un texto es más largo de lo que cabe en una celda ("{text_}..."); exporte el registro como CSV.</translation>
   </message>
   <message>
    <location filename="planner/logbook/writing.py" />
    <source>trap {trap}</source>
-   <translation type="unfinished" />
+   <translation>nasa {trap}</translation>
   </message>
   <message>
    <location filename="planner/logbook/writing.py" />
    <source>a trap</source>
-   <translation type="unfinished" />
+   <translation>una nasa</translation>
   </message>
   <message>
    <location filename="planner/logbook/writing.py" />
    <source>{label} of trip {name}</source>
-   <translation type="unfinished" />
+   <translation>{label} de la salida {name}</translation>
   </message>
   <message>
    <location filename="planner/molt/filling.py" />
    <source>Your last judged trip, {when}, was {one_in} light. {told}</source>
-   <translation type="unfinished" />
+   <translation>En su última salida con cangrejos examinados, {when}, los vacíos fueron {one_in}. {told}</translation>
   </message>
   <message>
    <location filename="planner/molt/filling.py" />
    <source>{value}light crabs fill in about {mean} days ({low} to {high}): from {day} it matters little.</source>
-   <translation type="unfinished" />
+   <translation>{value}los cangrejos vacíos se llenan en unos {mean} días (de {low} a {high}): a partir del {day} importa poco.</translation>
   </message>
   <message>
    <location filename="planner/molt/filling.py" />
    <source>In the cold water to come, light crabs will not fill before spring.</source>
-   <translation type="unfinished" />
+   <translation>En el agua fría que viene, los cangrejos vacíos no se llenarán antes de la primavera.</translation>
   </message>
   <message>
    <location filename="planner/molt/filling.py" />
    <source>At {temperature} </source>
-   <translation type="unfinished" />
+   <translation>A {temperature} </translation>
   </message>
   <message>
    <location filename="planner/molt/filling.py" />
    <source>In this water </source>
-   <translation type="unfinished" />
+   <translation>En esta agua </translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>Astronomical tide only: wind, rain and air pressure move real water. Not for navigation.</source>
-   <translation type="unfinished" />
+   <translation>Solo marea astronómica: el viento, la lluvia y la presión del aire mueven el agua real. No usar para la navegación.</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>Rules differ by place and change: check them with the agency before every trip.</source>
-   <translation type="unfinished" />
+   <translation>Las normas varían según el lugar y cambian: confírmelas con la autoridad pesquera antes de cada salida.</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>about {share}</source>
-   <translation type="unfinished" />
+   <translation>aprox. {share}</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>{share} ({low} to {high})</source>
-   <translation type="unfinished" />
+   <translation>{share} ({low} a {high})</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>about {mean} ({low}-{high})</source>
-   <translation type="unfinished" />
+   <translation>cerca de {mean} ({low}-{high})</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>{height_m:.2f} m</source>
-   <translation type="unfinished" />
+   <translation>{height_m:.2f} m</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>{day:%a} {day.day} {day:%b}</source>
-   <translation type="unfinished" />
+   <translation>{day:%a} {day.day} {day:%b}</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>{day.day} {day:%b %Y}</source>
+   <translation>{day.day} {day:%b %Y}</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>Mondays</source>
+   <translation>los lunes</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>Tuesdays</source>
+   <translation>los martes</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>Wednesdays</source>
+   <translation>los miércoles</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>Thursdays</source>
+   <translation>los jueves</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>Fridays</source>
+   <translation>los viernes</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>Saturdays</source>
+   <translation>los sábados</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>Sundays</source>
+   <translation>los domingos</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>new moon</source>
+   <translation>luna nueva</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>first quarter</source>
+   <translation>cuarto creciente</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>full moon</source>
+   <translation>luna llena</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>last quarter</source>
+   <translation>cuarto menguante</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>{degrees} colder</source>
-   <translation type="unfinished" />
+   <translation>{degrees} más fría</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>fewer than 1 in 50</source>
-   <translation type="unfinished" />
+   <translation>menos de 1 de 50</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>nearly all</source>
-   <translation type="unfinished" />
+   <translation>casi todos</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>1 in {count}</source>
-   <translation type="unfinished" />
+   <translation>1 de {count}</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>half</source>
-   <translation type="unfinished" />
+   <translation>la mitad</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>{tenths} in 10</source>
-   <translation type="unfinished" />
+   <translation>{tenths} de 10</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>{height_ft:.1f} ft</source>
-   <translation type="unfinished" />
+   <translation>{height_ft:.1f} ft</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>{whole} h</source>
-   <translation type="unfinished" />
+   <translation>{whole} h</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>{whole} h ({soak_h:.1f} days)</source>
-   <translation type="unfinished" />
+   <translation>{whole} h ({soak_h:.1f} días)</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>A day or more</source>
+   <translation>Un día o más</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>Minutes</source>
+   <translation>Minutos</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>today</source>
-   <translation type="unfinished" />
+   <translation>hoy</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>yesterday</source>
-   <translation type="unfinished" />
+   <translation>ayer</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>{days} days ago</source>
+   <translation>hace {days} días</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>{day:%a}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>{month:%b}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>as warm</source>
-   <translation type="unfinished" />
+   <translation>igual de cálida</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>{degrees} warmer</source>
-   <translation type="unfinished" />
+   <translation>{degrees} más cálida</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>am</source>
-   <translation type="unfinished" />
+   <translation>a. m.</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>pm</source>
-   <translation type="unfinished" />
+   <translation>p. m.</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>{rest} min</source>
+   <translation>{rest} min</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>tomorrow</source>
-   <translation type="unfinished" />
+   <translation>mañana</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>in {days} days</source>
-   <translation type="unfinished" />
+   <translation>dentro de {days} días</translation>
   </message>
   <message>
    <location filename="planner/sites/book.py" />
    <source>did you mean {near}? </source>
-   <translation type="unfinished" />
+   <translation>¿quiso decir {near}? </translation>
   </message>
   <message>
    <location filename="planner/sites/book.py" />
    <source>there is no such file and no such place in the book</source>
-   <translation type="unfinished" />
+   <translation>no existe ese archivo ni ese lugar en el libro</translation>
   </message>
   <message>
    <location filename="planner/sites/book.py" />
    <source>{hint}give a place file (.toml) or one of: </source>
+   <translation>{hint}indique un archivo de lugar (.toml) o uno de estos: </translation>
+  </message>
+  <message>
+   <location filename="planner/sites/book.py" />
+   <source> or </source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/sites/build.py" />
    <source>name a place that has [water.constituents]</source>
-   <translation type="unfinished" />
+   <translation>indique un lugar que tenga [water.constituents]</translation>
   </message>
   <message>
    <location filename="planner/sites/build.py" />
    <source>that place is itself an offset from another</source>
-   <translation type="unfinished" />
+   <translation>ese lugar ya se define por diferencias con otro</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>did you mean {near}?</source>
-   <translation type="unfinished" />
+   <translation>¿quiso decir {near}?</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>give one of {known}</source>
-   <translation type="unfinished" />
+   <translation>indique uno de {known}</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>the lowest level</source>
-   <translation type="unfinished" />
+   <translation>el nivel más bajo</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>the margin</source>
-   <translation type="unfinished" />
+   <translation>el margen</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>there is no profile of that name</source>
-   <translation type="unfinished" />
+   <translation>no hay ningún perfil con ese nombre</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>is {apart:.0f} hours from the clock of {key}</source>
-   <translation type="unfinished" />
+   <translation>está a {apart:.0f} horas del reloj de {key}</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>correct one of them; west longitudes are negative</source>
+   <translation>corrija uno de los dos; las longitudes oeste son negativas</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
+   <source>a depth</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
+   <source>a trap's height</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>is not after from ({earliest:%H:%M})</source>
-   <translation type="unfinished" />
+   <translation>no es posterior a from ({earliest:%H:%M})</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>give the hours of one day, such as 05:30 to 20:30</source>
-   <translation type="unfinished" />
+   <translation>indique las horas de un solo día, por ejemplo de 05:30 a 20:30</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>the shortest soak is longer than the longest</source>
-   <translation type="unfinished" />
+   <translation>el tiempo en el agua más corto es mayor que el más largo</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>exchange the two</source>
-   <translation type="unfinished" />
+   <translation>intercambie los dos</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>the shortest soak is over the {allowed:g} hours that rules.max_soak_hours allows</source>
-   <translation type="unfinished" />
+   <translation>el tiempo en el agua más corto supera las {allowed:g} horas que permite rules.max_soak_hours</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>shorten it, or check the rule</source>
-   <translation type="unfinished" />
+   <translation>acórtelo, o revise la norma</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>is more than the {most:g} that rules.max_traps allows</source>
-   <translation type="unfinished" />
+   <translation>es más que las {most:g} que permite rules.max_traps</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>set fewer traps, or check the rule</source>
-   <translation type="unfinished" />
+   <translation>cale menos nasas, o revise la norma</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>is missing beside {given}</source>
-   <translation type="unfinished" />
+   <translation>falta junto a {given}</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>give both in degrees, or neither</source>
-   <translation type="unfinished" />
+   <translation>indique las dos en grados, o ninguna</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>give both ends of the period</source>
-   <translation type="unfinished" />
+   <translation>indique los dos extremos del periodo</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>is also the name of spot {first}</source>
-   <translation type="unfinished" />
+   <translation>es también el nombre del puesto {first}</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>rename one</source>
-   <translation type="unfinished" />
+   <translation>cambie el nombre de uno</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>does not say when</source>
-   <translation type="unfinished" />
+   <translation>no dice cuándo</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>give from and to, or weekdays, or all of them</source>
-   <translation type="unfinished" />
+   <translation>indique from y to, o weekdays, o todo ello</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>{first} to {last}</source>
-   <translation type="unfinished" />
+   <translation>{first} a {last}</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>mixes a date with a day of every year</source>
-   <translation type="unfinished" />
+   <translation>mezcla una fecha con un día de todos los años</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>write both like 2026-02-11, or both like "02-11"</source>
-   <translation type="unfinished" />
+   <translation>escriba ambos como 2026-02-11, o ambos como "02-11"</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>ends before it begins</source>
-   <translation type="unfinished" />
+   <translation>termina antes de empezar</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>exchange from and to</source>
-   <translation type="unfinished" />
+   <translation>intercambie from y to</translation>
   </message>
   <message>
    <location filename="planner/sites/editing.py" />
    <source>time zone</source>
-   <translation type="unfinished" />
+   <translation>huso horario</translation>
   </message>
   <message>
    <location filename="planner/sites/editing.py" />
    <source>clock of the lags</source>
-   <translation type="unfinished" />
+   <translation>reloj de los desfases</translation>
   </message>
   <message>
    <location filename="planner/sites/editing.py" />
    <source>node factors</source>
-   <translation type="unfinished" />
+   <translation>factores nodales</translation>
   </message>
   <message>
    <location filename="planner/sites/editing.py" />
    <source>state of the constants</source>
-   <translation type="unfinished" />
+   <translation>estado de las constantes</translation>
   </message>
   <message>
    <location filename="planner/sites/editing.py" />
    <source>closed periods</source>
-   <translation type="unfinished" />
+   <translation>vedas</translation>
   </message>
   <message>
    <location filename="planner/sites/editing.py" />
    <source>free days</source>
-   <translation type="unfinished" />
+   <translation>días libres</translation>
   </message>
   <message>
    <location filename="planner/sites/editing.py" />
    <source>is laid out in a way that cannot be changed here without harm</source>
-   <translation type="unfinished" />
+   <translation>está dispuesto de una manera que aquí no se puede cambiar sin daño</translation>
   </message>
   <message>
    <location filename="planner/sites/editing.py" />
    <source>change it in a text editor; docs/place-file.md shows the usual layout</source>
-   <translation type="unfinished" />
+   <translation>cámbielo en un editor de texto; docs/place-file.md muestra la disposición habitual</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the lowest water level at which the boat launches, such as -0.1</source>
-   <translation type="unfinished" />
+   <translation>el nivel de agua más bajo con el que se puede botar la embarcación, por ejemplo -0.1</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the name of the spot, such as "grass edge"</source>
-   <translation type="unfinished" />
+   <translation>el nombre del puesto, por ejemplo "borde de la hierba"</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the charted depth below the datum, such as 1.8</source>
-   <translation type="unfinished" />
+   <translation>la sonda bajo el cero de referencia, por ejemplo 1.8</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the height of the trap, such as 0.35 m</source>
-   <translation type="unfinished" />
+   <translation>la altura de la nasa, por ejemplo 0.35 m</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the position in degrees, north positive, such as 38.2034</source>
-   <translation type="unfinished" />
+   <translation>la posición en grados, positiva al norte, por ejemplo 38.2034</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the position in degrees, east positive, such as -76.1012</source>
-   <translation type="unfinished" />
+   <translation>la posición en grados, positiva al este, por ejemplo -76.1012</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>twelve water temperatures, January to December, in degrees Celsius (-2 to 40)</source>
-   <translation type="unfinished" />
+   <translation>doce temperaturas del agua, de enero a diciembre, en grados Celsius (de -2 a 40)</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>why it is closed, such as "trap clean-up"</source>
-   <translation type="unfinished" />
+   <translation>por qué está cerrado, por ejemplo "limpieza de nasas"</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a date such as 2026-02-11, or "02-11" for every year</source>
-   <translation type="unfinished" />
+   <translation>una fecha, por ejemplo 2026-02-11, o "02-11" para todos los años</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a date such as 2026-02-20, or "02-20" for every year</source>
-   <translation type="unfinished" />
+   <translation>una fecha, por ejemplo 2026-02-20, o "02-20" para todos los años</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>days of the week, such as ["Sun"]</source>
-   <translation type="unfinished" />
+   <translation>días de la semana, por ejemplo ["Sun"]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the heading it stands under, such as "minimum size"</source>
-   <translation type="unfinished" />
+   <translation>el encabezado bajo el que va, por ejemplo "talla mínima"</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the rule in your own words, in quotes</source>
-   <translation type="unfinished" />
+   <translation>la norma con sus propias palabras, entre comillas</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the date you last checked the rules, such as 2026-03-02</source>
-   <translation type="unfinished" />
+   <translation>la fecha en que comprobó las normas por última vez, por ejemplo 2026-03-02</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>where you checked them, in quotes</source>
-   <translation type="unfinished" />
+   <translation>dónde las comprobó, entre comillas</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the most traps allowed, a whole number</source>
-   <translation type="unfinished" />
+   <translation>el máximo de nasas permitido, un número entero</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the longest soak allowed in hours, such as 72</source>
-   <translation type="unfinished" />
+   <translation>el tiempo en el agua más largo permitido, en horas, por ejemplo 72</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>tables headed [[rules.notes]]</source>
-   <translation type="unfinished" />
+   <translation>tablas con el encabezado [[rules.notes]]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the days you are free, such as ["Fri", "Sat", "Sun"]</source>
-   <translation type="unfinished" />
+   <translation>los días que tiene libres, por ejemplo ["Fri", "Sat", "Sun"]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a time of day such as "05:30"</source>
-   <translation type="unfinished" />
+   <translation>una hora del día, por ejemplo "05:30"</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a time of day such as "20:30"</source>
-   <translation type="unfinished" />
+   <translation>una hora del día, por ejemplo "20:30"</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>dates such as [2026-05-25]</source>
-   <translation type="unfinished" />
+   <translation>fechas, por ejemplo [2026-05-25]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>dates such as [2026-07-04]</source>
-   <translation type="unfinished" />
+   <translation>fechas, por ejemplo [2026-07-04]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>how many traps you set, a whole number</source>
-   <translation type="unfinished" />
+   <translation>cuántas nasas cala, un número entero</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the shortest and the longest soak, such as [14, 50]</source>
-   <translation type="unfinished" />
+   <translation>el tiempo en el agua más corto y el más largo, por ejemplo [14, 50]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>minutes from fetching bait to the first set, 0 to 600</source>
-   <translation type="unfinished" />
+   <translation>minutos desde que recoge el cebo hasta la primera calada, de 0 a 600</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>minutes it takes to set all traps, up to 1440</source>
-   <translation type="unfinished" />
+   <translation>minutos que lleva calar todas las nasas, hasta 1440</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>minutes it takes to haul all traps, up to 1440</source>
-   <translation type="unfinished" />
+   <translation>minutos que lleva recoger todas las nasas, hasta 1440</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>least water to keep over every trap, such as 0.3 m</source>
-   <translation type="unfinished" />
+   <translation>el agua mínima que debe quedar sobre cada nasa, por ejemplo 0.3 m</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>format = 1; a later number needs a later Fullshell</source>
-   <translation type="unfinished" />
+   <translation>format = 1; un número posterior necesita un Fullshell posterior</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the name of the place, such as "Otter Bight"</source>
-   <translation type="unfinished" />
+   <translation>el nombre del lugar, por ejemplo "Otter Bight"</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>degrees from -90 to 90, north positive, such as 38.2</source>
-   <translation type="unfinished" />
+   <translation>grados de -90 a 90, positivos al norte, por ejemplo 38.2</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>degrees from -180 to 180, east positive, such as -76.1</source>
-   <translation type="unfinished" />
+   <translation>grados de -180 a 180, positivos al este, por ejemplo -76.1</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>the name of the time zone, such as "America/New_York"</source>
-   <translation type="unfinished" />
+   <translation>el nombre del huso horario, por ejemplo "America/New_York"</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a species profile, such as "blue-crab"</source>
-   <translation type="unfinished" />
+   <translation>un perfil de especie, por ejemplo "blue-crab"</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>true or false</source>
-   <translation type="unfinished" />
+   <translation>true o false</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a table headed [water]</source>
-   <translation type="unfinished" />
+   <translation>una tabla con el encabezado [water]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a table headed [ramp]</source>
-   <translation type="unfinished" />
+   <translation>una tabla con el encabezado [ramp]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>tables headed [[spots]]</source>
-   <translation type="unfinished" />
+   <translation>tablas con el encabezado [[spots]]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a table headed [temperature]</source>
-   <translation type="unfinished" />
+   <translation>una tabla con el encabezado [temperature]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>tables headed [[closures]]</source>
-   <translation type="unfinished" />
+   <translation>tablas con el encabezado [[closures]]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a table headed [rules]</source>
-   <translation type="unfinished" />
+   <translation>una tabla con el encabezado [rules]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a table headed [free]</source>
-   <translation type="unfinished" />
+   <translation>una tabla con el encabezado [free]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a table headed [trip]</source>
-   <translation type="unfinished" />
+   <translation>una tabla con el encabezado [trip]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_values.py" />
    <source>is not a day of the week</source>
-   <translation type="unfinished" />
+   <translation>no es un día de la semana</translation>
   </message>
   <message>
    <location filename="planner/sites/file_values.py" />
    <source>give one of Mon, Tue, Wed, Thu, Fri, Sat, Sun</source>
-   <translation type="unfinished" />
+   <translation>indique uno de Mon, Tue, Wed, Thu, Fri, Sat, Sun</translation>
   </message>
   <message>
    <location filename="planner/sites/file_values.py" />
    <source>must be a date</source>
-   <translation type="unfinished" />
+   <translation>debe ser una fecha</translation>
   </message>
   <message>
    <location filename="planner/sites/file_values.py" />
    <source>is not a day of the year</source>
-   <translation type="unfinished" />
+   <translation>no es un día del año</translation>
   </message>
   <message>
    <location filename="planner/sites/file_values.py" />
    <source>contains characters that cannot be shown</source>
-   <translation type="unfinished" />
+   <translation>contiene caracteres que no se pueden mostrar</translation>
   </message>
   <message>
    <location filename="planner/sites/file_values.py" />
    <source>must be text in quotes</source>
-   <translation type="unfinished" />
+   <translation>debe ser texto entre comillas</translation>
   </message>
   <message>
    <location filename="planner/sites/file_values.py" />
    <source>must be after the year {every_year}</source>
-   <translation type="unfinished" />
+   <translation>debe ser posterior al año {every_year}</translation>
   </message>
   <message>
    <location filename="planner/sites/file_values.py" />
    <source>must be a time of day</source>
-   <translation type="unfinished" />
+   <translation>debe ser una hora del día</translation>
   </message>
   <message>
    <location filename="planner/sites/file_values.py" />
    <source>is not a known time zone</source>
-   <translation type="unfinished" />
+   <translation>no es un huso horario conocido</translation>
   </message>
   <message>
    <location filename="planner/sites/file_values.py" />
    <source>{hint}give its full name, such as "America/New_York"</source>
-   <translation type="unfinished" />
+   <translation>{hint}indique su nombre completo, por ejemplo "America/New_York"</translation>
   </message>
   <message>
    <location filename="planner/sites/file_values.py" />
    <source>is not a clock with a fixed distance from UTC</source>
-   <translation type="unfinished" />
+   <translation>no es un reloj con una diferencia fija respecto a UTC</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>give a name of 1 to {longest_name} ordinary characters</source>
-   <translation type="unfinished" />
+   <translation>indique un nombre de 1 a {longest_name} caracteres corrientes</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>the nearest sample, {km:.0f} km away; or a file beside this one</source>
-   <translation type="unfinished" />
+   <translation>el ejemplo más cercano, a {km:.0f} km; o un archivo junto a este</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>{hint}give its full name, such as America/New_York</source>
-   <translation type="unfinished" />
+   <translation>{hint}indique su nombre completo, por ejemplo America/New_York</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>new place</source>
-   <translation type="unfinished" />
+   <translation>lugar nuevo</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>must be from -{most} to {most}</source>
-   <translation type="unfinished" />
+   <translation>debe estar entre -{most} y {most}</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>is missing</source>
-   <translation type="unfinished" />
+   <translation>falta</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>cannot be used as a name</source>
-   <translation type="unfinished" />
+   <translation>no se puede usar como nombre</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>your places already hold a file of that name</source>
-   <translation type="unfinished" />
+   <translation>ya hay un archivo con ese nombre entre sus lugares</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>open that one, or rename it first; nothing was written over</source>
-   <translation type="unfinished" />
+   <translation>abra ese, o cámbiele antes el nombre; no se sobrescribió nada</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>cannot be written: {reason}</source>
-   <translation type="unfinished" />
+   <translation>no se puede escribir: {reason}</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>check the folder's permissions</source>
-   <translation type="unfinished" />
+   <translation>revise los permisos de la carpeta</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>give degrees, north positive, such as 38.2</source>
-   <translation type="unfinished" />
+   <translation>indique grados, positivos al norte, por ejemplo 38.2</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
    <source>give degrees, east positive, such as -76.1</source>
-   <translation type="unfinished" />
+   <translation>indique grados, positivos al este, por ejemplo -76.1</translation>
   </message>
   <message>
    <location filename="planner/sites/raw.py" />
    <source>{what} cannot be {height_m:.2f} m</source>
-   <translation type="unfinished" />
+   <translation>{what} no puede ser de {height_m:.2f} m</translation>
   </message>
   <message>
    <location filename="planner/sites/raw.py" />
    <source>give {low:g} to {high:g} m, or correct water.units</source>
-   <translation type="unfinished" />
+   <translation>indique de {low:g} a {high:g} m, o corrija water.units</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>correct the line; text needs quotes, tables are headed [like-this]</source>
-   <translation type="unfinished" />
+   <translation>corrija la línea; el texto va entre comillas y las tablas llevan encabezados [like-this]</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>, column {position}</source>
-   <translation type="unfinished" />
+   <translation>, columna {position}</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source> (the last)</source>
-   <translation type="unfinished" />
+   <translation> (la última)</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>line {number}{column}</source>
-   <translation type="unfinished" />
+   <translation>línea {number}{column}</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>is not TOML: {what}</source>
-   <translation type="unfinished" />
+   <translation>no es TOML: {what}</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>tables or lists are nested too deeply</source>
-   <translation type="unfinished" />
+   <translation>las tablas o listas están anidadas a demasiada profundidad</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>write it as docs/place-file.md shows</source>
-   <translation type="unfinished" />
+   <translation>escríbalo como muestra docs/place-file.md</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>name a place file in it</source>
-   <translation type="unfinished" />
+   <translation>indique un archivo de lugar que esté en ella</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>is not an ordinary file</source>
-   <translation type="unfinished" />
+   <translation>no es un archivo corriente</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>name a place file (.toml)</source>
-   <translation type="unfinished" />
+   <translation>indique un archivo de lugar (.toml)</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>is larger than a place file can be ({max_file_bytes} kB)</source>
-   <translation type="unfinished" />
+   <translation>es mayor de lo que puede ser un archivo de lugar ({max_file_bytes} kB)</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>the file is not UTF-8 text</source>
-   <translation type="unfinished" />
+   <translation>el archivo no es texto UTF-8</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>save it as UTF-8 in a text editor</source>
+   <translation>guárdelo como UTF-8 en un editor de texto</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>licence or registration</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>area, closed water and season</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>closed days and night hauling</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>buoy size, colour, name or number</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>weighted line, none floating</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>escape or cull rings</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>degradable panel or cotton cord</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>turtle excluder</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>service interval</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>minimum size and how it is measured</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>sex and egg-bearing rules</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>soft-shell release</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>bag limit</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>catch record</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/rule_book.py" />
+   <source>gear out of channels</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/sites/saving.py" />
    <source>has been changed by another program since it was read</source>
-   <translation type="unfinished" />
+   <translation>lo ha cambiado otro programa desde que se leyó</translation>
   </message>
   <message>
    <location filename="planner/sites/saving.py" />
    <source>read it again first; your edit is kept as a draft</source>
-   <translation type="unfinished" />
+   <translation>vuelva a leerlo primero; su cambio se conserva como borrador</translation>
   </message>
   <message>
    <location filename="planner/sites/saving.py" />
    <source>cannot be read: {value}</source>
-   <translation type="unfinished" />
+   <translation>no se puede leer: {value}</translation>
   </message>
   <message>
    <location filename="planner/sites/saving.py" />
    <source>cannot be written: {value}</source>
-   <translation type="unfinished" />
+   <translation>no se puede escribir: {value}</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>give mean level and amplitudes in one unit, that of water.units</source>
-   <translation type="unfinished" />
+   <translation>indique el nivel medio y las amplitudes en una misma unidad, la de water.units</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>the mean level</source>
-   <translation type="unfinished" />
+   <translation>el nivel medio</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>give the minutes added to the times, such as {example}</source>
-   <translation type="unfinished" />
+   <translation>indique los minutos que se suman a las horas, por ejemplo {example}</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>constituents and offsets</source>
-   <translation type="unfinished" />
+   <translation>constituyentes y diferencias</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>the tide is given twice</source>
-   <translation type="unfinished" />
+   <translation>la marea se indica dos veces</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>keep either [water.constituents] or [water.offsets]</source>
-   <translation type="unfinished" />
+   <translation>conserve [water.constituents] o [water.offsets], no ambos</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>give the mean water level above the datum, such as 0.26</source>
-   <translation type="unfinished" />
+   <translation>indique el nivel medio del agua sobre el cero de referencia, por ejemplo 0.26</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>there is no amplitude above zero</source>
-   <translation type="unfinished" />
+   <translation>no hay ninguna amplitud mayor que cero</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>add the constituents of the place</source>
-   <translation type="unfinished" />
+   <translation>añada los constituyentes del lugar</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>amplitudes adding up to {total_m:.1f} m</source>
-   <translation type="unfinished" />
+   <translation>amplitudes que suman {total_m:.1f} m</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>no tide on Earth is that large</source>
-   <translation type="unfinished" />
+   <translation>ninguna marea de la Tierra es tan grande</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>correct water.units (are these feet? then units = "ft") or the amplitudes</source>
-   <translation type="unfinished" />
+   <translation>corrija water.units (¿son pies? entonces units = "ft") o las amplitudes</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>{level_m:.2f} m</source>
-   <translation type="unfinished" />
+   <translation>{level_m:.2f} m</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>the lowest tide these amplitudes can make stays {level_m:.2f} m above zero, which a low-water datum does not allow</source>
+   <translation>la marea más baja que pueden dar estas amplitudes queda {level_m:.2f} m sobre cero, y un cero de referencia de bajamar no lo permite</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/water_checks.py" />
+   <source>a difference</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>is given beside tabled differences, which take its place</source>
-   <translation type="unfinished" />
+   <translation>se indica junto a diferencias tabuladas, que lo sustituyen</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>keep one of the two</source>
-   <translation type="unfinished" />
+   <translation>deje solo uno de los dos</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>nothing says what the tide is made of</source>
-   <translation type="unfinished" />
+   <translation>nada dice de qué se compone la marea</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>add [water.constituents], or [water.offsets] from another place</source>
-   <translation type="unfinished" />
+   <translation>añada [water.constituents], o [water.offsets] de otro lugar</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>is the same constituent as {written_as}</source>
-   <translation type="unfinished" />
+   <translation>es el mismo constituyente que {written_as}</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>keep one of the two lines</source>
-   <translation type="unfinished" />
+   <translation>deje solo una de las dos líneas</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>is too low for a low-water datum and an M2 amplitude of {m2_m:.2f} m</source>
-   <translation type="unfinished" />
+   <translation>es demasiado bajo para un cero de bajamar y una amplitud de M2 de {m2_m:.2f} m</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>both columns hold at the same times, twelve hours apart</source>
-   <translation type="unfinished" />
+   <translation>las dos columnas valen para las mismas horas, con doce de diferencia</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>give two times of day such as 00:00 and 06:00</source>
-   <translation type="unfinished" />
+   <translation>indique dos horas del día, como 00:00 y 06:00</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>both columns are for the same height</source>
-   <translation type="unfinished" />
+   <translation>las dos columnas son para la misma altura</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>give the heights of mean springs and of mean neaps at the reference place</source>
-   <translation type="unfinished" />
+   <translation>indique las alturas de las mareas vivas medias y de las mareas muertas medias en el lugar de referencia</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>is not a constituent this program knows</source>
-   <translation type="unfinished" />
+   <translation>no es un constituyente que este programa conozca</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>{hint}correct the name or take the line out</source>
-   <translation type="unfinished" />
+   <translation>{hint}corrija el nombre o quite la línea</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>the amplitude in the units of the file, 0 or more</source>
-   <translation type="unfinished" />
+   <translation>la amplitud en las unidades del archivo, 0 o más</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>the phase lag in degrees, 0 to 360</source>
-   <translation type="unfinished" />
+   <translation>el desfase en grados, de 0 a 360</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>a time on the clock of the table, such as "06:00"</source>
-   <translation type="unfinished" />
+   <translation>una hora en el reloj de la tabla, como "06:00"</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>minutes added to the time, such as 23</source>
-   <translation type="unfinished" />
+   <translation>los minutos que se suman a la hora, como 23</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>the height at the reference place, such as 4.2</source>
-   <translation type="unfinished" />
+   <translation>la altura en el lugar de referencia, como 4.2</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>what is added to it, such as 0.3</source>
-   <translation type="unfinished" />
+   <translation>lo que se le suma, como 0.3</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>the clock of the table, "UTC" or such as "UTC+01:00", never summer time</source>
-   <translation type="unfinished" />
+   <translation>el reloj de la tabla, "UTC" o como "UTC+01:00", nunca horario de verano</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>two columns such as { at = "00:00", minutes = 35 }</source>
-   <translation type="unfinished" />
+   <translation>dos columnas como { at = "00:00", minutes = 35 }</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>two columns such as { at = "06:00", minutes = 23 }</source>
-   <translation type="unfinished" />
+   <translation>dos columnas como { at = "06:00", minutes = 23 }</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>two columns such as { there = 4.2, add = 1.1 }</source>
-   <translation type="unfinished" />
+   <translation>dos columnas como { there = 4.2, add = 1.1 }</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>two columns such as { there = 0.4, add = 0.1 }</source>
-   <translation type="unfinished" />
+   <translation>dos columnas como { there = 0.4, add = 0.1 }</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>the place file (or place name) of the reference, such as "other-place.toml"</source>
-   <translation type="unfinished" />
+   <translation>el archivo de lugar (o el nombre del lugar) de referencia, como "other-place.toml"</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>minutes added to the times of high water, such as 47</source>
-   <translation type="unfinished" />
+   <translation>los minutos que se suman a las horas de pleamar, como 47</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>minutes added to the times of low water, such as 62</source>
-   <translation type="unfinished" />
+   <translation>los minutos que se suman a las horas de bajamar, como 62</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>the ratio of the heights of high water, such as 0.86</source>
-   <translation type="unfinished" />
+   <translation>la razón entre las alturas de pleamar, como 0.86</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>the ratio of the heights of low water, such as 0.90</source>
-   <translation type="unfinished" />
+   <translation>la razón entre las alturas de bajamar, como 0.90</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>what is added to the heights of high water, such as -0.12</source>
-   <translation type="unfinished" />
+   <translation>lo que se suma a las alturas de pleamar, como -0.12</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>what is added to the heights of low water, such as -0.05</source>
-   <translation type="unfinished" />
+   <translation>lo que se suma a las alturas de bajamar, como -0.05</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>a table with clock, high_times, low_times and the heights</source>
-   <translation type="unfinished" />
+   <translation>una tabla con clock, high_times, low_times y las alturas</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>the unit of every height in this file, "m" or "ft"</source>
-   <translation type="unfinished" />
+   <translation>la unidad de todas las alturas de este archivo, "m" o "ft"</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>what zero means, such as "MLLW"</source>
-   <translation type="unfinished" />
+   <translation>qué significa el cero, como "MLLW"</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>the mean water level above the datum, such as 0.26</source>
-   <translation type="unfinished" />
+   <translation>el nivel medio del agua sobre el cero de referencia, como 0.26</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>the clock the phase lags were worked out in, "UTC" or such as "UTC-05:00"</source>
-   <translation type="unfinished" />
+   <translation>el reloj con que se calcularon los desfases, "UTC" o como "UTC-05:00"</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>"yearly" (as agency tables do) or "continuous"</source>
-   <translation type="unfinished" />
+   <translation>"yearly" (como en las tablas oficiales) o "continuous"</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>when the constants were issued, such as "2022"</source>
-   <translation type="unfinished" />
+   <translation>cuándo se publicaron las constantes, como "2022"</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>where the constants are from, in quotes</source>
-   <translation type="unfinished" />
+   <translation>de dónde vienen las constantes, entre comillas</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>lines such as M2 = { amplitude = 0.21, phase = 61.0 }</source>
-   <translation type="unfinished" />
+   <translation>líneas como M2 = { amplitude = 0.21, phase = 61.0 }</translation>
   </message>
   <message>
    <location filename="planner/sites/water_tables.py" />
    <source>a table with reference, high_minutes and low_minutes</source>
-   <translation type="unfinished" />
+   <translation>una tabla con reference, high_minutes y low_minutes</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be a table</source>
-   <translation type="unfinished" />
+   <translation>debe ser una tabla</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be a list</source>
-   <translation type="unfinished" />
+   <translation>debe ser una lista</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be a number</source>
-   <translation type="unfinished" />
+   <translation>debe ser un número</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be a whole number</source>
-   <translation type="unfinished" />
+   <translation>debe ser un número entero</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be true or false</source>
-   <translation type="unfinished" />
+   <translation>debe ser true o false</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be an ordinary number, not nan or inf</source>
-   <translation type="unfinished" />
+   <translation>debe ser un número corriente, no nan ni inf</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be more than {gt:g}</source>
-   <translation type="unfinished" />
+   <translation>debe ser mayor que {gt:g}</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be {ge:g} or more</source>
-   <translation type="unfinished" />
+   <translation>debe ser {ge:g} o más</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be less than {lt:g}</source>
-   <translation type="unfinished" />
+   <translation>debe ser menor que {lt:g}</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be {le:g} or less</source>
-   <translation type="unfinished" />
+   <translation>debe ser {le:g} o menos</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be {expected}</source>
-   <translation type="unfinished" />
+   <translation>debe ser {expected}</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must be at most {max_length} characters long</source>
-   <translation type="unfinished" />
+   <translation>debe tener como máximo {max_length} caracteres</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must have at least {min_length} entries</source>
-   <translation type="unfinished" />
+   <translation>debe tener al menos {min_length} elementos</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>must have at most {max_length} entries</source>
-   <translation type="unfinished" />
+   <translation>debe tener como máximo {max_length} elementos</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>take it out; the keys here are {known}</source>
-   <translation type="unfinished" />
+   <translation>quítelo; las claves de esta tabla son {known}</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>a value as docs/place-file.md shows</source>
-   <translation type="unfinished" />
+   <translation>un valor como muestra docs/place-file.md</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>give {description}</source>
+   <translation>indique {description}</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/wording.py" />
+   <source>a table</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>a list of {count}</source>
-   <translation type="unfinished" />
+   <translation>una lista de {count}</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>a very long number</source>
-   <translation type="unfinished" />
+   <translation>un número larguísimo</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>did you mean {near}? otherwise take it out</source>
-   <translation type="unfinished" />
+   <translation>¿quiso decir {near}? si no, quítelo</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
    <source>is not a key of this table</source>
-   <translation type="unfinished" />
+   <translation>no es una clave de esta tabla</translation>
   </message>
   <message>
    <location filename="planner/sky/ephemeris.py" />
    <source>The sun and moon cannot be computed for {wrong}; choose dates from {first} to {last}.</source>
-   <translation type="unfinished" />
+   <translation>No se pueden calcular el sol y la luna para {wrong}; elija fechas entre {first} y {last}.</translation>
   </message>
   <message>
    <location filename="planner/tides/fit.py" />
    <source>The record holds {size} levels over {days:.1f} days; a fit needs at least {shortest_days:.0f} days of hourly levels.</source>
-   <translation type="unfinished" />
+   <translation>El registro tiene {size} niveles en {days:.1f} días; un ajuste necesita al menos {shortest_days:.0f} días de niveles horarios.</translation>
   </message>
   <message>
    <location filename="planner/tides/fit.py" />
    <source>The record spans {days:.0f} days; a fit takes at most {longest_days:.0f}. Choose a year of it, the latest without large gaps.</source>
-   <translation type="unfinished" />
+   <translation>El registro abarca {days:.0f} días; un ajuste admite como máximo {longest_days:.0f}. Elija de él un año, el último sin grandes huecos.</translation>
   </message>
   <message>
    <location filename="planner/tides/fit_words.py" />
    <source>{levels_used} hourly levels over {record_days:.0f} days: {strong} of {n_constituents} constituents that such a record tells apart stand out. Intervals hold the truth four times in five.</source>
-   <translation type="unfinished" />
+   <translation>{levels_used} niveles horarios en {record_days:.0f} días: destacan {strong} de los {n_constituents} constituyentes que un registro así distingue. Los intervalos contienen el valor verdadero cuatro de cada cinco veces.</translation>
   </message>
   <message>
    <location filename="planner/tides/fit_words.py" />
    <source>Mean level {mean:.{places}f} {unit} above the record's own zero. What the tide does not explain scatters by {scatter:.{places}f} {unit}: weather, mostly.</source>
-   <translation type="unfinished" />
+   <translation>Nivel medio {mean:.{places}f} {unit} sobre el cero del propio registro. Lo que la marea no explica se dispersa {scatter:.{places}f} {unit}: sobre todo, el tiempo.</translation>
   </message>
   <message>
    <location filename="planner/tides/fit_words.py" />
    <source>Under half a year P1 hides in K1 and K2 in S2, and the season (SA, SSA) is unknown and moves the mean level: other months are predicted worse than the intervals say.</source>
-   <translation type="unfinished" />
+   <translation>Con menos de medio año, P1 se esconde en K1 y K2 en S2, y la variación estacional (SA, SSA) es desconocida y desplaza el nivel medio: los demás meses se predicen peor de lo que dicen los intervalos.</translation>
   </message>
   <message>
    <location filename="planner/tides/fit_words.py" />
    <source>Under a year the season (SA, SSA) is not well known.</source>
-   <translation type="unfinished" />
+   <translation>Con menos de un año, la variación estacional (SA, SSA) no se conoce bien.</translation>
   </message>
   <message>
    <location filename="planner/tides/fit_words.py" />
    <source>{mean:.1f} ± {degrees:.1f}</source>
-   <translation type="unfinished" />
+   <translation>{mean:.1f} ± {degrees:.1f}</translation>
   </message>
   <message>
    <location filename="planner/tides/fit_words.py" />
    <source>too weak to tell from none</source>
-   <translation type="unfinished" />
+   <translation>demasiado débil para distinguirlo de nada</translation>
   </message>
   <message>
    <location filename="planner/tides/offset.py" />
    <source>The reference place has no high and low waters to take offsets from; choose a reference place with a tide.</source>
-   <translation type="unfinished" />
+   <translation>El lugar de referencia no tiene pleamares ni bajamares de las que tomar diferencias; elija un lugar de referencia con marea.</translation>
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
    <source>From {count} turns the times are {known} (to about {value} min) and single heights differ from the fit by about {scatter_m} cm.</source>
-   <translation type="unfinished" />
+   <translation>Con {count} pleamares y bajamares, las horas quedan {known} (con unos {value} min de margen) y las alturas sueltas se apartan del ajuste unos {scatter_m} cm.</translation>
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
    <source>{waters} the reference place's; note at least {fewest} of each kind, with their heights.</source>
-   <translation type="unfinished" />
+   <translation>{waters} las del lugar de referencia; anote al menos {fewest} de cada tipo, con sus alturas.</translation>
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
    <source>well known</source>
-   <translation type="unfinished" />
+   <translation>bien conocidas</translation>
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
    <source>{text_} More observed turns, on calm days, would help.</source>
-   <translation type="unfinished" />
+   <translation>{text_} Ayudaría observar más pleamares y bajamares, en días tranquilos.</translation>
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
    <source>observed high water fits</source>
-   <translation type="unfinished" />
+   <translation>pleamar observada encaja con</translation>
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
    <source>observed high waters fit</source>
-   <translation type="unfinished" />
+   <translation>pleamares observadas encajan con</translation>
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
    <source>observed low water fits</source>
-   <translation type="unfinished" />
+   <translation>bajamar observada encaja con</translation>
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
    <source>observed low waters fit</source>
-   <translation type="unfinished" />
+   <translation>bajamares observadas encajan con</translation>
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
    <source>roughly known</source>
-   <translation type="unfinished" />
+   <translation>conocidas a grandes rasgos</translation>
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
    <source>hardly known</source>
-   <translation type="unfinished" />
+   <translation>apenas conocidas</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>has no column {listed}</source>
-   <translation type="unfinished" />
+   <translation>no tiene la columna {listed}</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>begin the file with the line {columns}</source>
-   <translation type="unfinished" />
+   <translation>empiece el archivo con la línea {columns}</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>give a number in {unit}, or nothing when only the time was seen</source>
-   <translation type="unfinished" />
+   <translation>indique un número en {unit}, o nada si solo se vio la hora</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>write "high" or "low"</source>
-   <translation type="unfinished" />
+   <translation>escriba "high" o "low"</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>line {line_num}</source>
-   <translation type="unfinished" />
+   <translation>línea {line_num}</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>write it like 2026-07-04T06:12 (local) or 2026-07-04T10:12Z</source>
-   <translation type="unfinished" />
+   <translation>escríbala como 2026-07-04T06:12 (hora local) o 2026-07-04T10:12Z</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>look for a quote left open</source>
-   <translation type="unfinished" />
+   <translation>busque unas comillas sin cerrar</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>it is not text in UTF-8</source>
-   <translation type="unfinished" />
+   <translation>no es texto en UTF-8</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>cannot be read: {known}</source>
-   <translation type="unfinished" />
+   <translation>no se puede leer: {known}</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>give a CSV file in UTF-8</source>
-   <translation type="unfinished" />
+   <translation>indique un archivo CSV en UTF-8</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>is not a height</source>
-   <translation type="unfinished" />
+   <translation>no es una altura</translation>
   </message>
   <message>
    <location filename="planner/tides/reading.py" />
    <source>is neither</source>
-   <translation type="unfinished" />
+   <translation>no es ni lo uno ni lo otro</translation>
   </message>
   <message>
    <location filename="planner/tides/summary.py" />
    <source>semidiurnal: two tides a day, nearly alike</source>
-   <translation type="unfinished" />
+   <translation>semidiurna: dos mareas al día, casi iguales</translation>
   </message>
   <message>
    <location filename="planner/tides/summary.py" />
    <source>mixed, mainly semidiurnal: two unequal tides a day</source>
-   <translation type="unfinished" />
+   <translation>mixta, sobre todo semidiurna: dos mareas desiguales al día</translation>
   </message>
   <message>
    <location filename="planner/tides/summary.py" />
    <source>mixed, mainly diurnal: one or two very unequal tides a day</source>
-   <translation type="unfinished" />
+   <translation>mixta, sobre todo diurna: una o dos mareas muy desiguales al día</translation>
   </message>
   <message>
    <location filename="planner/tides/summary.py" />
    <source>diurnal: one tide a day</source>
-   <translation type="unfinished" />
+   <translation>diurna: una marea al día</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Observed waters come {hours_and_minutes} {side} than predicted.</source>
+   <translation>Las pleamares y bajamares observadas llegan {hours_and_minutes} {side} de lo previsto.</translation>
+  </message>
+  <message>
+   <location filename="planner/tides/suspicions.py" />
+   <source>later</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/suspicions.py" />
+   <source>earlier</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>{hours} h {minutes:02d} min</source>
-   <translation type="unfinished" />
+   <translation>{hours} h {minutes:02d} min</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>{whole} min</source>
+   <translation>{whole} min</translation>
+  </message>
+  <message>
+   <location filename="planner/tides/suspicions.py" />
+   <source>metres</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/suspicions.py" />
+   <source>feet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/suspicions.py" />
+   <source>above</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/suspicions.py" />
+   <source>below</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>The tide would range over {height}, more than anywhere on Earth.</source>
-   <translation type="unfinished" />
+   <translation>La marea tendría una carrera de {height}, más que en ningún lugar de la Tierra.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Check whether the amplitudes are in feet or centimetres and say so in units.</source>
-   <translation type="unfinished" />
+   <translation>Compruebe si las amplitudes están en pies o en centímetros e indíquelo en units.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>{datum} should be the zero of this place, but the predicted {datum} stands at {height}.</source>
-   <translation type="unfinished" />
+   <translation>{datum} debería ser el cero de este lugar, pero el {datum} previsto queda a {height}.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Check mean_level: it is the mean sea level above the datum, in the file's units.</source>
-   <translation type="unfinished" />
+   <translation>Compruebe mean_level: es el nivel medio del mar sobre el cero de referencia, en las unidades del archivo.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Neither SA nor SSA is given: the water's seasonal rise and fall, often 5 to 15 cm, is left out.</source>
-   <translation type="unfinished" />
+   <translation>No se dan ni SA ni SSA: queda fuera la subida y bajada del agua según la estación, a menudo de 5 a 15 cm.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Add SA and SSA when the agency publishes them.</source>
-   <translation type="unfinished" />
+   <translation>Añada SA y SSA cuando el organismo oficial las publique.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Observed waters stand {height} {side} the predicted ones on average, high and low alike.</source>
-   <translation type="unfinished" />
+   <translation>Las pleamares y bajamares observadas quedan de media {height} {side} las previstas, unas y otras por igual.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Check that both count from the same zero, and that mean_level belongs to it.</source>
-   <translation type="unfinished" />
+   <translation>Compruebe que unas y otras cuentan desde el mismo cero, y que mean_level corresponde a él.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>What is left over rises and falls by {height} with the season, and SA is not among the constants.</source>
-   <translation type="unfinished" />
+   <translation>La diferencia que queda sube y baja {height} con la estación, y SA no está entre las constantes.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Add SA and SSA from the agency's list.</source>
-   <translation type="unfinished" />
+   <translation>Añada SA y SSA de la lista del organismo oficial.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>{seen} That is what lags worked out in this place's standard time would do.</source>
-   <translation type="unfinished" />
+   <translation>{seen} Es lo que harían unos desfases calculados en la hora estándar de este lugar.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Set phase_reference to "{clock}".</source>
-   <translation type="unfinished" />
+   <translation>Ponga phase_reference en "{clock}".</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Observed heights vary {scale:.2f} times as much as the predicted ones: numbers in {truth} were read as {said}.</source>
-   <translation type="unfinished" />
+   <translation>Las alturas observadas varían {scale:.2f} veces lo que varían las previstas: se leyeron números en {truth} como {said}.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Set units to {truth} for the constants, or check the unit of the observations.</source>
-   <translation type="unfinished" />
+   <translation>Ponga units en {truth} para las constantes, o compruebe la unidad de las observaciones.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>{seen} One hour points to summer time.</source>
-   <translation type="unfinished" />
+   <translation>{seen} Una hora apunta al horario de verano.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Check whether the observations were noted in standard or in summer time.</source>
-   <translation type="unfinished" />
+   <translation>Compruebe si las observaciones se anotaron en hora estándar o en horario de verano.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>{seen} Lags worked out on a clock at {best} would fit best.</source>
-   <translation type="unfinished" />
+   <translation>{seen} Lo que mejor encajaría son desfases calculados con un reloj en {best}.</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>Ask for the clock of the phase lags, and check date and clock of the observations.</source>
-   <translation type="unfinished" />
+   <translation>Pregunte con qué reloj se calcularon los desfases, y compruebe la fecha y el reloj de las observaciones.</translation>
   </message>
   <message>
    <location filename="planner/tides/tide.py" />
    <source>{year} is outside the years that tides are computed for; choose dates from {first_year} to {last_year}</source>
-   <translation type="unfinished" />
+   <translation>{year} queda fuera de los años para los que se calculan mareas; elija fechas entre {first_year} y {last_year}</translation>
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
    <source>{metre} to {next_metre} m</source>
-   <translation type="unfinished" />
+   <translation>{metre} a {next_metre} m</translation>
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
    <source>choose one of {measures}</source>
-   <translation type="unfinished" />
+   <translation>elija entre {measures}</translation>
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
    <source>choose one of {listed}</source>
-   <translation type="unfinished" />
+   <translation>elija entre {listed}</translation>
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
    <source>under 18 h</source>
-   <translation type="unfinished" />
+   <translation>menos de 18 h</translation>
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
    <source>18 to 30 h</source>
-   <translation type="unfinished" />
+   <translation>18 a 30 h</translation>
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
    <source>30 to 54 h</source>
-   <translation type="unfinished" />
+   <translation>30 a 54 h</translation>
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
    <source>54 h and more</source>
-   <translation type="unfinished" />
+   <translation>54 h y más</translation>
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
    <source>{found} entrances</source>
-   <translation type="unfinished" />
+   <translation>{found} entradas</translation>
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
    <source>cannot be compared</source>
-   <translation type="unfinished" />
+   <translation>no se puede comparar</translation>
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
    <source>is no way to group hauls</source>
-   <translation type="unfinished" />
+   <translation>no es un modo de agrupar recogidas</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
    <source> One trip alone settles nothing: move the traps again next time.</source>
-   <translation type="unfinished" />
+   <translation> Una sola salida no resuelve nada: vuelva a mover las nasas la próxima vez.</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
    <source>One design only: there is nothing to compare, so the traps are dealt by lot.</source>
-   <translation type="unfinished" />
+   <translation>Un solo modelo: no hay nada que comparar, así que las nasas se reparten a suertes.</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
    <source>After this trip{how} the log tells the designs apart {efficiency:.0%} as well as so many hauls could at best</source>
-   <translation type="unfinished" />
+   <translation>Tras esta salida{how} el registro distingue los modelos al {efficiency:.0%} de lo mejor que permitirían tantas recogidas</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
    <source>{value:.0%} {words}</source>
-   <translation type="unfinished" />
+   <translation>{value:.0%} {words}</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
    <source>, as you moved the traps,</source>
-   <translation type="unfinished" />
+   <translation>, con las nasas como usted las movió,</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
    <source>as proposed</source>
-   <translation type="unfinished" />
+   <translation>tal como se propuso</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
    <source>with the traps left where they are</source>
-   <translation type="unfinished" />
+   <translation>con las nasas donde están</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
    <source>on average when dealt at random</source>
-   <translation type="unfinished" />
+   <translation>de media si se reparten al azar</translation>
   </message>
   <message>
    <location filename="planner/trials/permutation.py" />
    <source>permutation within trips</source>
-   <translation type="unfinished" />
+   <translation>permutación dentro de cada salida</translation>
   </message>
   <message>
    <location filename="planner/trials/permutation.py" />
    <source>permutation within trips (large-sample limit)</source>
-   <translation type="unfinished" />
+   <translation>permutación dentro de cada salida (límite de muestra grande)</translation>
   </message>
   <message>
    <location filename="planner/trials/permutation.py" />
    <source>none: no trip had hauls of two groups to compare</source>
-   <translation type="unfinished" />
+   <translation>ninguna: en ninguna salida hubo recogidas de dos grupos que comparar</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>more haul</source>
-   <translation type="unfinished" />
+   <translation>recogida más</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>more hauls</source>
-   <translation type="unfinished" />
+   <translation>recogidas más</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>About {hauls} of each{ends}{trips}, dealt evenly over spots and trips, would bring a difference of {difference:g} times to light 4 times in 5, or show that there is none.</source>
-   <translation type="unfinished" />
+   <translation>Alrededor de {hauls} de cada grupo{ends}{trips}, con reparto igual entre puestos y salidas, sacarían a la luz, 4 de cada 5 veces, una diferencia de {difference:g} veces, o mostrarían que no la hay.</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>There are hauls enough to show a difference of {difference:g} times; what is seen is smaller than that, or not the same everywhere.</source>
-   <translation type="unfinished" />
+   <translation>Hay recogidas suficientes para mostrar una diferencia de {difference:g} veces; lo que se ve es menor, o no es igual en todas partes.</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source> ({low} to {high})</source>
-   <translation type="unfinished" />
+   <translation> ({low} a {high})</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>, about {plural} like yours</source>
-   <translation type="unfinished" />
+   <translation>, alrededor de {plural} como las suyas</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>The gap seen so far is smaller, {ratio:.1f} times: to be sure of one like it takes about {plural} of each.</source>
-   <translation type="unfinished" />
+   <translation>La diferencia vista hasta ahora es menor, {ratio:.1f} veces: estar seguro de una así pide alrededor de {plural} de cada grupo.</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>At your pace the next trip ends about {first}, and the last of these {plural} about {days:%B %Y}.</source>
-   <translation type="unfinished" />
+   <translation>A su ritmo, la próxima salida acaba hacia el {first}, y la última de estas {plural}, hacia {days:%B %Y}.</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>Nothing more is needed for this question.</source>
-   <translation type="unfinished" />
+   <translation>Para esta pregunta no hace falta nada más.</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>Differences smaller than about {can_hide:.1f} times may still hide in these hauls.</source>
-   <translation type="unfinished" />
+   <translation>En estas recogidas aún pueden esconderse diferencias menores de unas {can_hide:.1f} veces.</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>Rates are for a soak of {common_soak_h:.0f} h.</source>
-   <translation type="unfinished" />
+   <translation>Las tasas son para un tiempo en el agua de {common_soak_h:.0f} h.</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>At your pace that trip ends about {first}.</source>
-   <translation type="unfinished" />
+   <translation>A su ritmo, esa salida acaba hacia el {first}.</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>Log counted hauls of two groups or more on the same trips to begin.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trials/settle_text.py" />
-   <source>trip</source>
-   <translation type="unfinished" />
+   <translation>Para empezar, anote recogidas con recuento de dos grupos o más en las mismas salidas.</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
    <source>trips</source>
-   <translation type="unfinished" />
+   <translation>salidas</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>{hauls} in {trips}</source>
-   <translation type="unfinished" />
+   <translation>{hauls} en {trips}</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>Too early to tell, after {basis}: {gap}</source>
-   <translation type="unfinished" />
+   <translation>Aún es pronto para saberlo, tras {basis}: {gap}</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>Chance alone makes a gap as wide as this {one_in} times.</source>
-   <translation type="unfinished" />
+   <translation>Casos en que el puro azar da una diferencia así de grande: {one_in}.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>Hardly ever in the same {where}: {shown}{rest}. A difference between them may be the {where}'s doing.</source>
-   <translation type="unfinished" />
+   <translation>Casi nunca coinciden en {where}: {shown}{rest}. Si hay diferencia entre ellos, puede venir de ahí.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>{one:.1f} {unit} a haul from {name} and {two:.1f} from {other_name}</source>
-   <translation type="unfinished" />
+   <translation>{one:.1f} {unit} por recogida con {name} y {two:.1f} con {other_name}</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>Nothing to compare yet: {basis}.</source>
-   <translation type="unfinished" />
+   <translation>Aún no hay nada que comparar: {basis}.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>{early}, but never side by side in one trip.</source>
-   <translation type="unfinished" />
+   <translation>{early}, pero nunca juntos en una misma salida.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>{early}, but the layout cannot tell the groups from where or when they were set.</source>
-   <translation type="unfinished" />
+   <translation>{early}, pero el reparto no permite separar los grupos de dónde o cuándo se calaron.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>Chance alone hardly ever makes a gap as wide as this.</source>
-   <translation type="unfinished" />
+   <translation>El puro azar casi nunca da una diferencia así de grande.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>Settled, after {basis}: no difference of {care_ratio:g} times is left to find ({gap}). {chance}</source>
-   <translation type="unfinished" />
+   <translation>Resuelto, tras {basis}: ya no cabe una diferencia de {care_ratio:g} veces ({gap}). {chance}</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>Settled, after {basis}: {better} gives about {ratio:.1f} times what {other} gives ({low:.1f} to {high:.1f}){worth}; {gap}. {chance}</source>
-   <translation type="unfinished" />
+   <translation>Resuelto, tras {basis}: {better} da unas {ratio:.1f} veces lo que da {other} ({low:.1f} a {high:.1f}){worth}; {gap}. {chance}</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>They differ, but which is best is not clear after {basis}: {gap}. {chance}</source>
-   <translation type="unfinished" />
+   <translation>Difieren, pero no está claro cuál es mejor tras {basis}: {gap}. {chance}</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>Leaning towards {better}, after {basis}: {gap}. {chance}</source>
-   <translation type="unfinished" />
+   <translation>Se inclina por {better}, tras {basis}: {gap}. {chance}</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>Fewer than {few_hauls} counted hauls: {listed}. One haul is not judged.</source>
-   <translation type="unfinished" />
+   <translation>Menos de {few_hauls} recogidas con recuento: {listed}. Con una sola recogida no se juzga.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>{hauls} without a count left out: not recorded is not zero.</source>
-   <translation type="unfinished" />
+   <translation>Fuera por falta de recuento: {hauls}; no anotado no es cero.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>Spots are not all recorded, so a good spot may pass for a good trap.</source>
-   <translation type="unfinished" />
+   <translation>No todos los puestos están anotados, así que un buen puesto puede pasar por una buena nasa.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>The soak of {share} hauls is not known; they are taken to be like the others.</source>
-   <translation type="unfinished" />
+   <translation>De algunas recogidas ({share}) no se sabe el tiempo en el agua; se toman como las demás.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>Soaks differ: {short} mostly {short_h:.0f} h, {long} {long_h:.0f} h. Rates are brought to one soak by a curve; compare like soaks to be sure.</source>
-   <translation type="unfinished" />
+   <translation>Los tiempos en el agua difieren: {short} casi siempre {short_h:.0f} h, {long} {long_h:.0f} h. Las tasas se llevan a un mismo tiempo con una curva; para estar seguro, compare tiempos parecidos.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>{one} and {other}</source>
-   <translation type="unfinished" />
+   <translation>{one} y {other}</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>, and {more} more pairs</source>
-   <translation type="unfinished" />
+   <translation>, y {more} pares más</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>{one:.0%} light from {name} and {two:.0%} from {other_name}</source>
-   <translation type="unfinished" />
+   <translation>{one:.0%} de vacíos con {name} y {two:.0%} con {other_name}</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>counted haul</source>
-   <translation type="unfinished" />
+   <translation>recogida con recuento</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>counted hauls</source>
-   <translation type="unfinished" />
+   <translation>recogidas con recuento</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>, less than the {care_ratio:g} worth caring about</source>
-   <translation type="unfinished" />
+   <translation>, menos que las {care_ratio:g} veces que importarían</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source> and {n_names} more</source>
-   <translation type="unfinished" />
+   <translation> y {n_names} más</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>haul</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trials/verdict.py" />
-   <source>hauls</source>
-   <translation type="unfinished" />
+   <translation>recogida</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
    <source>One trip alone: it says how that day went, no more.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/allowed.py" />
-   <source>Mondays</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/allowed.py" />
-   <source>Tuesdays</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/allowed.py" />
-   <source>Wednesdays</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/allowed.py" />
-   <source>Thursdays</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/allowed.py" />
-   <source>Fridays</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/allowed.py" />
-   <source>Saturdays</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/allowed.py" />
-   <source>Sundays</source>
-   <translation type="unfinished" />
+   <translation>Una sola salida: dice cómo fue ese día y nada más.</translation>
   </message>
   <message>
    <location filename="planner/trips/allowed.py" />
    <source>{weekdays} are not free</source>
-   <translation type="unfinished" />
+   <translation>{weekdays} no son días libres</translation>
   </message>
   <message>
    <location filename="planner/trips/allowed.py" />
    <source>marked as not free</source>
-   <translation type="unfinished" />
+   <translation>marcado como no libre</translation>
   </message>
   <message>
    <location filename="planner/trips/calendar_days.py" />
    <source>export the calendar again as an iCalendar file (.ics)</source>
-   <translation type="unfinished" />
+   <translation>vuelva a exportar el calendario como archivo iCalendar (.ics)</translation>
   </message>
   <message>
    <location filename="planner/trips/calendar_days.py" />
    <source>is not a calendar ({error})</source>
-   <translation type="unfinished" />
+   <translation>no es un calendario ({error})</translation>
   </message>
   <message>
    <location filename="planner/trips/calendar_days.py" />
    <source>cannot be understood ({error})</source>
-   <translation type="unfinished" />
+   <translation>no se entiende ({error})</translation>
   </message>
   <message>
    <location filename="planner/trips/calendar_days.py" />
    <source>is too large for a calendar</source>
-   <translation type="unfinished" />
+   <translation>es demasiado grande para ser un calendario</translation>
   </message>
   <message>
    <location filename="planner/trips/calendar_days.py" />
    <source>is not a calendar</source>
-   <translation type="unfinished" />
+   <translation>no es un calendario</translation>
   </message>
   <message>
    <location filename="planner/trips/calendar_days.py" />
    <source>entry {number}</source>
-   <translation type="unfinished" />
+   <translation>entrada {number}</translation>
   </message>
   <message>
    <location filename="planner/trips/candidates.py" />
    <source>outside your free days and hours</source>
-   <translation type="unfinished" />
+   <translation>fuera de sus días y horas libres</translation>
   </message>
   <message>
    <location filename="planner/trips/candidates.py" />
    <source>a trap in the water on a closed day</source>
-   <translation type="unfinished" />
+   <translation>una nasa en el agua en un día de veda</translation>
   </message>
   <message>
    <location filename="planner/trips/candidates.py" />
    <source>set or haul not wholly in daylight</source>
-   <translation type="unfinished" />
+   <translation>calada o recogida no del todo con luz de día</translation>
   </message>
   <message>
    <location filename="planner/trips/candidates.py" />
    <source>too little water at the ramp</source>
-   <translation type="unfinished" />
+   <translation>muy poca agua en la rampa</translation>
   </message>
   <message>
    <location filename="planner/trips/candidates.py" />
    <source>soak too short or too long</source>
-   <translation type="unfinished" />
+   <translation>tiempo en el agua demasiado corto o largo</translation>
   </message>
   <message>
    <location filename="planner/trips/candidates.py" />
    <source>a trap not covered at the lowest water</source>
+   <translation>una nasa al descubierto en el nivel más bajo del agua</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/effect_words.py" />
+   <source>about {share:.0%} fewer keepers</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/effect_words.py" />
+   <source>{share:.0%} fewer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/effect_words.py" />
+   <source>about {share:.0%} more keepers</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/effect_words.py" />
+   <source>{share:.0%} more</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/effect_words.py" />
+   <source>Time of year: {ratio} than on your logged trips together ({range}), from {hauls}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/effect_words.py" />
+   <source>Traps spread evenly over your spots, of the designs you keep: {ratio} than in your log, from {hauls}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/effect_words.py" />
+   <source>Of your spots {spot} is the best: {ratio} than an average haul ({range}), from {hauls} there.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>your free hours</source>
-   <translation type="unfinished" />
+   <translation>sus horas libres</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>the open days</source>
-   <translation type="unfinished" />
+   <translation>los días sin veda</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>the hours with water at the ramp</source>
-   <translation type="unfinished" />
+   <translation>las horas con agua en la rampa</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>the soaks allowed</source>
-   <translation type="unfinished" />
+   <translation>los tiempos en el agua permitidos</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>{name} promises {keepers}</source>
-   <translation type="unfinished" />
+   <translation>{name} promete {keepers}</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source> {name} has the more light crabs.</source>
-   <translation type="unfinished" />
+   <translation> {name} tiene más cangrejos vacíos.</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>{fewer} fewer than the best plan{tail}</source>
-   <translation type="unfinished" />
+   <translation>{fewer} menos que el mejor plan{tail}</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>{told}: too near to tell apart beforehand. Take the one that suits you.</source>
-   <translation type="unfinished" />
+   <translation>{told}: demasiado parecidos para distinguirlos de antemano. Elija el que más le convenga.</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>plan {rank}</source>
-   <translation type="unfinished" />
+   <translation>plan {rank}</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>your own plan</source>
-   <translation type="unfinished" />
+   <translation>su propio plan</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>With a {outing} on {day} the best {other} is {day_clock}: {count} full keepers{cost}.</source>
-   <translation type="unfinished" />
+   <translation>Con {outing} el {day}, la mejor {other} es {day_clock}: {count} llenos de talla{cost}.</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>as many as the best plan</source>
-   <translation type="unfinished" />
+   <translation>tantos como el mejor plan</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>, too near to tell apart</source>
-   <translation type="unfinished" />
+   <translation>, demasiado parecidos para distinguirlos</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>closed ({why_closed})</source>
-   <translation type="unfinished" />
+   <translation>veda ({why_closed})</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>it is over, or too near the last day looked at</source>
-   <translation type="unfinished" />
+   <translation>ya pasó, o está demasiado cerca del último día examinado</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>Soak</source>
-   <translation type="unfinished" />
+   <translation>En el agua</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>Full keepers</source>
-   <translation type="unfinished" />
+   <translation>Llenos de talla</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>Light crabs</source>
-   <translation type="unfinished" />
+   <translation>Vacíos</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>Least cover</source>
+   <translation>Mín. agua encima</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>Daylight left after the set</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>Daylight left after the haul</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>To look out for</source>
-   <translation type="unfinished" />
+   <translation>Precauciones</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>more full keeper</source>
-   <translation type="unfinished" />
+   <translation>lleno de talla más</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>more full keepers</source>
-   <translation type="unfinished" />
+   <translation>llenos de talla más</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>Both promise as many full keepers</source>
-   <translation type="unfinished" />
+   <translation>Los dos prometen los mismos llenos de talla</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>No {outing} on {day}: {why_not}.</source>
-   <translation type="unfinished" />
+   <translation>Sin {outing} el {day}: {why_not}.</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>not checked</source>
+   <translation>no comprobado</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>Wish for {wish}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>nothing</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/trips/looking_back.py" />
    <source>no {by} told</source>
-   <translation type="unfinished" />
+   <translation>sin {by} anotado</translation>
   </message>
   <message>
    <location filename="planner/trips/promises.py" />
    <source>{trips} forecast {forecast} full keepers in all; {came} came. {inside} of {n} came within the range forecast; in the long run 8 of 10 should.</source>
-   <translation type="unfinished" />
+   <translation>{trips} pronosticaron {forecast} llenos de talla en total; llegaron {came}. Dentro del intervalo pronosticado: {inside} de {n}; a la larga deberían ser 8 de cada 10.</translation>
   </message>
   <message>
    <location filename="planner/trips/promises.py" />
    <source>No trip begun from a plan has been counted and judged yet. What its plan forecast is kept with it, and will be held here against what came.</source>
-   <translation type="unfinished" />
+   <translation>Aún no se ha contado ni examinado ninguna salida empezada desde un plan. Lo que pronosticó su plan se guarda con ella y aquí se comparará con lo que llegó.</translation>
   </message>
   <message>
    <location filename="planner/trips/promises.py" />
    <source>1 trip begun from a plan was</source>
-   <translation type="unfinished" />
+   <translation>Para 1 salida empezada desde un plan se</translation>
   </message>
   <message>
    <location filename="planner/trips/promises.py" />
    <source>{n} trips begun from plans were</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/similar.py" />
-   <source>day</source>
-   <translation type="unfinished" />
+   <translation>Para {n} salidas empezadas desde planes se</translation>
   </message>
   <message>
    <location filename="planner/trips/similar.py" />
    <source>days</source>
-   <translation type="unfinished" />
+   <translation>días</translation>
   </message>
   <message>
    <location filename="planner/trips/similar.py" />
    <source>same moon</source>
-   <translation type="unfinished" />
+   <translation>misma luna</translation>
   </message>
   <message>
    <location filename="planner/trips/similar.py" />
    <source>moon {days} apart</source>
-   <translation type="unfinished" />
+   <translation>luna a {days} de distancia</translation>
   </message>
   <message>
    <location filename="planner/trips/similar.py" />
    <source>same time of year</source>
-   <translation type="unfinished" />
+   <translation>misma época del año</translation>
   </message>
   <message>
    <location filename="planner/trips/similar.py" />
    <source>{days} apart in the year</source>
-   <translation type="unfinished" />
+   <translation>a {days} en el calendario</translation>
   </message>
   <message>
    <location filename="planner/trips/similar.py" />
    <source>water {degrees_apart}</source>
-   <translation type="unfinished" />
+   <translation>agua {degrees_apart}</translation>
   </message>
   <message>
    <location filename="planner/trips/similar.py" />
    <source>last light trip {days} before (now {now})</source>
-   <translation type="unfinished" />
+   <translation>última salida con muchos vacíos {days} antes (ahora {now})</translation>
   </message>
   <message>
    <location filename="planner/trips/similar.py" />
    <source>a light trip {days} before, none now</source>
-   <translation type="unfinished" />
+   <translation>una salida con muchos vacíos {days} antes, ahora ninguna</translation>
   </message>
   <message>
    <location filename="planner/trips/similar.py" />
    <source>no light trip before it, one {days} before now</source>
+   <translation>ninguna salida con muchos vacíos antes de ella, ahora una {days} antes</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>met</source>
+   <translation>cumplido</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>not met</source>
+   <translation>no cumplido</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>rising water at the haul</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>falling water at the haul</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>turning water at the haul</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>a haul early in the day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>a haul late in the day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>Wish for {wish}: {outcome}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>Against the most that any plan of these days promises it has {keepers}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>a short soak</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>{soak}, ranked as if each day of soak took {share:.0%} of the keepers</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>one long drive, not two</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>{minutes:.0f} min of daylight after the haul</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>met, set and haul are on one day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>not met, ranked by half the keepers for two drives</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>fewer full keeper</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wish_words.py" />
+   <source>fewer full keepers</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>no</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>two</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>three</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>four</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>five</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>six</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>seven</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>eight</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>nine</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>ten</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>eleven</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>twelve</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>All {number} spots stay covered, the shallowest ({spot}) by {least} at {at}.</source>
-   <translation type="unfinished" />
+   <translation>Los {number} puestos quedan cubiertos, el menos profundo ({spot}) con {least} de agua encima el {at}.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>Traps fill more and more slowly: a day would bring about {day_one} of these {total}, the other {soak_h} hours the rest.</source>
-   <translation type="unfinished" />
+   <translation>Las nasas se llenan cada vez más despacio: un día daría unos {day_one} de estos {total}, y las otras {soak_h} horas, el resto.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>Set any time from {first} to {last}{cost}.</source>
-   <translation type="unfinished" />
+   <translation>Cale a cualquier hora de {first} a {last}{cost}.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>from {before} to {after}</source>
-   <translation type="unfinished" />
+   <translation>de {before} a {after}</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>The water falls while you haul, {levels}.</source>
-   <translation type="unfinished" />
+   <translation>El agua baja mientras recoge, {levels}.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>learned from {trips} here</source>
-   <translation type="unfinished" />
+   <translation>aprendido de {trips} aquí</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>from published catch rates, as no trip here tells the catch yet</source>
-   <translation type="unfinished" />
+   <translation>según tasas de captura publicadas, pues ninguna salida de aquí dice aún la captura</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>{count} full keepers from {traps}, {source}.</source>
-   <translation type="unfinished" />
+   <translation>{count} llenos de talla con {traps}, {source}.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>Light crabs {light}.</source>
-   <translation type="unfinished" />
+   <translation>Cangrejos vacíos: {light}.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>{span} of daylight left when the haul is over.</source>
-   <translation type="unfinished" />
+   <translation>{span} de luz de día al acabar la recogida.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>The spot stays covered, by {least} at {at}.</source>
-   <translation type="unfinished" />
+   <translation>El puesto queda cubierto, con {least} de agua encima el {at}.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>; the latest would cost {keepers}</source>
-   <translation type="unfinished" />
+   <translation>; la última costaría {keepers}</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>{kind} at about {clock} while you haul; slack can come earlier or later than that.</source>
-   <translation type="unfinished" />
+   <translation>{kind} hacia las {clock} mientras recoge; la estoa puede llegar antes o después.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>The water hardly changes while you haul ({height}).</source>
-   <translation type="unfinished" />
+   <translation>El agua apenas cambia mientras recoge ({height}).</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>The water rises while you haul, {levels}.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/wording.py" />
-   <source>A day or more</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/wording.py" />
-   <source>{rest} min</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/wording.py" />
-   <source>Minutes</source>
-   <translation type="unfinished" />
+   <translation>El agua sube mientras recoge, {levels}.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>At the ramp at least {height} more water than you need, out and back on both days.</source>
-   <translation type="unfinished" />
+   <translation>En la rampa, al menos {height} de agua más de la que necesita, a la ida y a la vuelta, los dos días.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>No ramp level entered: whether you can launch was not checked.</source>
-   <translation type="unfinished" />
+   <translation>Sin nivel de la rampa: no se ha comprobado si puede botar la embarcación.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>Little daylight left after the haul: begin on time and carry lights.</source>
-   <translation type="unfinished" />
+   <translation>Queda poca luz de día tras la recogida: empiece a tiempo y lleve luces.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>The clocks change between set and haul: set by {set_zone}, haul by {haul_zone}.</source>
-   <translation type="unfinished" />
+   <translation>La hora oficial cambia entre la calada y la recogida: cale según {set_zone}, recoja según {haul_zone}.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>Water temperature unknown: the catch was not lowered for cold water.</source>
-   <translation type="unfinished" />
+   <translation>Temperatura del agua desconocida: la captura no se ha rebajado por agua fría.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>No logged trip tells yet how light crabs are here: the share is a general one.</source>
-   <translation type="unfinished" />
+   <translation>Ninguna salida anotada dice aún cuántos cangrejos vacíos hay aquí: la proporción es general.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>No date entered for when you checked the rules here: check with the agency.</source>
-   <translation type="unfinished" />
+   <translation>Sin fecha de cuándo comprobó las normas de aquí: consulte a la autoridad pesquera.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>High water</source>
-   <translation type="unfinished" />
+   <translation>Pleamar</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>Low water</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/wording.py" />
-   <source>Wish for {haul_water} water at the haul: {words}.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/wording.py" />
-   <source>Wish for a haul {haul_time} in the day: {at}.</source>
-   <translation type="unfinished" />
+   <translation>Bajamar</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>Only {height} over the shallowest trap at the lowest water: wind and high pressure can take that away. Check the weather.</source>
-   <translation type="unfinished" />
+   <translation>Solo {height} sobre la nasa menos profunda en el nivel más bajo: el viento y las altas presiones pueden llevarse esa agua. Consulte el tiempo.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>Water about {temperature}: crabs hardly move, and few enter a trap (how few is a judgement).</source>
-   <translation type="unfinished" />
+   <translation>Agua a unos {temperature}: los cangrejos apenas se mueven y pocos entran en una nasa (cuántos es cuestión de criterio).</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>Closed from {day} ({why}): every trap must be out before it.</source>
-   <translation type="unfinished" />
+   <translation>Veda desde el {day} ({why}): todas las nasas deben estar fuera del agua antes.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>You last checked the rules here {months} ago: check with the agency again.</source>
-   <translation type="unfinished" />
+   <translation>Comprobó las normas de aquí por última vez hace {months}: vuelva a consultar a la autoridad pesquera.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>full keeper</source>
-   <translation type="unfinished" />
+   <translation>lleno de talla</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>full keepers</source>
-   <translation type="unfinished" />
+   <translation>llenos de talla</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>Water about {temperature} and a soak of {soak}: crabs weaken and fight in warm traps (common practice is to haul sooner).</source>
-   <translation type="unfinished" />
+   <translation>Agua a unos {temperature} y un tiempo en el agua de {soak}: en nasas calientes los cangrejos se debilitan y se pelean (la práctica habitual es recoger antes).</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>month</source>
-   <translation type="unfinished" />
+   <translation>mes</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>months</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/wording.py" />
-   <source>met</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/trips/wording.py" />
-   <source>not met</source>
-   <translation type="unfinished" />
+   <translation>meses</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>Backups of the log</source>
-   <translation type="unfinished" />
+   <translation>Copias de seguridad del registro</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>Backups of the log, newest first</source>
-   <translation type="unfinished" />
+   <translation>Copias de seguridad del registro, la más reciente primero</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>Go back to this one</source>
-   <translation type="unfinished" />
+   <translation>Volver a esta copia</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>Another file…</source>
-   <translation type="unfinished" />
+   <translation>Otro archivo…</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>A backup that you keep elsewhere</source>
-   <translation type="unfinished" />
+   <translation>Una copia de seguridad que guarda en otra parte</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>Close</source>
-   <translation type="unfinished" />
+   <translation>Cerrar</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>A backup is made on each day of use, and before anything that changes the whole log. Going back first makes a backup of the log as it is now, so that you can return. They are in {backup_folder}: copy that folder elsewhere now and then.</source>
-   <translation type="unfinished" />
+   <translation>Se hace una copia de seguridad cada día de uso y antes de todo lo que cambie el registro entero. Al volver atrás se copia primero el registro tal como está ahora, para que pueda regresar a él. Están en {backup_folder}: de vez en cuando, copie esa carpeta en otra parte.</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>Go back to a backup</source>
-   <translation type="unfinished" />
+   <translation>Volver a una copia de seguridad</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>Logs (*.logbook)</source>
-   <translation type="unfinished" />
+   <translation>Registros (*.logbook)</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>Made (UTC)</source>
-   <translation type="unfinished" />
+   <translation>Hecha (UTC)</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>Why</source>
-   <translation type="unfinished" />
+   <translation>Motivo</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>Size</source>
-   <translation type="unfinished" />
+   <translation>Tamaño</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>This log is shown from a file that Fullshell does not change.</source>
-   <translation type="unfinished" />
+   <translation>Este registro se muestra desde un archivo que Fullshell no modifica.</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>The log is again what the backup holds. What it was until now is the newest backup, should you want it back.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>{day} {at:%b %Y %H:%M}</source>
-   <translation type="unfinished" />
+   <translation>El registro vuelve a ser lo que contiene la copia de seguridad. Lo que era hasta ahora es la copia más reciente, por si quiere recuperarlo.</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>{size:.1f} MB</source>
-   <translation type="unfinished" />
+   <translation>{size:.1f} MB</translation>
   </message>
   <message>
    <location filename="planner/ui/backups_dialog.py" />
    <source>day of use</source>
-   <translation type="unfinished" />
+   <translation>día de uso</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>Bin of the log</source>
-   <translation type="unfinished" />
+   <translation>Papelera del registro</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>Deleted trips and hauls, newest first</source>
-   <translation type="unfinished" />
+   <translation>Salidas y recogidas borradas, lo más reciente primero</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>Put back</source>
-   <translation type="unfinished" />
+   <translation>Devolver</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>Back into the log, with all it held</source>
-   <translation type="unfinished" />
+   <translation>De vuelta al registro, con todo lo que contenía</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>Empty the bin…</source>
-   <translation type="unfinished" />
+   <translation>Vaciar papelera…</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>Empty the bin</source>
-   <translation type="unfinished" />
+   <translation>Vaciar la papelera</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>Let go of {entries} for good?</source>
-   <translation type="unfinished" />
+   <translation>¿Borrar {entries} para siempre?</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>What</source>
-   <translation type="unfinished" />
+   <translation>Qué</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>Deleted</source>
-   <translation type="unfinished" />
+   <translation>Borrado</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>Deleted trips and traps wait here, with all they held, until you empty the bin.</source>
-   <translation type="unfinished" />
+   <translation>Las salidas y nasas borradas esperan aquí, con todo lo que contenían, hasta que vacíe la papelera.</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>The bin is empty. Deleted trips and traps would wait here until you empty it.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>{day} {at:%b %Y}</source>
-   <translation type="unfinished" />
+   <translation>La papelera está vacía. Las salidas y nasas borradas esperarían aquí hasta que la vacíe.</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>deleted entry</source>
-   <translation type="unfinished" />
+   <translation>entrada borrada</translation>
   </message>
   <message>
    <location filename="planner/ui/bin_dialog.py" />
    <source>deleted entries</source>
-   <translation type="unfinished" />
+   <translation>entradas borradas</translation>
   </message>
   <message>
    <location filename="planner/ui/charts.py" />
    <source>{local:%a} {local.day}</source>
-   <translation type="unfinished" />
+   <translation>{local:%a} {local.day}</translation>
   </message>
   <message>
    <location filename="planner/ui/charts.py" />
    <source>{local.day} {local:%b}</source>
-   <translation type="unfinished" />
+   <translation>{local.day} {local:%b}</translation>
   </message>
   <message>
    <location filename="planner/ui/charts.py" />
    <source>{local:%b}</source>
-   <translation type="unfinished" />
+   <translation>{local:%b}</translation>
   </message>
   <message>
    <location filename="planner/ui/checklist_cards.py" />
    <source>a rule you entered for this place</source>
-   <translation type="unfinished" />
+   <translation>una norma que usted anotó para este lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/checklist_cards.py" />
    <source>worked out for this plan</source>
-   <translation type="unfinished" />
+   <translation>calculado para este plan</translation>
   </message>
   <message>
    <location filename="planner/ui/checklist_cards.py" />
    <source>common practice</source>
+   <translation>práctica habitual</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>install the program again: a file of its own is missing or damaged</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>{free:,.0f} MB free</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>start Fullshell: it sets a damaged log aside and takes over what can be read; or go </source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>back to a backup with File, Backups of the log</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>start Fullshell once: it sets the file aside; then choose in the View menu</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>send the newest to whoever keeps your Fullshell up to date</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>folder of your log</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>folder of the log of faults</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>your log</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>its own files</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>missing or damaged: {listed}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>there and whole</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>sun and moon</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>known today</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>time zones</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>without summer time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>install tzdata: pip install tzdata</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>cannot be written ({name__}, number {errno})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>make room: what you log can no longer be saved</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>none yet; the first trip makes it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>is damaged</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>backups of your log</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>{n_backups}, the newest of {newest:%Y-%m-%d}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>none yet</source>
+   <translation>aún no hay</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>one is made on each day that you use it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>not all of them can be used</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>can be read</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>{n_found} written down</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>none written down</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>not known on {today}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>set the clock of this machine; they are known from 1899 to 2053</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>the ephemeris cannot be read</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>not found</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>can be written</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>make room soon, for your log and its backups</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>cannot be read ({name__})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>allow writing there, or make room</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/finding.py" />
+   <source>Nothing is wrong with this installation.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/finding.py" />
+   <source>{count} of {n_found} things are wrong with this installation.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/finding.py" />
+   <source>Nothing is wrong with this installation; {noted} to mind.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/finding.py" />
+   <source>Fullshell {version__}: {verdict}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/finding.py" />
+   <source>could not be looked at ({name__})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/finding.py" />
+   <source>install the program again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/libraries.py" />
+   <source>set the program up again: python3 packaging/start.py, or pip install "fullshell[window]"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/libraries.py" />
+   <source>{version}, needed is {needed}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/libraries.py" />
+   <source>{version} does not load ({name__}{value})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/libraries.py" />
+   <source>Python</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/libraries.py" />
+   <source>install Python {least} to {newest}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/libraries.py" />
+   <source>is not installed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/libraries.py" />
+   <source>tried up to {newest}; use that should something fail</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/libraries.py" />
+   <source>Fullshell</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/libraries.py" />
+   <source>is not installed here, only lies here</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>
+import ctypes, sys
+from pathlib import Path
+import PySide6
+plugins = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms"
+for name in sys.argv[1:]:
+    ctypes.CDLL(str(plugins / name))
+from PySide6.QtGui import QFontDatabase
+from PySide6.QtWidgets import QApplication
+app = QApplication([])
+print("fonts", len(QFontDatabase.families()), "on", app.platformName())
+</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>Qt does not start (status {returncode})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>set the program up again: python3 packaging/start.py; the system may lack what packaging/README.md lists</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>Qt starts ({words})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>no view can be drawn</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>the system lacks {lacking}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>install it; on Debian and Ubuntu: sudo apt-get install {debian_package}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>Qt starts, but there is no font: all text would be boxes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>install a font; on Debian and Ubuntu: sudo apt-get install fonts-dejavu-core</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>PySide6 is not installed; the command line works without it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>pip install "fullshell[window]"</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>there is none here</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>use the jobs of the command line, or a desktop</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>Qt does not answer ({name__})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>start the machine anew</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>a view can be drawn</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/checkup_dialog.py" />
    <source>Looking at the installation</source>
-   <translation type="unfinished" />
+   <translation>Examinando la instalación</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup_dialog.py" />
    <source>Check this installation</source>
-   <translation type="unfinished" />
+   <translation>Comprobar esta instalación</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup_dialog.py" />
    <source>Looking at Python, Qt, files, folders and your log…</source>
-   <translation type="unfinished" />
+   <translation>Examinando Python, Qt, los archivos, las carpetas y su registro…</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup_dialog.py" />
    <source>Findings</source>
-   <translation type="unfinished" />
+   <translation>Resultados</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup_dialog.py" />
    <source>Copy report</source>
-   <translation type="unfinished" />
+   <translation>Copiar informe</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup_dialog.py" />
    <source>Versions and findings, without any folder, name or place of yours</source>
-   <translation type="unfinished" />
+   <translation>Versiones y resultados, sin ninguna carpeta, nombre ni lugar suyos</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup_dialog.py" />
    <source>Copied.</source>
-   <translation type="unfinished" />
+   <translation>Copiado.</translation>
   </message>
   <message>
    <location filename="planner/ui/compare_dialog.py" />
    <source>First plan</source>
-   <translation type="unfinished" />
+   <translation>Primer plan</translation>
   </message>
   <message>
    <location filename="planner/ui/compare_dialog.py" />
    <source>Second plan</source>
-   <translation type="unfinished" />
+   <translation>Segundo plan</translation>
   </message>
   <message>
    <location filename="planner/ui/compare_dialog.py" />
    <source>Compare two plans</source>
-   <translation type="unfinished" />
+   <translation>Comparar dos planes</translation>
   </message>
   <message>
    <location filename="planner/ui/compare_dialog.py" />
    <source>There are no two plans to compare.</source>
-   <translation type="unfinished" />
+   <translation>No hay dos planes que comparar.</translation>
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>Sex</source>
-   <translation type="unfinished" />
+   <translation>Sexo</translation>
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>Width (mm)</source>
-   <translation type="unfinished" />
+   <translation>Ancho (mm)</translation>
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>Measured</source>
+   <translation>Medido</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/crab_cells.py" />
+   <source>Weight (g)</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>Shell</source>
-   <translation type="unfinished" />
+   <translation>Cáscara</translation>
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>Peeler sign</source>
-   <translation type="unfinished" />
+   <translation>Señal de muda</translation>
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>Abdomen</source>
-   <translation type="unfinished" />
+   <translation>Abdomen</translation>
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>Fullness</source>
-   <translation type="unfinished" />
+   <translation>Llenado</translation>
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>Picked meat (g)</source>
-   <translation type="unfinished" />
+   <translation>Carne pelada (g)</translation>
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>Notes</source>
+   <translation>Notas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/crab_cells.py" />
+   <source>{value:g}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>is not one of the words</source>
-   <translation type="unfinished" />
+   <translation>no es una de las palabras</translation>
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>write {words}</source>
-   <translation type="unfinished" />
+   <translation>escriba {words}</translation>
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>write digits, such as 142</source>
-   <translation type="unfinished" />
+   <translation>escriba cifras, como 142</translation>
   </message>
   <message>
    <location filename="planner/ui/crabs_dialog.py" />
    <source>Single crabs, one row each</source>
-   <translation type="unfinished" />
+   <translation>Cangrejos uno a uno, una fila para cada uno</translation>
   </message>
   <message>
    <location filename="planner/ui/crabs_dialog.py" />
    <source>Why a cell was not saved</source>
-   <translation type="unfinished" />
+   <translation>Por qué no se guardó una celda</translation>
   </message>
   <message>
    <location filename="planner/ui/crabs_dialog.py" />
    <source>Whatever you looked at; the rest stays empty. Words may be cut short: pap for papershell. An empty row at the end takes the next crab; Ctrl+Delete takes one out. Where the trap has no judged count, the crabs graded here are it.</source>
-   <translation type="unfinished" />
+   <translation>Lo que haya mirado; el resto queda vacío. Las palabras se pueden abreviar: pap por papershell. La fila vacía del final espera al siguiente cangrejo; Ctrl+Supr quita uno. Si la nasa no tiene recuento de examinados, valen como tal los cangrejos clasificados aquí.</translation>
   </message>
   <message>
    <location filename="planner/ui/crabs_dialog.py" />
    <source>{heading} of crab {row}: {text_}</source>
-   <translation type="unfinished" />
+   <translation>{heading} del cangrejo {row}: {text_}</translation>
   </message>
   <message>
    <location filename="planner/ui/crabs_dialog.py" />
    <source>Single crabs of trap {trap}</source>
-   <translation type="unfinished" />
+   <translation>Cangrejos uno a uno de la nasa {trap}</translation>
   </message>
   <message>
    <location filename="planner/ui/crabs_dialog.py" />
    <source>Single crabs</source>
-   <translation type="unfinished" />
+   <translation>Cangrejos uno a uno</translation>
   </message>
   <message>
    <location filename="planner/ui/crabs_dialog.py" />
    <source>removal of a crab</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/crabs_dialog.py" />
-   <source>not recorded</source>
-   <translation type="unfinished" />
+   <translation>retirada de un cangrejo</translation>
   </message>
   <message>
    <location filename="planner/ui/crabs_dialog.py" />
    <source>{split} of crab {row}</source>
-   <translation type="unfinished" />
+   <translation>{split} del cangrejo {row}</translation>
   </message>
   <message>
    <location filename="planner/ui/crabs_dialog.py" />
    <source>Not saved. {value} {what}: {remedy}.</source>
+   <translation>No se guardó. {value} {what}: {remedy}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates.py" />
+   <source>2 weeks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/dates.py" />
+   <source>6 weeks</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Season</source>
-   <translation type="unfinished" />
+   <translation>Temporada</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Year</source>
-   <translation type="unfinished" />
+   <translation>Año</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>No place is open yet</source>
-   <translation type="unfinished" />
+   <translation>Aún no hay ningún lugar abierto</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>The chosen day in words</source>
+   <translation>El día elegido en palabras</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates.py" />
+   <source>Moving a plan</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Undo move</source>
-   <translation type="unfinished" />
+   <translation>Deshacer</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Have the plan before back  (Ctrl+Z)</source>
-   <translation type="unfinished" />
+   <translation>Recuperar el plan anterior  (Ctrl+Z)</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Today</source>
-   <translation type="unfinished" />
+   <translation>Hoy</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Choose today  (Home)</source>
-   <translation type="unfinished" />
+   <translation>Elegir hoy  (Inicio)</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Fullness from published biology alone</source>
-   <translation type="unfinished" />
+   <translation>Llenado solo según biología publicada</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Fullness learned from {trips} logged trips</source>
-   <translation type="unfinished" />
+   <translation>Llenado aprendido de {trips} salidas anotadas</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>The soonest of the dates as good as any in 12 weeks. </source>
-   <translation type="unfinished" />
+   <translation>La más próxima de las mejores fechas en 12 semanas. </translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>{ahead}{basis}; ranges hold 8 times in 10.</source>
-   <translation type="unfinished" />
+   <translation>{ahead}{basis}; los intervalos aciertan 8 de cada 10 veces.</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>The chosen plan, and past trips like the day</source>
-   <translation type="unfinished" />
+   <translation>El plan elegido y las salidas pasadas parecidas al día</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Chosen plan</source>
-   <translation type="unfinished" />
+   <translation>Plan elegido</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Days and plans</source>
-   <translation type="unfinished" />
+   <translation>Días y planes</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Show</source>
-   <translation type="unfinished" />
+   <translation>Ver</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Show {label} from just before today</source>
-   <translation type="unfinished" />
+   <translation>Ver {label} desde poco antes de hoy</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>The days are not worked out yet.</source>
-   <translation type="unfinished" />
+   <translation>Los días aún no están calculados.</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Past trips like it</source>
-   <translation type="unfinished" />
+   <translation>Salidas parecidas</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>No set and haul in the next 12 weeks keeps every limit</source>
-   <translation type="unfinished" />
+   <translation>Ninguna calada y recogida de las próximas 12 semanas cumple todos los límites</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Set {set_at}, haul {haul_at}, {count} full keepers</source>
-   <translation type="unfinished" />
+   <translation>Cale el {set_at}, recoja el {haul_at}, {count} llenos de talla</translation>
   </message>
   <message>
    <location filename="planner/ui/deck_button.py" />
    <source>To tally on deck</source>
-   <translation type="unfinished" />
+   <translation>Para contar a bordo</translation>
   </message>
   <message>
    <location filename="planner/ui/deck_button.py" />
    <source>Take this trip's traps along, to count crabs on paper or on a phone</source>
-   <translation type="unfinished" />
+   <translation>Llévese las nasas de esta salida en papel o en un teléfono, para contar los cangrejos</translation>
   </message>
   <message>
    <location filename="planner/ui/deck_button.py" />
    <source>Tally sheet to print…</source>
-   <translation type="unfinished" />
+   <translation>Hoja de recuento (imprimir)…</translation>
   </message>
   <message>
    <location filename="planner/ui/deck_button.py" />
    <source>Tally page for a phone…</source>
-   <translation type="unfinished" />
+   <translation>Página de recuento (teléfono)…</translation>
   </message>
   <message>
    <location filename="planner/ui/deck_button.py" />
    <source>Save the tally sheet</source>
-   <translation type="unfinished" />
+   <translation>Guardar la hoja de recuento</translation>
   </message>
   <message>
    <location filename="planner/ui/deck_button.py" />
    <source>PDF (*.pdf)</source>
-   <translation type="unfinished" />
+   <translation>PDF (*.pdf)</translation>
   </message>
   <message>
    <location filename="planner/ui/deck_button.py" />
    <source>Tally sheet written to {}. Print it from there.</source>
-   <translation type="unfinished" />
+   <translation>Hoja de recuento guardada en {}. Imprímala desde ahí.</translation>
   </message>
   <message>
    <location filename="planner/ui/deck_button.py" />
    <source>Save the tally page</source>
-   <translation type="unfinished" />
+   <translation>Guardar la página de recuento</translation>
   </message>
   <message>
    <location filename="planner/ui/deck_button.py" />
    <source>Web page (*.html)</source>
-   <translation type="unfinished" />
+   <translation>Página web (*.html)</translation>
   </message>
   <message>
    <location filename="planner/ui/deck_button.py" />
    <source>Tally page written to {}. Send that file to the phone and open it there, at home: it needs no network afterwards. What it counts comes back through Import in Log hauls.</source>
-   <translation type="unfinished" />
+   <translation>Página de recuento guardada en {}. Envíe ese archivo al teléfono y ábralo allí, en casa: después no necesita red. Lo que cuente vuelve con Importar, en Anotar recogidas.</translation>
   </message>
   <message>
    <location filename="planner/ui/deck_button.py" />
    <source>Writing the tally</source>
-   <translation type="unfinished" />
+   <translation>Escribiendo el recuento</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
    <source>{month_days} days from {day} {first.year}, {key}.</source>
-   <translation type="unfinished" />
+   <translation>{month_days} días desde el {day} {first.year}, {key}.</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
    <source>Month of water of the edited place</source>
+   <translation>Mes de agua del lugar editado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_pane.py" />
+   <source>High and low waters of the edited place</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
    <source>Checking the water</source>
-   <translation type="unfinished" />
+   <translation>Comprobando el agua</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
    <source> Dotted: as saved. Line: as edited.</source>
-   <translation type="unfinished" />
+   <translation> Puntos: lo guardado. Línea: lo editado.</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
    <source> Open marks: what you saw.</source>
-   <translation type="unfinished" />
+   <translation> Marcas huecas: lo que usted vio.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_pane.py" />
+   <source>Local time</source>
+   <translation>Hora local</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_pane.py" />
+   <source>Water</source>
+   <translation>Agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_pane.py" />
+   <source>Height</source>
+   <translation>Altura</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
    <source>The water this makes</source>
-   <translation type="unfinished" />
+   <translation>El agua que resulta</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
    <source>No water yet: {things} to put right, marked with ⚠ beside the fields. Nothing is saved until then.</source>
-   <translation type="unfinished" />
+   <translation>Aún no hay agua: {things} por corregir, con la marca ⚠ junto a los campos. Hasta entonces no se guarda nada.</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
    <source>Working out range, kind and extremes…</source>
-   <translation type="unfinished" />
+   <translation>Calculando carrera, tipo y extremos…</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
    <source>thing</source>
-   <translation type="unfinished" />
+   <translation>cosa</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
    <source>things</source>
+   <translation>cosas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_preview.py" />
+   <source>First waters: {first}. Compare them with the agency's own table: hours apart means a wrong clock of the lags, heights of a third or of three times a wrong unit.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/edit_preview.py" />
+   <source>{kind} {when} {clock} ({height})</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/edit_preview.py" />
    <source>Tide: {tide_type} (form number {form_number:.2f}).</source>
-   <translation type="unfinished" />
+   <translation>Marea: {tide_type} (número de forma {form_number:.2f}).</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_preview.py" />
    <source>Range {mean} on average, springs {springs}, neaps {neaps}.</source>
-   <translation type="unfinished" />
+   <translation>Carrera de {mean} de media, {springs} en mareas vivas, {neaps} en mareas muertas.</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_preview.py" />
    <source>Highest {highest}, lowest {lowest} in the 19 years from {first_year}.</source>
-   <translation type="unfinished" />
+   <translation>Máximo {highest}, mínimo {lowest} en los 19 años desde {first_year}.</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_preview.py" />
    <source>The water never turns here.</source>
-   <translation type="unfinished" />
+   <translation>Aquí no hay pleamares ni bajamares.</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_preview.py" />
    <source>choose another day</source>
-   <translation type="unfinished" />
+   <translation>elija otro día</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_preview.py" />
+   <source>high</source>
+   <translation>pleamar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_preview.py" />
+   <source>low</source>
+   <translation>bajamar</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_section.py" />
    <source>{value:.10g}</source>
-   <translation type="unfinished" />
+   <translation>{value:.10g}</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_section.py" />
    <source> (found {value})</source>
+   <translation> (se encontró {value})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/effects_panel.py" />
+   <source> of 100</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/effects_panel.py" />
    <source>Worth caring about, light crabs of 100</source>
-   <translation type="unfinished" />
+   <translation>Diferencia que importa, en vacíos de cada 100</translation>
   </message>
   <message>
    <location filename="planner/ui/effects_panel.py" />
    <source>A difference &amp;worth caring about, in light crabs</source>
-   <translation type="unfinished" />
+   <translation>Una diferencia &amp;que importe, en cangrejos vacíos</translation>
   </message>
   <message>
    <location filename="planner/ui/effects_panel.py" />
    <source>What moves the share of light crabs</source>
-   <translation type="unfinished" />
+   <translation>Qué influye en la proporción de vacíos</translation>
   </message>
   <message>
    <location filename="planner/ui/effects_panel.py" />
    <source>In words</source>
-   <translation type="unfinished" />
+   <translation>En palabras</translation>
   </message>
   <message>
    <location filename="planner/ui/effects_panel.py" />
    <source>swing in light crabs of 100</source>
-   <translation type="unfinished" />
+   <translation>vaivén, en vacíos de cada 100</translation>
   </message>
   <message>
    <location filename="planner/ui/effects_panel.py" />
    <source>worth caring about</source>
-   <translation type="unfinished" />
+   <translation>diferencia que importa</translation>
   </message>
   <message>
    <location filename="planner/ui/effects_panel.py" />
    <source>From the best day to the worst</source>
-   <translation type="unfinished" />
+   <translation>Del mejor día al peor</translation>
   </message>
   <message>
    <location filename="planner/ui/effects_panel.py" />
    <source>What matters</source>
-   <translation type="unfinished" />
+   <translation>Qué influye</translation>
   </message>
   <message>
    <location filename="planner/ui/effects_panel.py" />
    <source>Dot: best estimate. Bar: its 80% interval. Dashed: worth caring about.</source>
-   <translation type="unfinished" />
+   <translation>Punto: mejor estimación. Barra: su intervalo del 80 %. Trazos: diferencia que importa.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>What your own trips say will stand here: whether moon, season or recent trips move how full the crabs are, how forecasts did, and which traps catch more. Nothing is logged yet.</source>
-   <translation type="unfinished" />
+   <translation>Aquí estará lo que dicen sus propias salidas: si la luna, la temporada o las salidas recientes influyen en lo llenos que están los cangrejos, cuánto acertaron los pronósticos y qué nasas capturan más. Aún no hay nada anotado.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>No trip logged here says yet how full its crabs were. Judge a few crabs of every haul and enter how many were light: then what moves that, and how forecasts did, stands here.</source>
-   <translation type="unfinished" />
+   <translation>Ninguna salida anotada aquí dice aún lo llenos que estaban sus cangrejos. Examine unos cuantos cangrejos de cada recogida y anote cuántos estaban vacíos: entonces aquí estará qué influye en ello y cuánto acertaron los pronósticos.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>Kinds of evidence</source>
-   <translation type="unfinished" />
+   <translation>Tipos de indicios</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>Moon and season</source>
-   <translation type="unfinished" />
+   <translation>Luna y temporada</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>How forecasts did</source>
-   <translation type="unfinished" />
+   <translation>Acierto del pronóstico</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>Traps compared</source>
-   <translation type="unfinished" />
+   <translation>Nasas comparadas</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>Log hauls</source>
+   <translation>Anotar recogidas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence.py" />
+   <source>trip points</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>Learning from the log</source>
-   <translation type="unfinished" />
+   <translation>Aprendiendo del registro</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>Weigh evidence</source>
-   <translation type="unfinished" />
+   <translation>Sopesar indicios</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>{name}: {n_outcomes} logged trips, {judged} crabs judged for fullness.</source>
-   <translation type="unfinished" />
+   <translation>{name}: {n_outcomes} salidas anotadas, {judged} cangrejos con el llenado examinado.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Season and water</source>
-   <translation type="unfinished" />
+   <translation>Temporada y agua</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Moon</source>
-   <translation type="unfinished" />
+   <translation>Luna</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Recent trips</source>
-   <translation type="unfinished" />
+   <translation>Salidas recientes</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>This place</source>
-   <translation type="unfinished" />
+   <translation>Este lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Swing</source>
+   <translation>Vaivén</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence_rows.py" />
+   <source>80% interval</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Worth caring about</source>
-   <translation type="unfinished" />
+   <translation>Que importe</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Trips</source>
-   <translation type="unfinished" />
+   <translation>Salidas</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Crabs</source>
-   <translation type="unfinished" />
+   <translation>Cangr.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Trip</source>
-   <translation type="unfinished" />
+   <translation>Salida</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Forecast</source>
-   <translation type="unfinished" />
+   <translation>Pronóstico</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Came</source>
-   <translation type="unfinished" />
+   <translation>Real</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Forecast by</source>
-   <translation type="unfinished" />
+   <translation>Pronóstico de</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Brier score</source>
-   <translation type="unfinished" />
+   <translation>Índice de Brier</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>Log score</source>
-   <translation type="unfinished" />
+   <translation>Índice log</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>in every month that you fish</source>
-   <translation type="unfinished" />
+   <translation>en todos los meses en que usted pesca</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>spread over the whole moon</source>
-   <translation type="unfinished" />
+   <translation>repartidas por toda la luna</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>some of them within two weeks after a light one</source>
-   <translation type="unfinished" />
+   <translation>algunas de ellas en las dos semanas siguientes a una con muchos vacíos</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>here and at another place of yours</source>
-   <translation type="unfinished" />
+   <translation>aquí y en otro lugar suyo</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>light crabs vary by about {points} of 100 between its best and worst days</source>
-   <translation type="unfinished" />
+   <translation>los cangrejos vacíos varían unos {points} de cada 100 entre sus mejores y peores días</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{trips} and {crabs}</source>
-   <translation type="unfinished" />
+   <translation>{trips} y {crabs}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{name}: {verdict}. That it makes {care_points} of 100 or more: {chance}, from {basis}.</source>
-   <translation type="unfinished" />
+   <translation>{name}: {verdict}. Que suponga {care_points} de cada 100 o más: {chance}, según {basis}.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>About {trips}, {how}, would settle it.</source>
-   <translation type="unfinished" />
+   <translation>Para resolverlo: alrededor de {trips}, {how}.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{trips} forecast from earlier trips only</source>
-   <translation type="unfinished" />
+   <translation>{trips} con pronóstico hecho solo con salidas anteriores</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{basis}: the model {parts}.{advice}</source>
-   <translation type="unfinished" />
+   <translation>{basis}: el modelo {parts}.{advice}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{mean:.0f} ({low:.0f} to {high:.0f})</source>
-   <translation type="unfinished" />
+   <translation>{mean:.0f} ({low:.0f} a {high:.0f})</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{name}: no judged trip yet, so this is what is known in general: {size}. Judge crabs for fullness when you haul, and your own log will speak.</source>
-   <translation type="unfinished" />
+   <translation>{name}: aún no hay salidas examinadas, así que esto es lo que se sabe en general: {size}. Examine el llenado de los cangrejos al recoger, y hablará su propio registro.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>it matters: {size}</source>
-   <translation type="unfinished" />
+   <translation>influye: {size}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source> So few trips add little to what is known in general.</source>
-   <translation type="unfinished" />
+   <translation> Tan pocas salidas añaden poco a lo que se sabe en general.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>What would settle it: more trips with crabs judged, {how}.</source>
-   <translation type="unfinished" />
+   <translation>Para resolverlo: más salidas con cangrejos examinados, {how}.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>More than {most_trips_said} more trips, {how}, would be needed to settle it.</source>
-   <translation type="unfinished" />
+   <translation>Harían falta más de {most_trips_said} salidas más, {how}, para resolverlo.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>almost sure</source>
-   <translation type="unfinished" />
+   <translation>casi seguro</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>hardly possible</source>
-   <translation type="unfinished" />
+   <translation>apenas posible</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>No past trip could be forecast from earlier ones yet. From the second judged trip on, how forecasts did stands here.</source>
-   <translation type="unfinished" />
+   <translation>Aún no se ha podido pronosticar ninguna salida pasada a partir de otras anteriores. Desde la segunda salida con cangrejos examinados, aquí estará cuánto acertaron los pronósticos.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{basis}: too few to say which forecast is better.</source>
-   <translation type="unfinished" />
+   <translation>{basis}: demasiado pocas para decir qué pronóstico es mejor.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source> Do not lean on it more than on those.</source>
-   <translation type="unfinished" />
+   <translation> No se fíe de él más que de esos.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{value:.3f}</source>
-   <translation type="unfinished" />
+   <translation>{value:.3f}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{mean:.0f} of 100</source>
-   <translation type="unfinished" />
+   <translation>{mean:.0f} de 100</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{low:.0f} to {high:.0f}</source>
-   <translation type="unfinished" />
+   <translation>{low:.0f} a {high:.0f}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>most likely not worth caring about: {size}</source>
-   <translation type="unfinished" />
+   <translation>lo más probable es que no importe: {size}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>your log cannot tell yet. Best estimate: {size}</source>
-   <translation type="unfinished" />
+   <translation>su registro aún no permite saberlo. Mejor estimación: {size}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>judged crab</source>
-   <translation type="unfinished" />
+   <translation>cangrejo examinado</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>judged crabs</source>
-   <translation type="unfinished" />
+   <translation>cangrejos examinados</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>more trip</source>
-   <translation type="unfinished" />
+   <translation>salida más</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>more trips</source>
-   <translation type="unfinished" />
+   <translation>salidas más</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>past trip</source>
-   <translation type="unfinished" />
+   <translation>salida pasada</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>past trips</source>
-   <translation type="unfinished" />
+   <translation>salidas pasadas</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{mean:.0%} ({low:.0%} to {high:.0%})</source>
-   <translation type="unfinished" />
+   <translation>{mean:.0%} ({low:.0%} a {high:.0%})</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{forecast:.0%}</source>
-   <translation type="unfinished" />
+   <translation>{forecast:.0%}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>{light:.0%}</source>
-   <translation type="unfinished" />
+   <translation>{light:.0%}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>did better than</source>
-   <translation type="unfinished" />
+   <translation>acertó más que</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>did no better than</source>
-   <translation type="unfinished" />
+   <translation>no acertó más que</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>did worse than</source>
-   <translation type="unfinished" />
+   <translation>acertó menos que</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>this model</source>
-   <translation type="unfinished" />
+   <translation>este modelo</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>the season alone</source>
-   <translation type="unfinished" />
+   <translation>solo la temporada</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>the running average</source>
-   <translation type="unfinished" />
+   <translation>la media acumulada</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Fullshell itself went wrong{where}. You did nothing wrong, and what you logged is kept.</source>
-   <translation type="unfinished" />
+   <translation>Ha fallado el propio Fullshell{where}. Usted no hizo nada mal, y lo que anotó está a salvo.</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Next: close this and go on; the window still works. If it goes wrong again, close Fullshell and start it anew. To have it put right, copy the report and send it to whoever keeps your Fullshell up to date. Nothing is sent by itself.</source>
-   <translation type="unfinished" />
+   <translation>Qué hacer: cierre esto y siga; la ventana aún funciona. Si vuelve a fallar, cierre Fullshell y ábralo de nuevo. Para que se corrija, copie el informe y envíelo a quien mantiene al día su Fullshell. Nada se envía solo.</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>The report holds versions, the view that was open and where in the program it went wrong. It holds no name, no folder of yours, no place and nothing from your log.</source>
-   <translation type="unfinished" />
+   <translation>El informe contiene las versiones, la vista que estaba abierta y en qué parte del programa falló. No contiene ningún nombre, ninguna carpeta suya, ningún lugar ni nada de su registro.</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Fullshell stopped in the middle of its work the last time. What you logged until then is kept.</source>
-   <translation type="unfinished" />
+   <translation>La última vez, Fullshell se detuvo en mitad de su trabajo. Lo que usted anotó hasta entonces está a salvo.</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Next: look at the last trip you were typing and go on. If it happens again, open Help, Check this installation. To have it put right, copy the report and send it to whoever keeps your Fullshell up to date. Nothing is sent by itself.</source>
-   <translation type="unfinished" />
+   <translation>Qué hacer: mire la última salida que estaba escribiendo y siga. Si vuelve a pasar, abra Ayuda, Comprobar esta instalación. Para que se corrija, copie el informe y envíelo a quien mantiene al día su Fullshell. Nada se envía solo.</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Something went wrong</source>
-   <translation type="unfinished" />
+   <translation>Algo ha fallado</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Report</source>
-   <translation type="unfinished" />
+   <translation>Informe</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
-   <source>Add the error's own words (look whether they name anything yours)</source>
+   <source>Add the error's own words; read them first</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Put the report on the clipboard</source>
-   <translation type="unfinished" />
+   <translation>Poner el informe en el portapapeles</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Save report…</source>
-   <translation type="unfinished" />
+   <translation>Guardar informe…</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Write the report to a text file</source>
-   <translation type="unfinished" />
+   <translation>Escribir el informe en un archivo de texto</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source> while {view} was open</source>
-   <translation type="unfinished" />
+   <translation> con la vista {view} abierta</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
@@ -5972,4344 +7201,4954 @@
 In its own words
 {own_words}
 </source>
-   <translation type="unfinished" />
+   <translation>
+En sus propias palabras
+{own_words}
+</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Save the report</source>
-   <translation type="unfinished" />
+   <translation>Guardar el informe</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Text (*.txt)</source>
-   <translation type="unfinished" />
+   <translation>Texto (*.txt)</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Saved.</source>
-   <translation type="unfinished" />
+   <translation>Guardado.</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Not saved: {strerror}. Choose another folder.</source>
+   <translation>No se guardó: {strerror}. Elija otra carpeta.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/fault_front.py" />
+   <source>{theme}, {words} now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/fault_front.py" />
+   <source>{width}x{height} at {devicepixelratiof:g}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/fault_front.py" />
+   <source>{pointsizef:g} pt</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/fault_front.py" />
    <source>The same thing went wrong again inside Fullshell. Close it and start it anew; the report is kept, and Help, Check this installation tells where.</source>
-   <translation type="unfinished" />
+   <translation>Ha vuelto a fallar lo mismo dentro de Fullshell. Ciérrelo y ábralo de nuevo; el informe se conserva, y Ayuda, Comprobar esta instalación, dice dónde.</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Calendars (*.ics *.ical *.ifb);;All files (*)</source>
-   <translation type="unfinished" />
+   <translation>Calendarios (*.ics *.ical *.ifb);;Todos los archivos (*)</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>more day</source>
-   <translation type="unfinished" />
+   <translation>día más</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>more days</source>
-   <translation type="unfinished" />
+   <translation>días más</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>05:30; empty: from midnight</source>
-   <translation type="unfinished" />
+   <translation>05:30; vacío: desde medianoche</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>20:30; empty: to midnight</source>
-   <translation type="unfinished" />
+   <translation>20:30; vacío: hasta medianoche</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Take days from a calendar file…</source>
-   <translation type="unfinished" />
+   <translation>Tomar días de un archivo de calendario…</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Days on which the calendar has something on in your hours are not free</source>
-   <translation type="unfinished" />
+   <translation>Los días en que el calendario tiene algo en sus horas no son libres</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Days on which the calendar has an entry in your hours are free</source>
-   <translation type="unfinished" />
+   <translation>Los días en que el calendario tiene una entrada en sus horas son libres</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Take days that are not free from a calendar file</source>
-   <translation type="unfinished" />
+   <translation>Tomar días no libres de un archivo de calendario</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Take further free days from a calendar file</source>
-   <translation type="unfinished" />
+   <translation>Tomar más días libres de un archivo de calendario</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Days of the week</source>
-   <translation type="unfinished" />
+   <translation>Días de la semana</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>&amp;From (time of day)</source>
-   <translation type="unfinished" />
+   <translation>&amp;Desde (hora del día)</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>&amp;To (time of day)</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source />
-   <translation type="unfinished" />
+   <translation>&amp;Hasta (hora del día)</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Take days from a calendar</source>
-   <translation type="unfinished" />
+   <translation>Tomar días de un calendario</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Reading the calendar</source>
-   <translation type="unfinished" />
+   <translation>Leyendo el calendario</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Further free days</source>
-   <translation type="unfinished" />
+   <translation>Más días libres</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Days not free</source>
-   <translation type="unfinished" />
+   <translation>Días no libres</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>such as 2026-05-25, 2026-07-03</source>
-   <translation type="unfinished" />
+   <translation>como 2026-05-25, 2026-07-03</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Free on {text_}</source>
-   <translation type="unfinished" />
+   <translation>Libre: {text_}</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>When you can be on the water</source>
-   <translation type="unfinished" />
+   <translation>Cuándo puede estar en el agua</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Plans set and haul only then, and leave you the time to fetch the bait.</source>
-   <translation type="unfinished" />
+   <translation>Los planes calan y recogen solo entonces, y le dejan tiempo para ir por el cebo.</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Not free after all</source>
-   <translation type="unfinished" />
+   <translation>No libres, por excepción</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Free besides</source>
-   <translation type="unfinished" />
+   <translation>Libres además</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>{name}: {more} marked as not free, in the year from today.</source>
-   <translation type="unfinished" />
+   <translation>{name}: {more} en la lista de no libres, en el año a partir de hoy.</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>{name}: {more} marked as free, in the year from today.</source>
-   <translation type="unfinished" />
+   <translation>{name}: {more} en la lista de libres, en el año a partir de hoy.</translation>
   </message>
   <message>
    <location filename="planner/ui/free_section.py" />
    <source>Give the place a time zone first: a calendar's hours need it.</source>
-   <translation type="unfinished" />
+   <translation>Dé primero una zona horaria al lugar: las horas de un calendario la necesitan.</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Not saved. {problem}.</source>
-   <translation type="unfinished" />
+   <translation>No se guardó. {problem}.</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>The trap's label</source>
-   <translation type="unfinished" />
+   <translation>La etiqueta de la nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Spot</source>
-   <translation type="unfinished" />
+   <translation>Puesto</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Where it stood</source>
-   <translation type="unfinished" />
+   <translation>Dónde estaba</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>When it went in; + and − move it by five minutes</source>
-   <translation type="unfinished" />
+   <translation>Cuándo se caló; + y − la mueven cinco minutos</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>When it came up; + and − move it by five minutes</source>
-   <translation type="unfinished" />
+   <translation>Cuándo se recogió; + y − la mueven cinco minutos</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Legal crabs</source>
-   <translation type="unfinished" />
+   <translation>Cangrejos de talla legal</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Undersize crabs, freed</source>
-   <translation type="unfinished" />
+   <translation>Cangrejos por debajo de la talla, liberados</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Every female</source>
-   <translation type="unfinished" />
+   <translation>Todas las hembras</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Sponge</source>
-   <translation type="unfinished" />
+   <translation>Huevos</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Those of the females with eggs</source>
-   <translation type="unfinished" />
+   <translation>De las hembras, las que llevan huevos</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Legal crabs looked at for fullness</source>
-   <translation type="unfinished" />
+   <translation>Cangrejos de talla legal a los que se miró el llenado</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Those of the judged that were light</source>
-   <translation type="unfinished" />
+   <translation>De los examinados, los que estaban vacíos</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Design</source>
-   <translation type="unfinished" />
+   <translation>Modelo</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>The kind of trap</source>
-   <translation type="unfinished" />
+   <translation>El tipo de nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Bait</source>
-   <translation type="unfinished" />
+   <translation>Cebo</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>What it was baited with</source>
-   <translation type="unfinished" />
+   <translation>Con qué se cebó</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Depth</source>
-   <translation type="unfinished" />
+   <translation>Prof.</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Depth of water where it stood</source>
-   <translation type="unfinished" />
+   <translation>Profundidad del agua donde estaba</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Other kinds</source>
-   <translation type="unfinished" />
+   <translation>Otras especies</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Other species, as you would write them</source>
-   <translation type="unfinished" />
+   <translation>Otras especies, como usted las escribiría</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Anything else</source>
-   <translation type="unfinished" />
+   <translation>Cualquier otra cosa</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>{local.day} {local:%b} {clock}</source>
-   <translation type="unfinished" />
+   <translation>{local.day} {local:%b} {clock}</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>Trap {trap}, </source>
-   <translation type="unfinished" />
+   <translation>Nasa {trap}, </translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>is no date</source>
-   <translation type="unfinished" />
+   <translation>no es una fecha</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_cells.py" />
    <source>write it as day, month and clock, such as 22 Nov 7:40</source>
-   <translation type="unfinished" />
+   <translation>escríbala como día, mes y hora, por ejemplo 22 nov 7:40</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_model.py" />
    <source>{what} of {words}</source>
-   <translation type="unfinished" />
+   <translation>{what} de {words}</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_model.py" />
    <source>{heading} of trap {trap}: {text_}</source>
-   <translation type="unfinished" />
+   <translation>{heading} de la nasa {trap}: {text_}</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_model.py" />
    <source>{n_cells} cells</source>
-   <translation type="unfinished" />
+   <translation>{n_cells} celdas</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_model.py" />
    <source>trap {pop}</source>
-   <translation type="unfinished" />
+   <translation>la nasa {pop}</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_model.py" />
    <source>{n_traps} traps</source>
-   <translation type="unfinished" />
+   <translation>{n_traps} nasas</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_rows.py" />
    <source>No time above to start from: type one, such as 7:40.</source>
-   <translation type="unfinished" />
+   <translation>Arriba no hay ninguna hora de la que partir: escriba una, como 7:40.</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_rows.py" />
    <source>Not saved. Trap {trap} would come up before it went in.</source>
-   <translation type="unfinished" />
+   <translation>No se guardó. La nasa {trap} se recogería antes de calarse.</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_table.py" />
    <source>Tab: next cell. Enter: next trap. Digits: type. + and −: five minutes. Delete: not recorded. Ctrl+D: as the trap above. Ctrl+Enter: add a trap. Ctrl+K: single crabs. Ctrl+Tab: leave the table.</source>
-   <translation type="unfinished" />
+   <translation>Tab: celda siguiente. Intro: nasa siguiente. Cifras: escribir. + y −: cinco minutos. Supr: no anotado. Ctrl+D: como la nasa de arriba. Ctrl+Intro: añadir una nasa. Ctrl+K: cangrejos uno a uno. Ctrl+Tab: salir de la tabla.</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_table.py" />
    <source>Hauls of the trip, one row a trap</source>
-   <translation type="unfinished" />
+   <translation>Recogidas de la salida, una fila por nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>The plan forecast {keepers} full keepers; light crabs {light}.</source>
-   <translation type="unfinished" />
+   <translation>El plan pronosticó {keepers} llenos de talla; cangrejos vacíos: {light}.</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>{traps}, nothing counted yet</source>
-   <translation type="unfinished" />
+   <translation>{traps}, aún nada contado</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>Not recorded yet: {parts}.</source>
-   <translation type="unfinished" />
+   <translation>Aún sin anotar: {parts}.</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>every trap</source>
-   <translation type="unfinished" />
+   <translation>todas las nasas</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>{hauls:,} hauls</source>
+   <translation>{hauls:,} recogidas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/haul_words.py" />
+   <source>{keepers} keepers</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
-   <source> ({sums} sponge)</source>
+   <source>{shorts} shorts</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
-   <source>{sums} females{sponge}</source>
+   <source> ({sponge} sponge)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/haul_words.py" />
+   <source>{females} females{sponge}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>{judged} judged, {lights} light{share}</source>
-   <translation type="unfinished" />
+   <translation>{judged} examinados, {lights} vacíos{share}</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>in the kitchen {kitchen_picked} picked, {light} light</source>
-   <translation type="unfinished" />
+   <translation>en la cocina {kitchen_picked} pelados, {light} vacíos</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>{picked} crabs were picked in the kitchen, but {keepers} were kept. Is that right?</source>
-   <translation type="unfinished" />
+   <translation>En la cocina se pelaron {picked} cangrejos, pero se guardaron {keepers}. ¿Es correcto?</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>Trap {named}: {what}. Are the dates right?</source>
-   <translation type="unfinished" />
+   <translation>Nasa {named}: {what}. ¿Están bien las fechas?</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>{keepers:,} keepers</source>
-   <translation type="unfinished" />
+   <translation>{keepers:,} de talla</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>{crabs:,} judged, light {light_words}</source>
-   <translation type="unfinished" />
+   <translation>{crabs:,} examinados, vacíos: {light_words}</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>row {number}</source>
-   <translation type="unfinished" />
+   <translation>fila {number}</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>{heading} of {named}</source>
-   <translation type="unfinished" />
+   <translation>{heading} ({named})</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>Trap {trap} is there {count} times with the same haul time.</source>
-   <translation type="unfinished" />
+   <translation>La nasa {trap} está {count} veces con la misma hora de recogida.</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>Crabs are counted for a haul that lies ahead. Are the dates right?</source>
-   <translation type="unfinished" />
+   <translation>Hay cangrejos contados de una recogida que aún no ha llegado. ¿Están bien las fechas?</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>The times are the plan's and still lie ahead: correct them as you set and haul.</source>
-   <translation type="unfinished" />
+   <translation>Las horas son las del plan y aún no han llegado: corríjalas al calar y al recoger.</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>Trap {trap}: {count} {field} in one trap. Is that right?</source>
-   <translation type="unfinished" />
+   <translation>Nasa {trap}: {count} {field} en una sola nasa. ¿Es correcto?</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Try again</source>
-   <translation type="unfinished" />
+   <translation>Reintentar</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Open the log for writing, if the other window is closed by now</source>
-   <translation type="unfinished" />
+   <translation>Abrir el registro para escribir, si la otra ventana ya está cerrada</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>New trip today</source>
-   <translation type="unfinished" />
+   <translation>Salida nueva hoy</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>A trip hauled today, with the traps and spots of the last one</source>
-   <translation type="unfinished" />
+   <translation>Una salida recogida hoy, con las nasas y los puestos de la última</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Traps…</source>
-   <translation type="unfinished" />
+   <translation>Nasas…</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Every trap, what befell it, what it gave</source>
-   <translation type="unfinished" />
+   <translation>Cada nasa, qué le ha pasado, qué ha dado</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Bin…</source>
-   <translation type="unfinished" />
+   <translation>Papelera…</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>What was deleted, until you empty it</source>
-   <translation type="unfinished" />
+   <translation>Lo borrado, hasta que lo vacíe</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Look back…</source>
-   <translation type="unfinished" />
+   <translation>Mirar atrás…</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Catch and light crabs over time and by kind</source>
-   <translation type="unfinished" />
+   <translation>Captura y cangrejos vacíos en el tiempo y por tipos</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Delete trip</source>
-   <translation type="unfinished" />
+   <translation>Borrar salida</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Into the bin; Undo in the Edit menu brings it back at once</source>
-   <translation type="unfinished" />
+   <translation>A la papelera; Deshacer, en el menú Editar, la recupera enseguida</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Import a haul table…</source>
-   <translation type="unfinished" />
+   <translation>Importar una tabla de recogidas…</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Log hauls </source>
-   <translation type="unfinished" />
+   <translation>Anotar recogidas </translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>No trip is logged yet. Every trip will be a row here, with what each trap gave: forecasts, plans and trap comparisons learn from it. Begin with a new trip above, or bring in a haul table (CSV) that you already keep.</source>
-   <translation type="unfinished" />
+   <translation>Aún no hay ninguna salida anotada. Cada salida será aquí una fila, con lo que dio cada nasa: de ella aprenden los pronósticos, los planes y las comparaciones de nasas. Empiece arriba con una salida nueva, o importe una tabla de recogidas (CSV) que ya lleve.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>⚠ {reason}This log is open for reading only, so nothing can be entered here.</source>
-   <translation type="unfinished" />
+   <translation>⚠ {reason}Este registro está abierto solo para leer, así que aquí no se puede anotar nada.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Laying out the traps</source>
-   <translation type="unfinished" />
+   <translation>Repartiendo las nasas</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Entries are not in the log yet</source>
-   <translation type="unfinished" />
+   <translation>Hay anotaciones que aún no están en el registro</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>The log could not be written, and these trips hold entries that are only here: {listed}. Quit and lose them?</source>
-   <translation type="unfinished" />
+   <translation>No se pudo escribir el registro, y estas salidas tienen anotaciones que solo están aquí: {listed}. ¿Salir y perderlas?</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>New trip from {plan_name} ({day})</source>
-   <translation type="unfinished" />
+   <translation>Salida nueva con {plan_name} ({day})</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>Rows with the plan's times and spots and your traps</source>
-   <translation type="unfinished" />
+   <translation>Filas con las horas y los puestos del plan y sus nasas</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
    <source>start of trip {trip}</source>
-   <translation type="unfinished" />
+   <translation>inicio de la salida {trip}</translation>
   </message>
   <message>
    <location filename="planner/ui/help_page.py" />
    <source>Page of the guide</source>
-   <translation type="unfinished" />
+   <translation>Página de la guía</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>Guide - Fullshell</source>
-   <translation type="unfinished" />
+   <translation>Guía - Fullshell</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>Message</source>
-   <translation type="unfinished" />
+   <translation>Mensaje</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>Find in the guide</source>
-   <translation type="unfinished" />
+   <translation>Buscar en la guía</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>Back</source>
-   <translation type="unfinished" />
+   <translation>Atrás</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>The page before (Alt+Left)</source>
-   <translation type="unfinished" />
+   <translation>La página anterior (Alt+Izquierda)</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>Forward</source>
-   <translation type="unfinished" />
+   <translation>Adelante</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>The page after it (Alt+Right)</source>
-   <translation type="unfinished" />
+   <translation>La página siguiente (Alt+Derecha)</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>Contents</source>
-   <translation type="unfinished" />
+   <translation>Contenido</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>The first page</source>
-   <translation type="unfinished" />
+   <translation>La primera página</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>Find next</source>
-   <translation type="unfinished" />
+   <translation>Siguiente</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>Further down, or on (F3)</source>
-   <translation type="unfinished" />
+   <translation>Más abajo, o continuar (F3)</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>Find previous</source>
-   <translation type="unfinished" />
+   <translation>Anterior</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>Further up (Shift+F3)</source>
-   <translation type="unfinished" />
+   <translation>Más arriba (Mayús+F3)</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>Contents of the guide</source>
-   <translation type="unfinished" />
+   <translation>Contenido de la guía</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>{address} is outside the guide; Fullshell opens nothing there.</source>
-   <translation type="unfinished" />
+   <translation>{address} está fuera de la guía; Fullshell no abre nada allí.</translation>
   </message>
   <message>
    <location filename="planner/ui/help_window.py" />
    <source>“{words}” is nowhere in the guide.</source>
-   <translation type="unfinished" />
+   <translation>«{words}» no aparece en la guía.</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>3/4 is 3 April</source>
-   <translation type="unfinished" />
+   <translation>3/4 es 3 de abril</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>3/4 is 4 March</source>
-   <translation type="unfinished" />
+   <translation>3/4 es 4 de marzo</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Celsius</source>
-   <translation type="unfinished" />
+   <translation>Celsius</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Fahrenheit</source>
-   <translation type="unfinished" />
+   <translation>Fahrenheit</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>as they seem</source>
-   <translation type="unfinished" />
+   <translation>como parezcan</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Windows</source>
-   <translation type="unfinished" />
+   <translation>Windows</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>old Mac</source>
+   <translation>Mac antiguo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/intake_dialog.py" />
+   <source>Import a table</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Columns of the table, and what they mean</source>
-   <translation type="unfinished" />
+   <translation>Columnas de la tabla, y qué significan</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Where a row names no place</source>
-   <translation type="unfinished" />
+   <translation>Donde una fila no nombra lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Such as 7:30, for rows that have only a date</source>
-   <translation type="unfinished" />
+   <translation>Como 7:30, para filas que solo tienen fecha</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Such as 17:00, for rows that have only a date</source>
-   <translation type="unfinished" />
+   <translation>Como 17:00, para filas que solo tienen fecha</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Every problem of the table</source>
-   <translation type="unfinished" />
+   <translation>Todos los problemas de la tabla</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Take nothing</source>
-   <translation type="unfinished" />
+   <translation>No importar</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>{name} is kept as it is: another column has its meaning now.</source>
-   <translation type="unfinished" />
+   <translation>{name} se guarda tal cual: otra columna tiene ahora su significado.</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>⚠ {n_problems} of its lines cannot be taken. Nothing is in the log yet: mend the table and import it again, or take the others alone.</source>
-   <translation type="unfinished" />
+   <translation>⚠ {n_problems} de sus líneas no se pueden importar. Aún no hay nada en el registro: corrija la tabla e impórtela otra vez, o importe solo las demás.</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>In the table</source>
-   <translation type="unfinished" />
+   <translation>En la tabla</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>First values</source>
-   <translation type="unfinished" />
+   <translation>Primeros valores</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Means</source>
-   <translation type="unfinished" />
+   <translation>Significa</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Place</source>
-   <translation type="unfinished" />
+   <translation>Lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Day and month</source>
-   <translation type="unfinished" />
+   <translation>Día y mes</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Usual time of hauling</source>
-   <translation type="unfinished" />
+   <translation>Hora habitual de recoger</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Usual time of setting</source>
-   <translation type="unfinished" />
+   <translation>Hora habitual de calar</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Depths are in</source>
-   <translation type="unfinished" />
+   <translation>Profundidad en</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Water is in</source>
-   <translation type="unfinished" />
+   <translation>Agua en</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Letters are those of</source>
-   <translation type="unfinished" />
+   <translation>Las letras son de</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>What {name} means</source>
-   <translation type="unfinished" />
+   <translation>Qué significa {name}</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>At which place was this? Fill it in above.</source>
-   <translation type="unfinished" />
+   <translation>¿En qué lugar fue? Escríbalo arriba.</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>Dates such as 3/4 can mean two days, and these rows do not tell which: choose above.</source>
-   <translation type="unfinished" />
+   <translation>Las fechas como 3/4 pueden ser dos días distintos, y estas filas no dicen cuál: elija arriba.</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>Some rows have a date without a time of day: give the usual one above.</source>
-   <translation type="unfinished" />
+   <translation>Algunas filas tienen fecha sin hora del día: indique arriba la habitual.</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>{source}: {made_of}, {many} below the heading.</source>
-   <translation type="unfinished" />
+   <translation>{source}: {made_of}, {many} bajo el encabezado.</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>Take in {hauls}</source>
-   <translation type="unfinished" />
+   <translation>Importar {hauls}</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>{source}: {parts}. Undo in the Edit menu takes them out again.</source>
-   <translation type="unfinished" />
+   <translation>{source}: {parts}. Deshacer, en el menú Editar, lo quita otra vez.</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>{source}: nothing added; every haul in it is in the log already.</source>
-   <translation type="unfinished" />
+   <translation>{source}: nada añadido; todas sus recogidas están ya en el registro.</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>row</source>
-   <translation type="unfinished" />
+   <translation>fila</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>rows</source>
-   <translation type="unfinished" />
+   <translation>filas</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>line</source>
-   <translation type="unfinished" />
+   <translation>línea</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>lines</source>
-   <translation type="unfinished" />
+   <translation>líneas</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>new haul</source>
-   <translation type="unfinished" />
+   <translation>recogida nueva</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>new hauls</source>
-   <translation type="unfinished" />
+   <translation>recogidas nuevas</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>{rows} filled that waited for the counts</source>
-   <translation type="unfinished" />
+   <translation>{rows} por completar con los recuentos que faltaban</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>{known} in the log already</source>
-   <translation type="unfinished" />
+   <translation>{known} ya en el registro</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>and {n_problems} more</source>
-   <translation type="unfinished" />
+   <translation>y {n_problems} más</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>{hauls} added</source>
-   <translation type="unfinished" />
+   <translation>{hauls} más en el registro</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>{rows} filled</source>
-   <translation type="unfinished" />
+   <translation>{rows} con los recuentos al día</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>good haul</source>
-   <translation type="unfinished" />
+   <translation>recogida válida</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_text.py" />
    <source>good hauls</source>
-   <translation type="unfinished" />
+   <translation>recogidas válidas</translation>
   </message>
   <message>
    <location filename="planner/ui/kitchen_ask.py" />
    <source>Save</source>
-   <translation type="unfinished" />
+   <translation>Guardar</translation>
   </message>
   <message>
    <location filename="planner/ui/kitchen_ask.py" />
    <source>Not counted</source>
-   <translation type="unfinished" />
+   <translation>Sin recuento</translation>
   </message>
   <message>
    <location filename="planner/ui/kitchen_ask.py" />
    <source>You can fill it in later, in Log hauls</source>
-   <translation type="unfinished" />
+   <translation>Puede rellenarlo más tarde, en Anotar recogidas</translation>
   </message>
   <message>
    <location filename="planner/ui/kitchen_ask.py" />
    <source>Crabs picked</source>
-   <translation type="unfinished" />
+   <translation>Cangrejos pelados</translation>
   </message>
   <message>
    <location filename="planner/ui/kitchen_ask.py" />
    <source>Light ones of those</source>
+   <translation>De ellos, vacíos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/kitchen_ask.py" />
+   <source>picked</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/kitchen_ask.py" />
    <source>How were the crabs of trip {name} in the kitchen? The count teaches the forecast; leave it out when nobody counted.</source>
-   <translation type="unfinished" />
+   <translation>¿Cómo estaban en la cocina los cangrejos de la salida {name}? El recuento enseña al pronóstico; déjelo si nadie contó.</translation>
   </message>
   <message>
    <location filename="planner/ui/kitchen_ask.py" />
    <source>⚠ Not saved. Light {what}.</source>
-   <translation type="unfinished" />
+   <translation>⚠ No se guardó. Vacíos: {what}.</translation>
   </message>
   <message>
    <location filename="planner/ui/kitchen_ask.py" />
    <source>⚠ Not saved. The count {what}; {remedy}.</source>
-   <translation type="unfinished" />
+   <translation>⚠ No se guardó. El recuento {what}; {remedy}.</translation>
   </message>
   <message>
    <location filename="planner/ui/kitchen_ask.py" />
    <source>kitchen count of trip {name}</source>
-   <translation type="unfinished" />
+   <translation>recuento en la cocina de la salida {name}</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_desk.py" />
    <source>{trap} to {spot}</source>
-   <translation type="unfinished" />
+   <translation>{trap} a {spot}</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_desk.py" />
    <source>Working out what this layout is worth…</source>
-   <translation type="unfinished" />
+   <translation>Calculando cuánto vale este reparto…</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_desk.py" />
    <source>Trip {name} stands in the log with the traps as laid out. Correct what went otherwise; Undo in the Edit menu takes it out again.</source>
-   <translation type="unfinished" />
+   <translation>La salida {name} está en el registro con las nasas según el reparto. Corrija lo que haya salido de otro modo; Deshacer, en el menú Editar, la quita otra vez.</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_desk.py" />
    <source>layout as proposed</source>
-   <translation type="unfinished" />
+   <translation>reparto según la propuesta</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_desk.py" />
    <source>start of trip {name}</source>
-   <translation type="unfinished" />
+   <translation>inicio de la salida {name}</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Drag a trap to another spot, or choose it and press Alt with the up or down arrow. Ctrl+Z takes a move back.</source>
-   <translation type="unfinished" />
+   <translation>Arrastre una nasa a otro puesto, o elíjala y pulse Alt con la flecha arriba o abajo. Ctrl+Z deshace un movimiento.</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Which trap goes where on the next trip will stand here. Give the place its spots in the place book, and log traps with their design and spot.</source>
-   <translation type="unfinished" />
+   <translation>Aquí estará qué nasa va dónde en la próxima salida. Dé al lugar sus puestos en el libro de lugares, y anote las nasas con su modelo y su puesto.</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Spot above</source>
-   <translation type="unfinished" />
+   <translation>Subir puesto</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Alt with the up arrow</source>
-   <translation type="unfinished" />
+   <translation>Alt con la flecha arriba</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Spot below</source>
-   <translation type="unfinished" />
+   <translation>Bajar puesto</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Alt with the down arrow</source>
-   <translation type="unfinished" />
+   <translation>Alt con la flecha abajo</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Redo move</source>
-   <translation type="unfinished" />
+   <translation>Rehacer</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>As proposed</source>
-   <translation type="unfinished" />
+   <translation>Según propuesta</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Put every trap back where it was proposed</source>
-   <translation type="unfinished" />
+   <translation>Devolver cada nasa a donde se propuso</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Start this trip in the log</source>
-   <translation type="unfinished" />
+   <translation>Iniciar esta salida en el registro</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Rows with the traps at these spots, to fill in as you haul</source>
-   <translation type="unfinished" />
+   <translation>Filas con las nasas en estos puestos, para rellenar mientras recoge</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Layout of the next trip</source>
-   <translation type="unfinished" />
+   <translation>Reparto de las nasas en la próxima salida</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>Spot and traps</source>
-   <translation type="unfinished" />
+   <translation>Puesto y nasas</translation>
   </message>
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source>no trap</source>
+   <translation>ninguna nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/layout_editor.py" />
+   <source> (moved)</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/like_it.py" />
    <source>No trips are logged here yet. Logged trips that had the same moon, season and water as the chosen day will be listed here, with how full the crabs were.</source>
-   <translation type="unfinished" />
+   <translation>Aquí aún no hay salidas anotadas. Aquí se verán las salidas anotadas que tuvieron la misma luna, temporada y agua que el día elegido, con lo llenos que estaban los cangrejos.</translation>
   </message>
   <message>
    <location filename="planner/ui/like_it.py" />
    <source>No trip was logged here before that day.</source>
-   <translation type="unfinished" />
+   <translation>Antes de ese día no se anotó aquí ninguna salida.</translation>
   </message>
   <message>
    <location filename="planner/ui/like_it.py" />
    <source>{light} of {judged} light: {share}</source>
-   <translation type="unfinished" />
+   <translation>{light} de {judged} vacíos: {share}</translation>
   </message>
   <message>
    <location filename="planner/ui/like_it.py" />
    <source>Past trips like the chosen day</source>
-   <translation type="unfinished" />
+   <translation>Salidas pasadas parecidas al día elegido</translation>
   </message>
   <message>
    <location filename="planner/ui/like_it.py" />
    <source>Past trips like {day}</source>
-   <translation type="unfinished" />
+   <translation>Salidas pasadas parecidas al {day}</translation>
   </message>
   <message>
    <location filename="planner/ui/load_text.py" />
    <source>Set {set_at}, haul {haul_at} {zone}</source>
-   <translation type="unfinished" />
+   <translation>Cale el {set_at}, recoja el {haul_at} {zone}</translation>
   </message>
   <message>
    <location filename="planner/ui/load_text.py" />
    <source>Leave with bait at {clock}. Soak {soak}, {count} full keepers, light crabs {light}.</source>
-   <translation type="unfinished" />
+   <translation>Salga con cebo a las {clock}. Tiempo en el agua {soak}, {count} llenos de talla, cangrejos vacíos: {light}.</translation>
   </message>
   <message>
    <location filename="planner/ui/load_text.py" />
    <source>at least {height} over the trap</source>
-   <translation type="unfinished" />
+   <translation>al menos {height} sobre la nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/load_text.py" />
    <source>the trap stands dry at the lowest water</source>
-   <translation type="unfinished" />
+   <translation>la nasa queda en seco en el nivel más bajo</translation>
   </message>
   <message>
    <location filename="planner/ui/load_text.py" />
    <source>{cover}; {line} of line</source>
-   <translation type="unfinished" />
+   <translation>{cover}; {line} de cabo</translation>
   </message>
   <message>
    <location filename="planner/ui/load_text.py" />
    <source>No spots are entered for this place.</source>
-   <translation type="unfinished" />
+   <translation>No hay puestos anotados para este lugar.</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>No plan is chosen. Choose dates first; what goes aboard for that trip will be here: traps and lines, bait, rules of the place, safety, and the trip sheet to print.</source>
-   <translation type="unfinished" />
+   <translation>No hay ningún plan elegido. Elija primero las fechas; lo que va a bordo en esa salida aparecerá aquí: nasas y cabos, cebo, normas del lugar, seguridad, y la hoja de la salida para imprimir.</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Paper of the sheets</source>
-   <translation type="unfinished" />
+   <translation>Papel de las hojas</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Print or save trip sheet…</source>
-   <translation type="unfinished" />
+   <translation>Imprimir o guardar hoja de salida…</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>One page to take along, as a PDF</source>
-   <translation type="unfinished" />
+   <translation>Una página para llevar, en PDF</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Calendar…</source>
-   <translation type="unfinished" />
+   <translation>Calendario…</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Check, set and haul with alarms, for any calendar</source>
-   <translation type="unfinished" />
+   <translation>Comprobar, calar y recoger con avisos, para cualquier calendario</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Waypoints…</source>
-   <translation type="unfinished" />
+   <translation>Puntos GPX…</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>The spots with their traps, for a plotter (GPX)</source>
-   <translation type="unfinished" />
+   <translation>Los puestos con sus nasas, para un plóter (GPX)</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Water table…</source>
-   <translation type="unfinished" />
+   <translation>Tabla del agua…</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>The water at each spot every ten minutes (CSV)</source>
-   <translation type="unfinished" />
+   <translation>El agua en cada puesto cada diez minutos (CSV)</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Another plan</source>
-   <translation type="unfinished" />
+   <translation>Otro plan</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Choose dates: pick another plan to load up for</source>
-   <translation type="unfinished" />
+   <translation>Elegir fechas: escoja otro plan para preparar la salida</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Choose dates</source>
-   <translation type="unfinished" />
+   <translation>Elegir fechas</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Paper</source>
-   <translation type="unfinished" />
+   <translation>Papel</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Checklist</source>
-   <translation type="unfinished" />
+   <translation>Lista de comprobación</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Packing the list</source>
-   <translation type="unfinished" />
+   <translation>Preparando la lista</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>The plans are being worked out. What goes aboard for the chosen one will be here: traps and lines, bait, rules of the place, safety, and the trip sheet.</source>
-   <translation type="unfinished" />
+   <translation>Se están calculando los planes. Lo que va a bordo en el elegido aparecerá aquí: nasas y cabos, cebo, normas del lugar, seguridad, y la hoja de la salida.</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Where the traps go, in the order of setting</source>
-   <translation type="unfinished" />
+   <translation>Dónde van las nasas, por orden de calada</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Where the traps go</source>
-   <translation type="unfinished" />
+   <translation>Dónde van las nasas</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>{ticked} of {whole} ticked off for this trip</source>
-   <translation type="unfinished" />
+   <translation>{ticked} de {whole} puntos marcados para esta salida</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Save the trip sheet</source>
-   <translation type="unfinished" />
+   <translation>Guardar la hoja de la salida</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Writing the trip sheet</source>
-   <translation type="unfinished" />
+   <translation>Escribiendo la hoja de la salida</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Writing</source>
-   <translation type="unfinished" />
+   <translation>Escribiendo</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Letter</source>
-   <translation type="unfinished" />
+   <translation>Carta</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Done</source>
-   <translation type="unfinished" />
+   <translation>Listo</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Trip sheet written to {path}. Print it from there.</source>
-   <translation type="unfinished" />
+   <translation>Hoja de la salida escrita en {path}. Imprímala desde ahí.</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Save the calendar file</source>
-   <translation type="unfinished" />
+   <translation>Guardar el archivo de calendario</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Calendar (*.ics)</source>
-   <translation type="unfinished" />
+   <translation>Calendario (*.ics)</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Save the waypoints</source>
-   <translation type="unfinished" />
+   <translation>Guardar los puntos</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Waypoints (*.gpx)</source>
-   <translation type="unfinished" />
+   <translation>Puntos (*.gpx)</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Save the water</source>
-   <translation type="unfinished" />
+   <translation>Guardar el agua</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Table (*.csv)</source>
-   <translation type="unfinished" />
+   <translation>Tabla (*.csv)</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Move traps…</source>
-   <translation type="unfinished" />
+   <translation>Mover nasas…</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Put traps at other spots</source>
-   <translation type="unfinished" />
+   <translation>Poner nasas en otros puestos</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
    <source>Written to {path}.</source>
-   <translation type="unfinished" />
+   <translation>Escrito en {path}.</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>Tables and logs (*.csv *.txt *.tsv *.xlsx *.logbook);;All files (*)</source>
-   <translation type="unfinished" />
+   <translation>Tablas y registros (*.csv *.txt *.tsv *.xlsx *.logbook);;Todos los archivos (*)</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>Haul table (*.csv);;Workbook (*.xlsx);;Whole log to keep or carry (*.logbook)</source>
-   <translation type="unfinished" />
+   <translation>Tabla de recogidas (*.csv);;Libro de cálculo (*.xlsx);;Registro entero para guardar o llevar (*.logbook)</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>Import…</source>
-   <translation type="unfinished" />
+   <translation>Importar…</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>A table (CSV or XLSX) of any make</source>
-   <translation type="unfinished" />
+   <translation>Una tabla (CSV o XLSX) de cualquier forma</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>Paste</source>
-   <translation type="unfinished" />
+   <translation>Pegar</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>Take in the text that the tally page gave</source>
-   <translation type="unfinished" />
+   <translation>Tomar el texto que dio la página de recuento</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>Export…</source>
-   <translation type="unfinished" />
+   <translation>Exportar…</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>CSV, XLSX, or all in one file</source>
-   <translation type="unfinished" />
+   <translation>CSV, XLSX o todo en un archivo</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>Reading the table</source>
-   <translation type="unfinished" />
+   <translation>Leyendo la tabla</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>Export the log</source>
-   <translation type="unfinished" />
+   <translation>Exportar el registro</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>Writing the log</source>
-   <translation type="unfinished" />
+   <translation>Escribiendo el registro</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>{name} is a whole log and would take the place of this one. To have that: Backups of the log in the File menu, Another file. To add its hauls to these, export it as CSV where it is, and import that.</source>
-   <translation type="unfinished" />
+   <translation>{name} es un registro entero y ocuparía el lugar de este. Si es eso lo que quiere: en el menú Archivo, Copias de seguridad del registro, Otro archivo. Para añadir sus recogidas a estas, expórtelo como CSV allí donde está, e importe ese CSV.</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>pasted text</source>
-   <translation type="unfinished" />
+   <translation>texto pegado</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>import of {source}</source>
-   <translation type="unfinished" />
+   <translation>importación de {source}</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>The log is what {name} holds.</source>
-   <translation type="unfinished" />
+   <translation>El registro es ahora lo que contiene {name}.</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>{n_hauls} hauls written to {path}.</source>
-   <translation type="unfinished" />
+   <translation>{n_hauls} recogidas escritas en {path}.</translation>
   </message>
   <message>
    <location filename="planner/ui/log_files.py" />
    <source>This log is read from a table: export it as CSV or XLSX.</source>
+   <translation>Este registro se lee de una tabla: expórtelo como CSV o XLSX.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>male</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>immature female</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>mature female</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>point to point</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>inside the points</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>buster</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>soft</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>papershell</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>buckram</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>hard</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>none</source>
+   <comment>no peeler sign</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>white</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>pink</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>red</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>cream</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>yellowed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>rusty</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>dark</source>
+   <comment>abdomen of a crab</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>filling</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>full</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>bought</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>built</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>repaired</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>changed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>lost</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>found</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/log_words.py" />
+   <source>retired</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
    <source>Kind of trap</source>
-   <translation type="unfinished" />
+   <translation>Modelo de nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
    <source>Look back</source>
-   <translation type="unfinished" />
+   <translation>Mirar atrás</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
    <source>Group by</source>
+   <translation>Agrupar por</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/look_back.py" />
+   <source>all</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/look_back.py" />
+   <source>Keepers a haul</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/look_back.py" />
+   <source>keepers a haul</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
    <source>Light crabs of 100 judged</source>
-   <translation type="unfinished" />
+   <translation>Vacíos de cada 100 examinados</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
    <source>light, of 100 judged</source>
-   <translation type="unfinished" />
+   <translation>vacíos, de 100 examinados</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
    <source>What each group gave</source>
-   <translation type="unfinished" />
+   <translation>Lo que dio cada grupo</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
    <source>Looking back</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/look_back.py" />
-   <source>look back</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/look_back.py" />
-   <source>look back groups</source>
-   <translation type="unfinished" />
+   <translation>Mirando atrás</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
    <source>Month</source>
+   <translation>Mes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/look_back_text.py" />
+   <source>A haul (80%)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/look_back_text.py" />
+   <source>Light (80%)</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source>{mean:.1f} ({low:.1f}-{high:.1f})</source>
-   <translation type="unfinished" />
+   <translation>{mean:.1f} ({low:.1f}-{high:.1f})</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source>{mean:.0%} ({low:.0%}-{high:.0%})</source>
-   <translation type="unfinished" />
+   <translation>{mean:.0%} ({low:.0%}-{high:.0%})</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source>{said}. Brackets hold 8 times in 10, as trips differ.</source>
-   <translation type="unfinished" />
+   <translation>{said}. Lo que va entre paréntesis se cumple 8 de cada 10 veces, según varían las salidas.</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source>{mean:.1f}</source>
-   <translation type="unfinished" />
+   <translation>{mean:.1f}</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source>No haul is like that. Take a filter away.</source>
-   <translation type="unfinished" />
+   <translation>Ninguna recogida es así. Quite un filtro.</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source> Unlike hauls stand side by side here: whether one really is better, Weigh evidence tells.</source>
-   <translation type="unfinished" />
+   <translation> Aquí se ven juntas recogidas distintas entre sí: si una cosa es de verdad mejor lo dice Sopesar indicios.</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source> The table has the newest {most_rows}.</source>
-   <translation type="unfinished" />
+   <translation> La tabla tiene los {most_rows} más recientes.</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source>{keepers} keepers, {rate} a haul</source>
-   <translation type="unfinished" />
+   <translation>{keepers} de talla, {rate} por recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source>none light</source>
-   <translation type="unfinished" />
+   <translation>ninguno vacío</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source>{one_in} light</source>
-   <translation type="unfinished" />
+   <translation>vacíos: {one_in}</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source>{judged} judged, {light}</source>
-   <translation type="unfinished" />
+   <translation>{judged} examinados, {light}</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>As the system</source>
-   <translation type="unfinished" />
+   <translation>Como el sistema</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/menus.py" />
+   <source>Light</source>
+   <comment>colours</comment>
+   <translation>Claro</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>Dark</source>
+   <comment>colours</comment>
+   <translation>Oscuro</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/menus.py" />
+   <source>&amp;Edit</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/menus.py" />
+   <source>&amp;Undo</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/menus.py" />
+   <source>&amp;Redo</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/menus.py" />
+   <source>&amp;File</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Open place file…</source>
-   <translation type="unfinished" />
+   <translation>&amp;Abrir archivo de lugar…</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>Show the &amp;demo place</source>
-   <translation type="unfinished" />
+   <translation>Mostrar el lugar de &amp;demostración</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Backups of the log…</source>
+   <translation>&amp;Copias de seguridad del registro…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/menus.py" />
+   <source>&amp;Quit</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>Strip as &amp;table</source>
+   <translation>Franja como &amp;tabla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/menus.py" />
+   <source>&amp;Colours</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/menus.py" />
+   <source>&amp;Units</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/menus.py" />
+   <source>The language changes when Fullshell is started again.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Help with this view</source>
-   <translation type="unfinished" />
+   <translation>&amp;Ayuda de esta vista</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Contents of the guide</source>
-   <translation type="unfinished" />
+   <translation>&amp;Contenido de la guía</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Questions and answers</source>
-   <translation type="unfinished" />
+   <translation>&amp;Preguntas y respuestas</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>Check this &amp;installation…</source>
-   <translation type="unfinished" />
+   <translation>Comprobar esta &amp;instalación…</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;About Fullshell</source>
-   <translation type="unfinished" />
+   <translation>Acerca &amp;de Fullshell</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>Metres</source>
-   <translation type="unfinished" />
+   <translation>Metros</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>Feet</source>
-   <translation type="unfinished" />
+   <translation>Pies</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>24-hour clock</source>
-   <translation type="unfinished" />
+   <translation>Reloj de 24 horas</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>12-hour clock</source>
+   <translation>Reloj de 12 horas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/menus.py" />
+   <source>&amp;View</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/menus.py" />
+   <source>&amp;Language</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Help</source>
-   <translation type="unfinished" />
+   <translation>A&amp;yuda</translation>
   </message>
   <message>
    <location filename="planner/ui/new_place.py" />
    <source>A new place</source>
-   <translation type="unfinished" />
+   <translation>Un lugar nuevo</translation>
   </message>
   <message>
    <location filename="planner/ui/new_place.py" />
    <source>38.2, north positive</source>
-   <translation type="unfinished" />
+   <translation>38.2, norte positivo</translation>
   </message>
   <message>
    <location filename="planner/ui/new_place.py" />
    <source>-76.1, east positive</source>
-   <translation type="unfinished" />
+   <translation>-76.1, este positivo</translation>
   </message>
   <message>
    <location filename="planner/ui/new_place.py" />
    <source>Make the place</source>
-   <translation type="unfinished" />
+   <translation>Crear el lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/new_place.py" />
    <source>Cancel</source>
-   <translation type="unfinished" />
+   <translation>Cancelar</translation>
   </message>
   <message>
    <location filename="planner/ui/new_place.py" />
    <source>Writing the place file</source>
+   <translation>Escribiendo el archivo de lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/new_place.py" />
+   <source>&amp;Name</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/new_place.py" />
    <source>&amp;Latitude, degrees</source>
-   <translation type="unfinished" />
+   <translation>&amp;Latitud, grados</translation>
   </message>
   <message>
    <location filename="planner/ui/new_place.py" />
    <source>L&amp;ongitude, degrees</source>
-   <translation type="unfinished" />
+   <translation>L&amp;ongitud, grados</translation>
   </message>
   <message>
    <location filename="planner/ui/new_place.py" />
    <source>Time &amp;zone</source>
-   <translation type="unfinished" />
+   <translation>&amp;Zona horaria</translation>
   </message>
   <message>
    <location filename="planner/ui/new_place.py" />
    <source>A place file is written into your places, with remarks on what to fill in: the water from an agency's constants or by offsets from another place, your spots, the ramp, the rules. Then you fill in its water here.</source>
-   <translation type="unfinished" />
+   <translation>Se escribe un archivo de lugar entre sus lugares, con notas sobre lo que hay que rellenar: el agua, con las constantes de un servicio hidrográfico o con diferencias respecto a otro lugar; sus puestos, la rampa, las normas. Después se completa aquí su agua.</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>A table with the header time,height,kind</source>
-   <translation type="unfinished" />
+   <translation>Una tabla con el encabezado time,height,kind</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Observed high and low waters</source>
+   <translation>Pleamares y bajamares observadas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/observed_panel.py" />
+   <source>Add a water</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Remove</source>
-   <translation type="unfinished" />
+   <translation>Quitar</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Put back the water removed last</source>
-   <translation type="unfinished" />
+   <translation>Devolver la última marea quitada</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Load a CSV file…</source>
-   <translation type="unfinished" />
+   <translation>Cargar archivo CSV…</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Differences from prediction</source>
-   <translation type="unfinished" />
+   <translation>Diferencias con la predicción</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Times on the clock of {key}, such as 2026-07-04 06:12. Heights above {datum} in {unit}, as in the place file; leave them empty when you only saw the time.</source>
-   <translation type="unfinished" />
+   <translation>Horas en el reloj de {key}, como 2026-07-04 06:12. Alturas sobre {datum} en {unit}, como en el archivo de lugar; déjelas vacías si solo vio la hora.</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>High or low water</source>
-   <translation type="unfinished" />
+   <translation>Pleamar o bajamar</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Load observed waters</source>
-   <translation type="unfinished" />
+   <translation>Cargar mareas observadas</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Tables (*.csv)</source>
-   <translation type="unfinished" />
+   <translation>Tablas (*.csv)</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Reading the waters</source>
-   <translation type="unfinished" />
+   <translation>Leyendo las mareas</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Comparing the waters</source>
-   <translation type="unfinished" />
+   <translation>Comparando las mareas</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Seen</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/observed_panel.py" />
-   <source>Water</source>
-   <translation type="unfinished" />
+   <translation>Vista</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Time off</source>
-   <translation type="unfinished" />
+   <translation>Dif. de hora</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Height off</source>
-   <translation type="unfinished" />
+   <translation>Dif. de altura</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>What they say</source>
-   <translation type="unfinished" />
+   <translation>Lo que dicen</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Check against what you saw</source>
-   <translation type="unfinished" />
+   <translation>Comparar con lo que usted vio</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
-   <source>Local time</source>
+   <source>Height, {unit}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>{what}: on average {shown} {sides} than predicted</source>
-   <translation type="unfinished" />
+   <translation>{what}: de media, {shown} {sides} que lo previsto</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>{text_}; one alone shows no scatter.</source>
-   <translation type="unfinished" />
+   <translation>{text_}; una sola no muestra cuánto varían.</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>Row {number},{rest}</source>
-   <translation type="unfinished" />
+   <translation>Fila {number},{rest}</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>{matched} of {rows} observed waters found their predicted one.</source>
-   <translation type="unfinished" />
+   <translation>{matched} de {rows} mareas observadas encontraron su marea prevista.</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>{text_}; single ones scatter about that by {shown}.</source>
-   <translation type="unfinished" />
+   <translation>{text_}; las mareas sueltas se apartan de eso unos {shown}.</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>{value_m:.0f} cm</source>
-   <translation type="unfinished" />
+   <translation>{value_m:.0f} cm</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>{metres_to:.1f} ft</source>
-   <translation type="unfinished" />
+   <translation>{metres_to:.1f} ft</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>Enter a few high or low waters that you saw or read off a gauge. How far the prediction is off, and how steadily, will be said here.</source>
-   <translation type="unfinished" />
+   <translation>Escriba unas cuantas pleamares o bajamares que haya visto o leído en un mareógrafo. Aquí se dirá cuánto se aparta de ellas la predicción, y con qué constancia.</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>None of {rows} observed waters is within eight hours of a predicted one of its kind. Check dates and kinds.</source>
-   <translation type="unfinished" />
+   <translation>Ninguna de las {rows} mareas observadas está a menos de ocho horas de una prevista de su clase. Compruebe las fechas y las clases.</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>Times</source>
-   <translation type="unfinished" />
+   <translation>Horas</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>{few_turns} or more are needed before anything is said about what may be wrong: wind alone moves single waters by decimetres and half an hour.</source>
-   <translation type="unfinished" />
+   <translation>Hacen falta {few_turns} o más antes de decir nada sobre lo que puede estar mal: el viento por sí solo mueve una marea suelta decímetros y media hora.</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>{value:d} min</source>
-   <translation type="unfinished" />
+   <translation>{value:d} min</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>Heights</source>
+   <translation>Alturas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/observed_rows.py" />
+   <source>higher</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
-   <source>{metres_to:.2f}</source>
+   <source>lower</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>no match</source>
-   <translation type="unfinished" />
+   <translation>sin pareja</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>{minutes:+.0f} min</source>
-   <translation type="unfinished" />
+   <translation>{minutes:+.0f} min</translation>
   </message>
   <message>
    <location filename="planner/ui/offset_fits.py" />
    <source>{mean} min {side} (80%: {low:+d} to {high:+d} min)</source>
-   <translation type="unfinished" />
+   <translation>{mean} min {side} (80 %: {low:+d} a {high:+d} min)</translation>
   </message>
   <message>
    <location filename="planner/ui/offset_fits.py" />
    <source>height plus {height} (80%: {low} to {high})</source>
-   <translation type="unfinished" />
+   <translation>altura más {height} (80 %: {low} a {high})</translation>
   </message>
   <message>
    <location filename="planner/ui/offset_fits.py" />
-   <source>{kind} water: {minutes}; {height} (from {count} seen).</source>
+   <source>{kind}: {minutes}; {height} (from {count} seen).</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/offset_fits.py" />
    <source>height times {mean:.2f} (80%: {low:.2f} to {high:.2f})</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/offset_fits.py" />
-   <source>High</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/offset_fits.py" />
-   <source>Low</source>
-   <translation type="unfinished" />
+   <translation>altura por {mean:.2f} (80 %: {low:.2f} a {high:.2f})</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Later than there, minutes</source>
-   <translation type="unfinished" />
+   <translation>Minutos más tarde que allí</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Height there times</source>
-   <translation type="unfinished" />
+   <translation>Altura de allí por</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>then plus</source>
-   <translation type="unfinished" />
+   <translation>y luego más</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Reference place</source>
-   <translation type="unfinished" />
+   <translation>Lugar de referencia</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>One diff&amp;erence for every tide</source>
-   <translation type="unfinished" />
+   <translation>Una misma difer&amp;encia para toda marea</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>By time of day and hei&amp;ght (interpolated)</source>
-   <translation type="unfinished" />
+   <translation>Por &amp;hora del día y altura (interpoladas)</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>&amp;Reference place</source>
-   <translation type="unfinished" />
+   <translation>Lugar de &amp;referencia</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Waters seen</source>
-   <translation type="unfinished" />
+   <translation>Mareas vistas</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Fit offsets to these</source>
-   <translation type="unfinished" />
+   <translation>Ajustar las diferencias</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Take these offsets</source>
-   <translation type="unfinished" />
+   <translation>Usar estas diferencias</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Leave them</source>
-   <translation type="unfinished" />
+   <translation>Dejarlas</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Keep the offsets that are there</source>
-   <translation type="unfinished" />
+   <translation>Conservar las diferencias que hay</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Three or more of each kind: times on the clock here, such as 2026-07-04 06:12, heights in {unit} above the datum of this place. They are kept for the check, too.</source>
-   <translation type="unfinished" />
+   <translation>Tres o más de cada clase: horas en el reloj de aquí, como 2026-07-04 06:12, alturas en {unit} sobre el cero de referencia de este lugar; "high" es pleamar y "low", bajamar. Se guardan también para la comprobación.</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Keeping the waters</source>
-   <translation type="unfinished" />
+   <translation>Guardando las mareas</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Fitting the offsets</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/offsets_form.py" />
-   <source>Height</source>
-   <translation type="unfinished" />
+   <translation>Ajustando las diferencias</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>high or low</source>
-   <translation type="unfinished" />
+   <translation>high o low</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Or fit them to waters you saw here</source>
-   <translation type="unfinished" />
+   <translation>O ajústelas a las mareas que vio aquí</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
-   <source>{kind} water</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/offsets_form.py" />
-   <source>{kind} water: {words}</source>
+   <source>choose a place</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Taken over. Nothing is saved yet.</source>
-   <translation type="unfinished" />
+   <translation>Copiadas. Todavía no se ha guardado nada.</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>Choose the reference place first.</source>
-   <translation type="unfinished" />
+   <translation>Elija primero el lugar de referencia.</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>{constituents} understood. Columns of numbers: </source>
-   <translation type="unfinished" />
+   <translation>Leído: {constituents}. Columnas de números: </translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Read so, the water would move through about {metres:.1f} m ({feet:.1f} ft) from low to high at large springs. If the water there does not, choose another unit.</source>
+   <translation>Leído así, el agua se movería alrededor de {metres:.1f} m ({feet:.1f} ft) de baja a alta en mareas vivas grandes. Si allí el agua no lo hace, elija otra unidad.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/paste_form.py" />
+   <source>centimetres</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Paste the table: names, amplitudes and phase lags, in whatever order they come.</source>
-   <translation type="unfinished" />
+   <translation>Pegue la tabla: nombres, amplitudes y desfases, en el orden en que vengan.</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>No constants understood. A line needs a name, an amplitude and a phase lag.</source>
-   <translation type="unfinished" />
+   <translation>No se reconoce ninguna constante. Una línea necesita un nombre, una amplitud y un desfase.</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>{n_found} constituents taken over{changed}. Nothing is saved yet.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/paste_form.py" />
-   <source>constituent</source>
-   <translation type="unfinished" />
+   <translation>{n_found} constituyentes copiados{changed}. Todavía no se ha guardado nada.</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>constituents</source>
-   <translation type="unfinished" />
+   <translation>constituyentes</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Table of constants from an agency's page</source>
-   <translation type="unfinished" />
+   <translation>Tabla de constantes de la página de un servicio hidrográfico</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Name   Amplitude   Phase
 M2     3.49        10.8
 K1     2.74        276.8</source>
-   <translation type="unfinished" />
+   <translation>Nombre Amplitud    Fase
+M2     3.49        10.8
+K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>choose: the page does not say</source>
-   <translation type="unfinished" />
+   <translation>elija: la página no lo dice</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Amplitudes on the &amp;page are in</source>
-   <translation type="unfinished" />
+   <translation>Las amplitudes de la &amp;página están en</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Phase &amp;lags are on the clock</source>
-   <translation type="unfinished" />
+   <translation>Los desfa&amp;ses están en el reloj de</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>What was understood</source>
-   <translation type="unfinished" />
+   <translation>Lo que se entendió</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Take these constants</source>
-   <translation type="unfinished" />
+   <translation>Usar estas constantes</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Leave it</source>
-   <translation type="unfinished" />
+   <translation>Dejarlo</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Keep the constants that are there</source>
-   <translation type="unfinished" />
+   <translation>Conservar las constantes que hay</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/paste_form.py" />
+   <source>Amplitude, {unit}</source>
+   <translation>Amplitud, {unit}</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Amplitude</source>
-   <translation type="unfinished" />
+   <translation>Amplitud</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>, amplitudes turned from {page} into {place}</source>
-   <translation type="unfinished" />
+   <translation>, amplitudes pasadas de {page} a {place}</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Constituent</source>
-   <translation type="unfinished" />
+   <translation>Constituyente</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Phase lag, °</source>
-   <translation type="unfinished" />
+   <translation>Desfase, °</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Paste constants from an agency's page</source>
-   <translation type="unfinished" />
+   <translation>Pegar constantes de la página de un servicio hidrográfico</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Lags called G or Greenwich are on UTC; lags called local or kappa prime on the station's standard time. A wrong clock moves every tide by hours.</source>
-   <translation type="unfinished" />
+   <translation>Los desfases llamados G o Greenwich están en UTC; los llamados local o kappa prima (kappa prime), en la hora estándar de la estación. Un reloj equivocado mueve todas las mareas varias horas.</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>and {n_left_out} more lines</source>
-   <translation type="unfinished" />
+   <translation>y {n_left_out} líneas más</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>⚠ Left out: {some}.</source>
-   <translation type="unfinished" />
+   <translation>⚠ Omitido: {some}.</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>Choose the unit of the amplitudes first: the page does not say it</source>
-   <translation type="unfinished" />
+   <translation>Elija primero la unidad de las amplitudes: la página no la dice</translation>
   </message>
   <message>
    <location filename="planner/ui/picture.py" />
    <source>{out}: the picture could not be written; name a .png file in a folder that exists and can be written to</source>
-   <translation type="unfinished" />
+   <translation>{out}: no se pudo escribir la imagen; indique un archivo .png en una carpeta que exista y en la que se pueda escribir</translation>
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>Water of the coming month</source>
-   <translation type="unfinished" />
+   <translation>El agua del mes que viene</translation>
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>water above {datum}, {length}</source>
-   <translation type="unfinished" />
+   <translation>agua sobre {datum}, {length}</translation>
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>{turns} high and low waters in {days} days, from {lowest} to {highest}; the table lists them</source>
-   <translation type="unfinished" />
+   <translation>{turns} pleamares y bajamares en {days} días, de {lowest} a {highest}; la tabla las enumera</translation>
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>{day_clock} {zone}: about {height}</source>
-   <translation type="unfinished" />
+   <translation>{day_clock} {zone}: alrededor de {height}</translation>
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>Spots against the year's water</source>
-   <translation type="unfinished" />
+   <translation>Los puestos frente al agua del año</translation>
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>height above {datum}, {length}</source>
-   <translation type="unfinished" />
+   <translation>altura sobre {datum}, {length}</translation>
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>The table tells each spot's depth and hours bare in a year</source>
-   <translation type="unfinished" />
+   <translation>La tabla dice de cada puesto la profundidad y las horas sin cubrir al año</translation>
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>ramp works above this</source>
+   <translation>la rampa sirve sobre esto</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_charts.py" />
+   <source>covered</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>bare {bare} a year</source>
-   <translation type="unfinished" />
+   <translation>sin cubrir {bare} al año</translation>
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>highest water</source>
-   <translation type="unfinished" />
+   <translation>agua más alta</translation>
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>lowest water</source>
+   <translation>agua más baja</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_charts.py" />
+   <source>ramp</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/place_editor.py" />
+   <source>layout</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>What to edit</source>
-   <translation type="unfinished" />
+   <translation>Qué editar</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Spots and ramp</source>
-   <translation type="unfinished" />
+   <translation>Puestos y rampa</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Temperature</source>
-   <translation type="unfinished" />
+   <translation>Temperatura</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Rules</source>
-   <translation type="unfinished" />
+   <translation>Normas</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Free days</source>
-   <translation type="unfinished" />
+   <translation>Días libres</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Save the place (Ctrl+S)</source>
-   <translation type="unfinished" />
+   <translation>Guardar el lugar (Ctrl+S)</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Back to the place</source>
-   <translation type="unfinished" />
+   <translation>Volver al lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>What is not saved is kept as a draft</source>
-   <translation type="unfinished" />
+   <translation>Lo que no está guardado se conserva como borrador</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Start from the saved file</source>
-   <translation type="unfinished" />
+   <translation>Partir del archivo guardado</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Reading the place</source>
-   <translation type="unfinished" />
+   <translation>Leyendo el lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Working out the water</source>
-   <translation type="unfinished" />
+   <translation>Calculando el agua</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Saving the place</source>
-   <translation type="unfinished" />
+   <translation>Guardando el lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Saved again: {name}.</source>
-   <translation type="unfinished" />
+   <translation>Guardado otra vez: {name}.</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>the edit</source>
-   <translation type="unfinished" />
+   <translation>la edición</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>An edit of this place was not saved. It is shown below as you left it.</source>
+   <translation>Una edición de este lugar no se guardó. Se muestra abajo tal como usted la dejó.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_editor.py" />
+   <source>Saved: {name}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Put right what is marked first: nothing is saved while there are problems</source>
+   <translation>Corrija primero lo que está marcado: no se guarda nada mientras haya problemas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_editor.py" />
+   <source>Undone: {name}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>the edit of {name}</source>
-   <translation type="unfinished" />
+   <translation>la edición de {name}</translation>
   </message>
   <message>
    <location filename="planner/ui/place_list.py" />
    <source>A published station</source>
-   <translation type="unfinished" />
+   <translation>Una estación publicada</translation>
   </message>
   <message>
    <location filename="planner/ui/place_list.py" />
    <source>Your place</source>
-   <translation type="unfinished" />
+   <translation>Su lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/place_list.py" />
    <source>Search places</source>
-   <translation type="unfinished" />
+   <translation>Buscar lugares</translation>
   </message>
   <message>
    <location filename="planner/ui/place_list.py" />
    <source>Places</source>
-   <translation type="unfinished" />
+   <translation>Lugares</translation>
   </message>
   <message>
    <location filename="planner/ui/place_list.py" />
    <source>Your places</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/place_list.py" />
-   <source>none yet</source>
-   <translation type="unfinished" />
+   <translation>Sus lugares</translation>
   </message>
   <message>
    <location filename="planner/ui/place_list.py" />
    <source>Samples</source>
-   <translation type="unfinished" />
+   <translation>Ejemplos</translation>
   </message>
   <message>
    <location filename="planner/ui/place_list.py" />
    <source>An invented sample</source>
-   <translation type="unfinished" />
+   <translation>Un ejemplo inventado</translation>
   </message>
   <message>
    <location filename="planner/ui/place_list.py" />
    <source>Your place, marked as invented</source>
-   <translation type="unfinished" />
+   <translation>Su lugar, marcado como inventado</translation>
   </message>
   <message>
    <location filename="planner/ui/place_list.py" />
    <source>Elsewhere</source>
-   <translation type="unfinished" />
+   <translation>En otra parte</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>The coming {month_days} days on the clock of {zone}. Point at the curve to read it; drag along it, and zoom with Ctrl and the wheel.</source>
-   <translation type="unfinished" />
+   <translation>Los próximos {month_days} días en el reloj de {zone}. Apunte a la curva para leerla; arrastre para recorrerla, y acerque o aleje con Ctrl y la rueda.</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>What is known of the place</source>
-   <translation type="unfinished" />
+   <translation>Lo que se sabe del lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_panel.py" />
+   <source>Any dates</source>
+   <translation>Cualquier día</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>Facts and water of the place</source>
-   <translation type="unfinished" />
+   <translation>Datos y agua del lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>Tidal constituents</source>
-   <translation type="unfinished" />
+   <translation>Constituyentes de la marea</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>Rules and closures</source>
-   <translation type="unfinished" />
+   <translation>Normas y vedas</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>No spots entered in the place file yet. </source>
-   <translation type="unfinished" />
+   <translation>Todavía no hay puestos en el archivo de lugar. </translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>Spots</source>
-   <translation type="unfinished" />
+   <translation>Puestos</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>Constants</source>
-   <translation type="unfinished" />
+   <translation>Constantes</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>High and low waters of the coming month</source>
-   <translation type="unfinished" />
+   <translation>Pleamares y bajamares del mes que viene</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>Each box is a trap on its ground. The band is what the coming year's astronomical tide reaches; wind and pressure go beyond it. Drag the picture sideways when there are more.</source>
-   <translation type="unfinished" />
+   <translation>Cada caja es una nasa en su fondo. La banda es lo que alcanza la marea astronómica del año que viene; el viento y la presión llevan el agua más allá. Arrastre la imagen de lado cuando haya más.</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>The constants of the reference place, {name}.</source>
-   <translation type="unfinished" />
+   <translation>Las constantes del lugar de referencia, {name}.</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
    <source>Amplitudes and phase lags as the place file gives them, largest first.</source>
+   <translation>Amplitudes y desfases como los da el archivo de lugar, de mayor a menor.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_sections.py" />
+   <source>Depth, {unit}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>Trap height, {unit}</source>
+   <translation>Altura de nasa, {unit}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_sections.py" />
+   <source>Latitude, °</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/place_sections.py" />
+   <source>Longitude, °</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>2026: when the agency issued them</source>
-   <translation type="unfinished" />
+   <translation>2026: cuándo las publicó el servicio</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>La&amp;titude, degrees</source>
-   <translation type="unfinished" />
+   <translation>La&amp;titud, grados</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>&amp;Heights of this place in</source>
-   <translation type="unfinished" />
+   <translation>&amp;Alturas de este lugar en</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>&amp;Datum (what zero means)</source>
-   <translation type="unfinished" />
+   <translation>&amp;Cero de referencia (dónde está el cero)</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>So&amp;urce of the water</source>
-   <translation type="unfinished" />
+   <translation>F&amp;uente del agua</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>State of the &amp;constants</source>
+   <translation>&amp;Estado de las constantes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_sections.py" />
+   <source>Add a spot</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>empty: launching never waits for water</source>
-   <translation type="unfinished" />
+   <translation>vacío: para botar nunca se espera al agua</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>&amp;Ramp works down to a water level of</source>
-   <translation type="unfinished" />
+   <translation>La &amp;rampa sirve desde un nivel del agua de</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>Charted depths in {unit} below the datum; a bank that dries has a negative one. Crab traps stand about 0.3 to 0.6 m (1 to 2 ft) high (common practice). Positions in degrees, north and east positive, are only for the waypoints; they may stay empty.</source>
-   <translation type="unfinished" />
+   <translation>Sondas en {unit} bajo el cero de referencia; un bajo que queda en seco la tiene negativa. Las nasas de cangrejo suelen medir de 0,3 a 0,6 m (1 a 2 ft) de alto (práctica común). Las posiciones, en grados, positivas al norte y al este, son solo para los puntos GPX; pueden quedar vacías.</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>All heights of the place are in this one unit: mean level, amplitudes, depths, ramp. Changing it here changes what the numbers mean, not the numbers.</source>
-   <translation type="unfinished" />
+   <translation>Todas las alturas del lugar están en esta única unidad: nivel medio, amplitudes, profundidades, rampa. Si la cambia aquí, cambia lo que significan los números, no los números.</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>Water temperature in {name}, degrees Celsius</source>
-   <translation type="unfinished" />
+   <translation>Temperatura del agua en {name}, grados Celsius</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>Water temperature, °C</source>
-   <translation type="unfinished" />
+   <translation>Temperatura del agua, °C</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>Monthly means of the water in degrees Celsius: all twelve, or none. Without them the forecast goes by a typical year and is less sure.</source>
-   <translation type="unfinished" />
+   <translation>Medias mensuales del agua en grados Celsius: las doce, o ninguna. Sin ellas el pronóstico se guía por un año típico y es menos seguro.</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>New place</source>
-   <translation type="unfinished" />
+   <translation>Lugar nuevo</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Write the file of a new place to fill in</source>
-   <translation type="unfinished" />
+   <translation>Escribir el archivo de un lugar nuevo para rellenarlo</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Open place file…</source>
-   <translation type="unfinished" />
+   <translation>Abrir archivo de lugar…</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Open a place file from anywhere</source>
-   <translation type="unfinished" />
+   <translation>Abrir un archivo de lugar de cualquier carpeta</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Show the folder</source>
-   <translation type="unfinished" />
+   <translation>Ver carpeta</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Show your own place files</source>
-   <translation type="unfinished" />
+   <translation>Mostrar los archivos de sus propios lugares</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Open this place</source>
-   <translation type="unfinished" />
+   <translation>Abrir este lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Show this place in every view</source>
-   <translation type="unfinished" />
+   <translation>Mostrar este lugar en todas las vistas</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Copy to my places</source>
-   <translation type="unfinished" />
+   <translation>Copiar a mis lugares</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Put a copy among your own places</source>
-   <translation type="unfinished" />
+   <translation>Poner una copia entre sus propios lugares</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Edit</source>
-   <translation type="unfinished" />
+   <translation>Editar</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Change name, water, spots and more here</source>
-   <translation type="unfinished" />
+   <translation>Cambiar aquí el nombre, el agua, los puestos y más</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Edit the file</source>
-   <translation type="unfinished" />
+   <translation>Editar el archivo</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Open the place file in your text editor</source>
-   <translation type="unfinished" />
+   <translation>Abrir el archivo de lugar en su editor de texto</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Read again</source>
-   <translation type="unfinished" />
+   <translation>Leer otra vez</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Read the place file anew</source>
-   <translation type="unfinished" />
+   <translation>Leer de nuevo el archivo de lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Problems of the place file</source>
-   <translation type="unfinished" />
+   <translation>Problemas del archivo de lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>This place cannot be used yet</source>
-   <translation type="unfinished" />
+   <translation>Este lugar todavía no se puede usar</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Reading the place book</source>
-   <translation type="unfinished" />
+   <translation>Leyendo el libro de lugares</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Working out the water there</source>
-   <translation type="unfinished" />
+   <translation>Calculando el agua de allí</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Copying the place</source>
-   <translation type="unfinished" />
+   <translation>Copiando el lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Open a place file</source>
-   <translation type="unfinished" />
+   <translation>Abrir un archivo de lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Choose a place on the left to see its water, its spots and its rules.</source>
-   <translation type="unfinished" />
+   <translation>Elija un lugar a la izquierda para ver su agua, sus puestos y sus normas.</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Place book</source>
-   <translation type="unfinished" />
+   <translation>Libro de lugares</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Where</source>
-   <translation type="unfinished" />
+   <translation>Dónde</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Found</source>
-   <translation type="unfinished" />
+   <translation>Hallado</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>What is wrong</source>
-   <translation type="unfinished" />
+   <translation>Qué está mal</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>What to do</source>
-   <translation type="unfinished" />
+   <translation>Qué hacer</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Every problem of the file is listed. Put them right, then read it again.</source>
-   <translation type="unfinished" />
+   <translation>Están todos los problemas del archivo. Corríjalos y después léalo otra vez.</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>⚠ {problems} in {name}</source>
-   <translation type="unfinished" />
+   <translation>⚠ {problems} en {name}</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>Open in every view now</source>
-   <translation type="unfinished" />
+   <translation>Abierto ahora en todas las vistas</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
    <source>This is your copy: change what you like. The sample stays as it was.</source>
-   <translation type="unfinished" />
+   <translation>Esta es su copia: cambie lo que quiera. El ejemplo quedó como estaba.</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>mean of each day's lowest water</source>
-   <translation type="unfinished" />
+   <translation>media de la bajamar más baja de cada día</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>mean low water</source>
-   <translation type="unfinished" />
+   <translation>bajamar media</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>lowest astronomical tide</source>
-   <translation type="unfinished" />
+   <translation>bajamar astronómica más baja</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>mean sea level</source>
-   <translation type="unfinished" />
+   <translation>nivel medio del mar</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>mean high water</source>
-   <translation type="unfinished" />
+   <translation>pleamar media</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>mean of each day's highest water</source>
-   <translation type="unfinished" />
+   <translation>media de la pleamar más alta de cada día</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{latitude_deg:.3f}° {north}, {longitude_deg:.3f}° {east}</source>
-   <translation type="unfinished" />
+   <translation>{latitude_deg:.3f}° {north}, {longitude_deg:.3f}° {east}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{key} ({tzname} on {day}, {from_utc})</source>
-   <translation type="unfinished" />
+   <translation>{key} ({tzname} el {day}, {from_utc})</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{rule}. The rule “{other}” would change a level by at most {shown}</source>
-   <translation type="unfinished" />
+   <translation>{rule}. La regla «{other}» cambiaría un nivel en {shown} como mucho</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{constituents}, phase lags on {reference}</source>
-   <translation type="unfinished" />
+   <translation>{constituents}, desfases en {reference}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{name}, by its time of day and height: high water {high}, low water {low}</source>
-   <translation type="unfinished" />
+   <translation>{name}, según su hora del día y su altura: pleamar {high}, bajamar {low}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>not given</source>
-   <translation type="unfinished" />
+   <translation>no indicado</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{minutes} min earlier</source>
-   <translation type="unfinished" />
+   <translation>{minutes} min antes</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{bare}; ground dry {dry}</source>
+   <translation>{bare}; fondo en seco {dry}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places_text.py" />
+   <source>{hours:,.0f} h</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>The ramp works down to {height}</source>
-   <translation type="unfinished" />
+   <translation>La rampa sirve con agua de {height} o más</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{where}: too low for about {hours} of the coming year.</source>
-   <translation type="unfinished" />
+   <translation>{where}: agua demasiado baja durante {hours}, más o menos, del año que viene.</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>yearly: held at their mid-year values, as agency tables do</source>
-   <translation type="unfinished" />
+   <translation>anuales: fijos en su valor de mitad de año, como en las tablas oficiales</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>continuous: worked out anew for every instant</source>
-   <translation type="unfinished" />
+   <translation>continuos: calculados de nuevo para cada instante</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>continuous</source>
-   <translation type="unfinished" />
+   <translation>continuos</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>yearly</source>
-   <translation type="unfinished" />
+   <translation>anuales</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{apart:.0f} cm</source>
-   <translation type="unfinished" />
+   <translation>{apart:.0f} cm</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{apart:.1f} ft</source>
-   <translation type="unfinished" />
+   <translation>{apart:.1f} ft</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{moved}. Only high and low waters are known; the curve between them is drawn</source>
-   <translation type="unfinished" />
+   <translation>{moved}. Solo se conocen las pleamares y bajamares; la curva entre ellas es dibujada</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{name}: high water {high}, low water {low}</source>
-   <translation type="unfinished" />
+   <translation>{name}: pleamar {high}, bajamar {low}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{constants_state}. Agencies renew constants: compare now and then</source>
-   <translation type="unfinished" />
+   <translation>{constants_state}. Los servicios hidrográficos renuevan las constantes: compárelas de vez en cuando</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>at the same time</source>
-   <translation type="unfinished" />
+   <translation>a la misma hora</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{minutes} min later</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/places_text.py" />
-   <source>Amplitude, {unit}</source>
-   <translation type="unfinished" />
+   <translation>{minutes} min después</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Period</source>
+   <translation>Período</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places_text.py" />
+   <source>constant</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{hours:.2f} h</source>
-   <translation type="unfinished" />
+   <translation>{hours:.2f} h</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{hours:.1f} days</source>
+   <translation>{hours:.1f} días</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places_text.py" />
+   <source>Trap, {unit}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Over the trap at lowest</source>
-   <translation type="unfinished" />
+   <translation>Mínimo sobre la nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Bare in a year</source>
-   <translation type="unfinished" />
+   <translation>Sin cubrir al año</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>never</source>
-   <translation type="unfinished" />
+   <translation>nunca</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
-   <source>{value:,.0f} h</source>
+   <source>under 1 h</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>No ramp level entered: launching never waits for water in the plans.</source>
-   <translation type="unfinished" />
+   <translation>No hay nivel de rampa anotado: en los planes, para botar nunca se espera al agua.</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{where}: always, in the coming year's astronomical tide.</source>
-   <translation type="unfinished" />
+   <translation>{where}: siempre, con la marea astronómica del año que viene.</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>on {first}</source>
-   <translation type="unfinished" />
+   <translation>el {first}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>from {first} to {last}</source>
-   <translation type="unfinished" />
+   <translation>del {first} al {last}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source> every year</source>
-   <translation type="unfinished" />
+   <translation> todos los años</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>on {days} {span}{every}</source>
-   <translation type="unfinished" />
+   <translation>{days} {span}{every}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Position</source>
-   <translation type="unfinished" />
+   <translation>Posición</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Clock</source>
-   <translation type="unfinished" />
+   <translation>Reloj</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Heights count from</source>
-   <translation type="unfinished" />
+   <translation>Alturas desde</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Water comes from</source>
-   <translation type="unfinished" />
+   <translation>El agua viene de</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Source</source>
-   <translation type="unfinished" />
+   <translation>Fuente</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>State of the constants</source>
-   <translation type="unfinished" />
+   <translation>Estado de las constantes</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Node factors</source>
-   <translation type="unfinished" />
+   <translation>Factores nodales</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Tide</source>
-   <translation type="unfinished" />
+   <translation>Marea</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{tide_type} (form number {form_number:.2f})</source>
-   <translation type="unfinished" />
+   <translation>{tide_type} (número de forma {form_number:.2f})</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Range</source>
-   <translation type="unfinished" />
+   <translation>Carrera</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{mean} on average, springs {springs}, neaps {neaps}</source>
-   <translation type="unfinished" />
+   <translation>{mean} de media, mareas vivas {springs}, mareas muertas {neaps}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Highest and lowest</source>
-   <translation type="unfinished" />
+   <translation>Máximo y mínimo</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{highest} and {lowest} in the 19 years from {first_year}</source>
-   <translation type="unfinished" />
+   <translation>{highest} y {lowest} en los 19 años desde {first_year}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{metres_to:.3f}</source>
-   <translation type="unfinished" />
+   <translation>{metres_to:.3f}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{phase_lag_deg:.1f}</source>
-   <translation type="unfinished" />
+   <translation>{phase_lag_deg:.1f}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>No date entered for when you checked the rules here.</source>
-   <translation type="unfinished" />
+   <translation>No hay fecha de cuándo comprobó usted las normas de aquí.</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Rules last checked {day} {year}, {ago}{where}.</source>
-   <translation type="unfinished" />
+   <translation>Normas comprobadas por última vez el {day} {year}, {ago}{where}.</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>A soak of at most {max_soak_h:g} h.</source>
-   <translation type="unfinished" />
+   <translation>Tiempo en el agua de {max_soak_h:g} h como máximo.</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Closed {closure}: {reason}.</source>
-   <translation type="unfinished" />
+   <translation>Veda {closure}: {reason}.</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>on {days}</source>
+   <translation>{days}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places_text.py" />
+   <source>always</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>the water never turns here</source>
-   <translation type="unfinished" />
+   <translation>aquí no hay pleamares ni bajamares</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
-   <source>{hours:.2g}</source>
+   <source> to </source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>Why this plan, and what to mind</source>
-   <translation type="unfinished" />
+   <translation>Por qué este plan, y qué tener en cuenta</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>Load up for this plan</source>
-   <translation type="unfinished" />
+   <translation>Preparar esta salida</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>Open the checklist and the trip sheet for the chosen plan</source>
-   <translation type="unfinished" />
+   <translation>Abrir la lista de comprobación y la hoja de la salida del plan elegido</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>Log this trip</source>
-   <translation type="unfinished" />
+   <translation>Anotar esta salida</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>Open the trip's rows in Log hauls, with the plan's times and traps</source>
+   <translation>Abrir las filas de la salida en Anotar recogidas, con las horas y las nasas del plan</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/plan_panel.py" />
+   <source>Com&amp;pare…</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>See this plan and another side by side  (Alt+P)</source>
+   <translation>Ver este plan y otro lado a lado  (Alt+P)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/plan_panel.py" />
+   <source>Chosen: {plan_name}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source> (any time to {clock})</source>
-   <translation type="unfinished" />
+   <translation> (a cualquier hora hasta las {clock})</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>Set {begin}, haul {day_clock} {zone}; soak {soak}</source>
+   <translation>Calar {begin}, recoger {day_clock} {zone}; en el agua {soak}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/plan_panel.py" />
+   <source>When</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/plan_panel.py" />
+   <source>The soak</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>Pick a plan to see its water, its light and its reasons.</source>
-   <translation type="unfinished" />
+   <translation>Elija un plan para ver su agua, su luz y sus razones.</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>its set</source>
-   <translation type="unfinished" />
+   <translation>su calada</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>its haul</source>
-   <translation type="unfinished" />
+   <translation>su recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>set and haul together</source>
-   <translation type="unfinished" />
+   <translation>la calada y la recogida juntas</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>Moving {held}: ← → by a quarter hour, with Shift by a day; Enter keeps it, Escape takes it back.</source>
-   <translation type="unfinished" />
+   <translation>Moviendo {held}: ← → de cuarto en cuarto de hora, con Mayús de día en día; Intro lo fija, Escape lo deshace.</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>Move a plan: drag it or one of its ends on the strip, or press S (set), H (haul) or M (both) there and then ← →.</source>
-   <translation type="unfinished" />
+   <translation>Para mover un plan, arrástrelo a él o uno de sus extremos en la franja, o pulse allí S (calada), H (recogida) o M (ambas) y después ← →.</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>Your own: set {set_at}, haul {haul_at}</source>
-   <translation type="unfinished" />
+   <translation>El suyo: calar {set_at}, recoger {haul_at}</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>{count} full keepers</source>
-   <translation type="unfinished" />
+   <translation>{count} llenos de talla</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>light crabs {light}</source>
-   <translation type="unfinished" />
+   <translation>cangrejos vacíos: {light}</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>No plan ranks above this one; the range of its keepers says how sure that is.</source>
-   <translation type="unfinished" />
+   <translation>Ningún plan está por encima de este; el margen de sus cangrejos de talla dice cuán seguro es.</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>least cover {height}</source>
-   <translation type="unfinished" />
+   <translation>mínimo de agua encima {height}</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>No set and no haul: {reasons}</source>
-   <translation type="unfinished" />
+   <translation>Ni calada ni recogida: {reasons}</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source> Not free: {reason}</source>
-   <translation type="unfinished" />
+   <translation> No está libre: {reason}</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>{fewer} fewer than plan 1</source>
-   <translation type="unfinished" />
+   <translation>{fewer} menos que el plan 1</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_words.py" />
    <source>as many as plan 1</source>
-   <translation type="unfinished" />
+   <translation>tantos como el plan 1</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>{count:,}</source>
-   <translation type="unfinished" />
+   <translation>{count:,}</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Rank by expected full keepers; ↑ and ↓: places gained and lost by the last wish</source>
-   <translation type="unfinished" />
+   <translation>Orden por llenos de talla esperados; ↑ y ↓: posiciones ganadas y perdidas con el último deseo</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>When the first trap goes in</source>
-   <translation type="unfinished" />
+   <translation>Cuándo entra al agua la primera nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>When hauling begins</source>
-   <translation type="unfinished" />
+   <translation>Cuándo empieza la recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Expected, with the range that holds 8 times in 10</source>
-   <translation type="unfinished" />
+   <translation>Lo esperado, con el margen que se cumple 8 de cada 10 veces</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Share of crabs that will be light</source>
-   <translation type="unfinished" />
+   <translation>Proporción de cangrejos que estarán vacíos</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Cover</source>
-   <translation type="unfinished" />
+   <translation>Encima</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Least water over the top of any trap</source>
+   <translation>El mínimo de agua sobre lo alto de cualquier nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>Water at the haul</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
-   <source>Haul on water that is</source>
+   <source>Time of the haul</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
-   <source>and haul</source>
+   <source>most keepers</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>short soak</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>long drive</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>both of these</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>{count:.1f} million</source>
-   <translation type="unfinished" />
+   <translation>{count:.1f} millones</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>&lt; 1 in 50</source>
+   <translation>&lt; 1 de 50</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Ranked plans, the next 12 weeks</source>
-   <translation type="unfinished" />
+   <translation>Planes ordenados, las próximas 12 semanas</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Ranked plans</source>
+   <translation>Planes ordenados</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>What plans are ranked for</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>Short soak: ranked as if each day of soak took a fifth of the keepers.
+Long drive: ranked by keepers a drive, two where the haul is on another day.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Left out, in pairs of quarter hours: {left}.</source>
-   <translation type="unfinished" />
+   <translation>Descartados, en pares de cuartos de hora: {left}.</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Nothing keeps every limit. {words} Limits are set in the place file.</source>
+   <translation>Nada cumple todos los límites. {words} Los límites se fijan en el archivo de lugar.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>any water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>rising water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>falling water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>turning water</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>any time</source>
+   <translation>cuando sea</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>early</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>late</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>{mean:.0f} ({low:.0f}-{high:.0f})</source>
+   <translation>{mean:.0f} ({low:.0f}-{high:.0f})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>Haul on</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Decides between plans that promise the same catch</source>
+   <translation>Decide entre planes que prometen la misma captura</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/plans_panel.py" />
+   <source>for</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>No plans are worked out yet.</source>
-   <translation type="unfinished" />
+   <translation>Todavía no hay planes calculados.</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
-   <source>fewer than 1 in</source>
+   <source>own</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>{n_constants} constituents and the mean level taken over from {name}; their lags are on UTC. The datum is now the zero of that record. Nothing is saved yet.</source>
-   <translation type="unfinished" />
+   <translation>{n_constants} constituyentes y el nivel medio copiados de {name}; sus desfases están en UTC. El cero de referencia es ahora el cero de ese registro. Todavía no se ha guardado nada.</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Heights in the &amp;file are in</source>
-   <translation type="unfinished" />
+   <translation>Las alturas del archi&amp;vo están en</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Times &amp;without an offset are on</source>
-   <translation type="unfinished" />
+   <translation>Las horas &amp;sin diferencia horaria están en</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Choose the file…</source>
-   <translation type="unfinished" />
+   <translation>Elegir archivo…</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>A table of observed levels, CSV</source>
-   <translation type="unfinished" />
+   <translation>Una tabla de niveles observados, CSV</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Constants found in the record</source>
-   <translation type="unfinished" />
+   <translation>Constantes halladas en el registro del mareógrafo</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Observed levels</source>
-   <translation type="unfinished" />
+   <translation>Niveles observados</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Tables (*.csv *.txt)</source>
-   <translation type="unfinished" />
+   <translation>Tablas (*.csv *.txt)</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Give the latitude of the place first, on the tab Place: the fit needs it.</source>
-   <translation type="unfinished" />
+   <translation>Escriba primero la latitud del lugar, en la pestaña Lugar: el ajuste la necesita.</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Fitting the tide in the record</source>
-   <translation type="unfinished" />
+   <translation>Ajustando la marea al registro del mareógrafo</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Use</source>
-   <translation type="unfinished" />
+   <translation>Usar</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Fit constants to a gauge's record</source>
-   <translation type="unfinished" />
+   <translation>Ajustar constantes al registro de un mareógrafo</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>A CSV file with the header time,height: levels every hour or every six minutes, 15 days at least, best a whole year. Gaps may stay empty.</source>
-   <translation type="unfinished" />
+   <translation>Un archivo CSV con el encabezado time,height: niveles cada hora o cada seis minutos, al menos 15 días, mejor un año entero. Los huecos pueden quedar vacíos.</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>the clock of {zone}, with its summer time</source>
-   <translation type="unfinished" />
+   <translation>el reloj de {zone}, con su horario de verano</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>and {n_lines} more lines like these</source>
+   <translation>y {n_lines} líneas más como estas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/record_form.py" />
+   <source>Amplitude, {place_unit}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Fitting the tide in {name}…</source>
-   <translation type="unfinished" />
+   <translation>Ajustando la marea de {name}…</translation>
   </message>
   <message>
    <location filename="planner/ui/record_panel.py" />
    <source>Forecast against outcome</source>
-   <translation type="unfinished" />
+   <translation>Pronóstico frente a resultado</translation>
   </message>
   <message>
    <location filename="planner/ui/record_panel.py" />
    <source>light crabs of 100, as forecast</source>
-   <translation type="unfinished" />
+   <translation>cangrejos vacíos de cada 100, según el pronóstico</translation>
   </message>
   <message>
    <location filename="planner/ui/record_panel.py" />
    <source>as they came</source>
-   <translation type="unfinished" />
+   <translation>según resultó</translation>
   </message>
   <message>
    <location filename="planner/ui/record_panel.py" />
    <source>{n_trips} past trips{words}; the tables list them</source>
-   <translation type="unfinished" />
+   <translation>{n_trips} salidas pasadas{words}; las tablas las enumeran</translation>
   </message>
   <message>
    <location filename="planner/ui/record_panel.py" />
    <source>Scores of the forecasts</source>
-   <translation type="unfinished" />
+   <translation>Puntuación de los pronósticos</translation>
   </message>
   <message>
    <location filename="planner/ui/record_panel.py" />
    <source>Trips of like forecasts together</source>
-   <translation type="unfinished" />
+   <translation>Salidas de pronóstico parecido, juntas</translation>
   </message>
   <message>
    <location filename="planner/ui/record_panel.py" />
    <source>Both scores are means over judged crabs; smaller is better. Each past trip was forecast from earlier trips only.</source>
-   <translation type="unfinished" />
+   <translation>Las dos puntuaciones son medias sobre los cangrejos examinados; menos es mejor. Cada salida pasada se pronosticó solo a partir de salidas anteriores.</translation>
   </message>
   <message>
    <location filename="planner/ui/record_panel.py" />
    <source>Past forecasts</source>
-   <translation type="unfinished" />
+   <translation>Pronósticos pasados</translation>
   </message>
   <message>
    <location filename="planner/ui/record_panel.py" />
    <source>On the dashed line forecast and outcome are equal. Discs: trips, larger with more crabs judged, and the forecast's 80% interval. Squares: trips of like forecasts together, and the 80% interval of what came; forecasts can be relied on where those reach the dashed line.</source>
-   <translation type="unfinished" />
+   <translation>En la línea de trazos, pronóstico y resultado son iguales. Discos: salidas, mayores cuantos más cangrejos examinados, y el intervalo del 80 % del pronóstico. Cuadrados: salidas de pronóstico parecido, juntas, y el intervalo del 80 % de lo que resultó; se puede confiar en los pronósticos allí donde esos intervalos alcanzan la línea de trazos.</translation>
   </message>
   <message>
    <location filename="planner/ui/record_panel.py" />
    <source>, in {groups} groups</source>
-   <translation type="unfinished" />
+   <translation>, en {groups} grupos</translation>
   </message>
   <message>
    <location filename="planner/ui/row_chart.py" />
    <source>{name}: {mean:.2g}, 80% interval {low:.2g} to {high:.2g}</source>
-   <translation type="unfinished" />
+   <translation>{name}: {mean:.2g}, intervalo del 80 % de {low:.2g} a {high:.2g}</translation>
   </message>
   <message>
    <location filename="planner/ui/row_chart.py" />
    <source>{name}: nothing known</source>
-   <translation type="unfinished" />
+   <translation>{name}: no se sabe nada</translation>
   </message>
   <message>
    <location filename="planner/ui/row_chart.py" />
    <source>{n_beyond} more, to {beyond:g} →</source>
-   <translation type="unfinished" />
+   <translation>{n_beyond} más, hasta {beyond:g} →</translation>
   </message>
   <message>
    <location filename="planner/ui/rows_editor.py" />
    <source>Take out</source>
-   <translation type="unfinished" />
+   <translation>Quitar</translation>
   </message>
   <message>
    <location filename="planner/ui/rows_editor.py" />
-   <source>Take the chosen {one} out</source>
-   <translation type="unfinished" />
+   <source>Take the chosen line out</source>
+   <translation>Quitar la línea elegida</translation>
   </message>
   <message>
    <location filename="planner/ui/rows_editor.py" />
-   <source>Put back the {one} taken out last</source>
+   <source>Put back the line taken out last</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>the agency's leaflet, its page, its office</source>
-   <translation type="unfinished" />
+   <translation>el folleto de la autoridad pesquera, su página, su oficina</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>empty: no limit entered</source>
-   <translation type="unfinished" />
+   <translation>vacío: sin límite anotado</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Checked today</source>
-   <translation type="unfinished" />
+   <translation>Comprobadas hoy</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>You have read the rules today</source>
-   <translation type="unfinished" />
+   <translation>Usted ha leído hoy las normas</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Closed periods</source>
+   <translation>Vedas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/rules_section.py" />
+   <source>Add a closed period</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
-   <source>closed period</source>
+   <source>Add a rule</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Rules chec&amp;ked on</source>
-   <translation type="unfinished" />
+   <translation>Normas compro&amp;badas el</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Rules checked on</source>
-   <translation type="unfinished" />
+   <translation>Normas comprobadas el</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>W&amp;here they were checked</source>
-   <translation type="unfinished" />
+   <translation>Dó&amp;nde se comprobaron</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>&amp;Most traps allowed</source>
-   <translation type="unfinished" />
+   <translation>&amp;Máximo de nasas permitidas</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Longest soak allowed, &amp;hours</source>
-   <translation type="unfinished" />
+   <translation>Tiempo máximo en el agua, &amp;horas</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Enter when you checked the rules, so that you are told when that is too old.</source>
-   <translation type="unfinished" />
+   <translation>Anote cuándo comprobó las normas, para que se le avise cuando haga demasiado tiempo.</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Checked {months} months ago, longer than a season: check with the agency.</source>
-   <translation type="unfinished" />
+   <translation>Comprobadas hace {months} meses, más de una temporada: consulte a la autoridad pesquera.</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>From</source>
-   <translation type="unfinished" />
+   <translation>Desde</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>To</source>
-   <translation type="unfinished" />
+   <translation>Hasta</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Only on</source>
-   <translation type="unfinished" />
+   <translation>Solo los</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Heading</source>
-   <translation type="unfinished" />
+   <translation>Apartado</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>What the rule says</source>
-   <translation type="unfinished" />
+   <translation>Lo que dice la norma</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>No trap in the water</source>
-   <translation type="unfinished" />
+   <translation>Ninguna nasa en el agua</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>From and to as dates, 2026-07-04 for once or 07-04 for every year (over New Year if need be); days of the week such as Sun, Wed, alone or within the period.</source>
-   <translation type="unfinished" />
+   <translation>Desde y hasta como fechas: 2026-07-04 para una sola vez o 07-04 para todos los años (pasando por Año Nuevo si hace falta); días de la semana en inglés, como Sun, Wed, solos o dentro del período.</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Every other rule</source>
-   <translation type="unfinished" />
+   <translation>Todas las demás normas</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Agencies regulate what these headings name; the program knows no rule itself. What you write becomes your checklist; a heading without words is left out.</source>
-   <translation type="unfinished" />
+   <translation>Las autoridades pesqueras regulan lo que nombran estos apartados; el programa no conoce por sí mismo ninguna norma. Lo que usted escribe pasa a ser su lista de comprobación; un apartado sin texto se omite.</translation>
   </message>
   <message>
    <location filename="planner/ui/settings.py" />
    <source>The file of your settings is damaged, so Fullshell starts with its own settings. </source>
-   <translation type="unfinished" />
+   <translation>El archivo de sus ajustes está dañado, así que Fullshell empieza con los suyos. </translation>
   </message>
   <message>
    <location filename="planner/ui/settings.py" />
    <source>{said}Choose colours and units anew in the View menu; your places and log are safe.</source>
-   <translation type="unfinished" />
+   <translation>{said}Elija de nuevo los colores y las unidades en el menú Ver; sus lugares y su registro están a salvo.</translation>
   </message>
   <message>
    <location filename="planner/ui/settings.py" />
    <source>Of your settings {names} could not be used and went back to what Fullshell begins with. Choose anew in the View menu where you want it otherwise.</source>
-   <translation type="unfinished" />
+   <translation>De sus ajustes, {names} no se pudieron usar y volvieron a lo que trae Fullshell. Elíjalos de nuevo en el menú Ver donde los quiera de otro modo.</translation>
   </message>
   <message>
    <location filename="planner/ui/settings.py" />
    <source>The damaged file was set aside as {name}. </source>
-   <translation type="unfinished" />
+   <translation>El archivo dañado se apartó con el nombre {name}. </translation>
   </message>
   <message>
    <location filename="planner/ui/settings.py" />
    <source>Your settings could not be read ({strerror}), so Fullshell starts with its own. Allow reading of {path}.</source>
-   <translation type="unfinished" />
+   <translation>No se pudieron leer sus ajustes ({strerror}), así que Fullshell empieza con los suyos. Permita la lectura de {path}.</translation>
   </message>
   <message>
    <location filename="planner/ui/settings.py" />
    <source>{said}Delete {path} when this comes again.</source>
-   <translation type="unfinished" />
+   <translation>{said}Borre {path} si esto vuelve a ocurrir.</translation>
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>{turn} {height} at {clock}</source>
-   <translation type="unfinished" />
+   <translation>{turn} {height} a las {clock}</translation>
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>No turn of the tide in the soak</source>
-   <translation type="unfinished" />
+   <translation>Ninguna pleamar ni bajamar entre la calada y la recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>Water through the soak</source>
+   <translation>El agua de la calada a la recogida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/soak_chart.py" />
+   <source>water, {length}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>least cover</source>
+   <translation>mínimo encima</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/soak_chart.py" />
+   <source>set</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/soak_chart.py" />
+   <source>sunlight begins</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/soak_chart.py" />
+   <source>sunlight ends</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>During the soak: </source>
-   <translation type="unfinished" />
+   <translation>De la calada a la recogida: </translation>
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>- - ramp limit</source>
-   <translation type="unfinished" />
+   <translation>- - límite rampa</translation>
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>high water</source>
-   <translation type="unfinished" />
+   <translation>pleamar</translation>
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>low water</source>
-   <translation type="unfinished" />
+   <translation>bajamar</translation>
   </message>
   <message>
    <location filename="planner/ui/sources.py" />
    <source>Places ({listed})</source>
+   <translation>Lugares ({listed})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>span of turns</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>Work out</source>
+   <translation>Calcular</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>Every high and low water of these days</source>
+   <translation>Todas las pleamares y bajamares de estos días</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>Save as a table…</source>
+   <translation>Guardar tabla…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>A CSV file for any spreadsheet</source>
+   <translation>Un archivo CSV para cualquier hoja de cálculo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>Stop</source>
+   <translation>Parar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>Give up what is being worked out</source>
+   <translation>Abandonar lo que se está calculando</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>How much is worked out</source>
+   <translation>Cuánto va calculado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>High and low waters of the days</source>
+   <translation>Pleamares y bajamares de los días</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>Working out high and low waters</source>
+   <translation>Calculando pleamares y bajamares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>Save high and low waters</source>
+   <translation>Guardar pleamares y bajamares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>Saving high and low waters</source>
+   <translation>Guardando pleamares y bajamares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>&amp;From</source>
+   <translation>&amp;Desde</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>&amp;To</source>
+   <translation>&amp;Hasta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>High and low waters of any days from {first} to {last}: next weekend, a year for the wall, or a century.</source>
+   <translation>Pleamares y bajamares de los días que quiera, de {first} a {last}: el próximo fin de semana, un año para la pared, o un siglo.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>Saved as {name}.</source>
+   <translation>Guardado como {name}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_panel.py" />
+   <source>Stopped.</source>
+   <translation>Parado.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_rows.py" />
+   <source>{highs} and {lows} in {days}.</source>
+   <translation>{highs} y {lows} en {days}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_rows.py" />
+   <source>The last day, {last}, is before the first, {first}.</source>
+   <translation>El último día, {last}, es anterior al primero, {first}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_rows.py" />
+   <source>No high or low water in {days}.</source>
+   <translation>Ninguna pleamar ni bajamar en {days}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_rows.py" />
+   <source>Highest</source>
+   <translation>La más alta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_rows.py" />
+   <source>Lowest</source>
+   <translation>La más baja</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_rows.py" />
+   <source>{which}: {height}, {when}.</source>
+   <translation>{which}: {height}, {when}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_rows.py" />
+   <source>high waters</source>
+   <translation>pleamares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/span_rows.py" />
+   <source>low waters</source>
+   <translation>bajamares</translation>
   </message>
   <message>
    <location filename="planner/ui/status_line.py" />
    <source>Working</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/status_line.py" />
-   <source>Stop</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/status_line.py" />
-   <source>Give up what is being worked out</source>
-   <translation type="unfinished" />
+   <translation>Trabajando</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/calendar_lanes.py" />
    <source>{day:%a} {day.day}</source>
-   <translation type="unfinished" />
+   <translation>{day:%a} {day.day}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/calendar_lanes.py" />
    <source>{begin:%B} {begin.year}</source>
-   <translation type="unfinished" />
+   <translation>{begin:%B} {begin.year}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/calendar_lanes.py" />
    <source>{begin:%b} {begin.year}</source>
-   <translation type="unfinished" />
+   <translation>{begin:%b} {begin.year}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/calendar_lanes.py" />
    <source>{begin:%b}</source>
-   <translation type="unfinished" />
+   <translation>{begin:%b}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>moon {way}, {lit:.0%} lit</source>
-   <translation type="unfinished" />
+   <translation>luna {way}, {lit:.0%} iluminada</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>Against the year's average ({yearly}), in light crabs of 100: {parts}.</source>
+   <translation>Frente a la media del año ({yearly}), en cangrejos vacíos de cada 100: {parts}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/days.py" />
+   <source>waxing</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
-   <source>{phase_names} moon</source>
+   <source>waning</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>{day} {year}: {mean:.0%} full ({low:.0%} to {high:.0%}), light crabs {light}</source>
-   <translation type="unfinished" />
+   <translation>{day} {year}: {mean:.0%} llenos ({low:.0%} a {high:.0%}), cangrejos vacíos: {light}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>water {lowest} to {highest}</source>
-   <translation type="unfinished" />
+   <translation>agua de {lowest} a {highest}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>Logged {trip}: {outcome}.</source>
-   <translation type="unfinished" />
+   <translation>Anotada {trip}: {outcome}.</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>No difference from the year's average.</source>
-   <translation type="unfinished" />
+   <translation>Ninguna diferencia con la media del año.</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>{keepers} keepers from {hauls} hauls</source>
-   <translation type="unfinished" />
+   <translation>{keepers} de talla en {hauls} recogidas</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>{light} of {judged} judged were light</source>
-   <translation type="unfinished" />
+   <translation>{light} vacíos de {judged} examinados</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>fullness not judged</source>
-   <translation type="unfinished" />
+   <translation>llenado sin examinar</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>{day} {year}: not worked out yet.</source>
-   <translation type="unfinished" />
+   <translation>{day} {year}: todavía sin calcular.</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>sun {rise} to {sets}</source>
+   <translation>sol de {rise} a {sets}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/days.py" />
+   <source>Closed: {why_closed}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>{plan_name}: set {set_at}, haul {haul_at}, {count} full keepers.</source>
-   <translation type="unfinished" />
+   <translation>{plan_name}: calar {set_at}, recoger {haul_at}, {count} llenos de talla.</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>Not free: {why_not_free}.</source>
-   <translation type="unfinished" />
+   <translation>No está libre: {why_not_free}.</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>{label} {points:+.1f}</source>
-   <translation type="unfinished" />
+   <translation>{label} {points:+.1f}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>season and water</source>
-   <translation type="unfinished" />
+   <translation>época del año y agua</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>recent trips</source>
-   <translation type="unfinished" />
+   <translation>salidas recientes</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
    <source>Legend: pale is light, middle is filling, deep blue is full; hatched is unsure; logged trips are open circles when light, half filled when mixed, filled when full; small ones at the chosen day are past trips like it; free days are underlined, closed days crossed; the dashed line is the ramp's limit</source>
-   <translation type="unfinished" />
+   <translation>Leyenda: pálido es vacío, intermedio es llenándose, azul intenso es lleno; lo rayado es inseguro; las salidas anotadas son círculos abiertos si fueron vacías, medio llenos si mixtas, llenos si llenas; los pequeños en el día elegido son salidas pasadas parecidas; los días libres van subrayados y los vedados tachados; la línea de trazos es el límite de la rampa</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
    <source>Fullness: light </source>
+   <translation>Llenado: vacío </translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/legend.py" />
+   <source> full</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/strip/legend.py" />
+   <source> unsure</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
    <source> logged full</source>
+   <translation> anotada llena</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/legend.py" />
+   <source> mixed</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
    <source> light (1 in 4 up)</source>
-   <translation type="unfinished" />
+   <translation> vacía (desde 1 de cada 4)</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
    <source> trips like this day</source>
-   <translation type="unfinished" />
+   <translation> salidas como este día</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
    <source> free day</source>
+   <translation> día libre</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/legend.py" />
+   <source> closed</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
    <source> ramp limit</source>
-   <translation type="unfinished" />
+   <translation> límite rampa</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/table.py" />
    <source>Day</source>
-   <translation type="unfinished" />
+   <translation>Día</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/table.py" />
    <source>Logged</source>
-   <translation type="unfinished" />
+   <translation>Anotado</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/table.py" />
    <source>Plans</source>
-   <translation type="unfinished" />
+   <translation>Planes</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/table.py" />
    <source>Free or closed</source>
-   <translation type="unfinished" />
+   <translation>Libre o vedado</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/table.py" />
    <source>Days as a table</source>
+   <translation>Los días en una tabla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/table.py" />
+   <source>closed: {closed}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/strip/table.py" />
+   <source>free</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/strip/view.py" />
    <source>low to high</source>
-   <translation type="unfinished" />
+   <translation>mínima a máxima</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/view.py" />
    <source>expected, 0 to 100</source>
-   <translation type="unfinished" />
+   <translation>esperado, 0 a 100</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/view.py" />
    <source>Full crabs</source>
-   <translation type="unfinished" />
+   <translation>Cangr. llenos</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/view.py" />
    <source>forecast and logged</source>
-   <translation type="unfinished" />
+   <translation>pronóstico y registro</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/view.py" />
    <source>set to haul</source>
-   <translation type="unfinished" />
+   <translation>calada a recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/view.py" />
    <source>Days: fullness, water, trips and plans</source>
-   <translation type="unfinished" />
+   <translation>Días: llenado, agua, salidas y planes</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>time</source>
-   <translation type="unfinished" />
+   <translation>hora</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>Time: by the clock time of high or low water at the reference place</source>
-   <translation type="unfinished" />
+   <translation>Hora: según la hora de reloj de la pleamar o bajamar en el lugar de referencia</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>height</source>
-   <translation type="unfinished" />
+   <translation>altura</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>Height: by the height of that water there, at springs and at neaps</source>
-   <translation type="unfinished" />
+   <translation>Altura: según la altura de esa pleamar o bajamar allí, en mareas vivas y en mareas muertas</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>Clock of the table</source>
-   <translation type="unfinished" />
+   <translation>Reloj de la tabla</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>Differences</source>
-   <translation type="unfinished" />
+   <translation>Diferencias</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>there at</source>
-   <translation type="unfinished" />
+   <translation>allí a las</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>minutes later</source>
-   <translation type="unfinished" />
+   <translation>minutos después</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>height there</source>
-   <translation type="unfinished" />
+   <translation>altura allí</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>plus</source>
-   <translation type="unfinished" />
+   <translation>más</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>UTC, or such as UTC+01:00</source>
-   <translation type="unfinished" />
+   <translation>UTC, o como UTC+01:00</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>Clock of the &amp;table, never summer time</source>
-   <translation type="unfinished" />
+   <translation>Reloj de la &amp;tabla, nunca horario de verano</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>Each time holds twelve hours later too. Between the two columns a difference goes in a straight line. Earlier and lower are written with a minus.</source>
-   <translation type="unfinished" />
+   <translation>Cada hora vale también doce horas después. Entre las dos columnas, la diferencia va en línea recta. Antes y más bajo se escriben con signo menos.</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>{water}, column {column}: {head}</source>
-   <translation type="unfinished" />
+   <translation>{water}, columna {column}: {head}</translation>
   </message>
   <message>
    <location filename="planner/ui/tabled_form.py" />
    <source>{water}, {one} in column {column}, {head}</source>
+   <translation>{water}, {one} en la columna {column}, {head}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/tables.py" />
+   <source>As a table</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/tables.py" />
    <source>{accessiblename} as a table</source>
-   <translation type="unfinished" />
+   <translation>{accessiblename} en una tabla</translation>
   </message>
   <message>
    <location filename="planner/ui/trap_rows.py" />
    <source>{keepers} keepers, {each:.1f} a haul</source>
-   <translation type="unfinished" />
+   <translation>{keepers} de talla, {each:.1f} por recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/trap_rows.py" />
    <source>{judged} judged, light {light_words}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/trap_rows.py" />
-   <source>{day} {on:%b %Y}</source>
-   <translation type="unfinished" />
+   <translation>{judged} examinados, vacíos: {light_words}</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>Traps by label</source>
-   <translation type="unfinished" />
+   <translation>Nasas por etiqueta</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>Label of a new trap</source>
-   <translation type="unfinished" />
+   <translation>Etiqueta de una nasa nueva</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>History of the trap</source>
-   <translation type="unfinished" />
+   <translation>Historial de la nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>What befell it</source>
-   <translation type="unfinished" />
+   <translation>Qué le pasó</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>On which day</source>
-   <translation type="unfinished" />
+   <translation>En qué día</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>what was done, what it cost</source>
-   <translation type="unfinished" />
+   <translation>qué se hizo, cuánto costó</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>Notes to it</source>
-   <translation type="unfinished" />
+   <translation>Notas a lo ocurrido</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>Add to history</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>Take the chosen line out</source>
-   <translation type="unfinished" />
+   <translation>Añadir al historial</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>Hauls of the trap, newest first</source>
-   <translation type="unfinished" />
+   <translation>Recogidas de la nasa, primero las más recientes</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>Trap {label}</source>
-   <translation type="unfinished" />
+   <translation>Nasa {label}</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>history of trap</source>
-   <translation type="unfinished" />
+   <translation>historial de la nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>History</source>
-   <translation type="unfinished" />
+   <translation>Historial</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>No trap yet</source>
-   <translation type="unfinished" />
+   <translation>Aún no hay nasas</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>Traps appear here with their first haul, or when you name one.</source>
-   <translation type="unfinished" />
+   <translation>Las nasas aparecen aquí con su primera recogida, o cuando usted les da nombre.</translation>
   </message>
   <message>
    <location filename="planner/ui/traps_window.py" />
    <source>description of trap</source>
-   <translation type="unfinished" />
+   <translation>descripción de la nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>What differs somewhere in the log. Entrances and colour are read from the trap's design, such as "red wire, 4 doors", or from a column of that name in an imported table</source>
-   <translation type="unfinished" />
+   <translation>Lo que difiere en alguna parte del registro. Las entradas y el color se leen en el modelo de la nasa, escrito en inglés, como "red wire, 4 doors", o en una columna de ese nombre en una tabla importada</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>No two kinds of anything are logged yet: give your traps a design, a bait or a spot.</source>
-   <translation type="unfinished" />
+   <translation>Todavía no hay nada de dos clases en el registro: dé a sus nasas un modelo, un cebo o un puesto.</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>Picture (*.png)</source>
-   <translation type="unfinished" />
+   <translation>Imagen (*.png)</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>traps by {by}.csv</source>
+   <translation>nasas por {by}.csv</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trial_panel.py" />
+   <source> times</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>This place only</source>
-   <translation type="unfinished" />
+   <translation>Solo este lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>The comparison as a table (CSV) or as a picture (PNG)</source>
-   <translation type="unfinished" />
+   <translation>La comparación como tabla (CSV) o como imagen (PNG)</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>Rates of each group</source>
-   <translation type="unfinished" />
+   <translation>Lo que da cada grupo</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>Next trip: which trap goes where</source>
-   <translation type="unfinished" />
+   <translation>Próxima salida: qué nasa va en qué sitio</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>Comparing traps</source>
-   <translation type="unfinished" />
+   <translation>Comparando las nasas</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>Comparing…</source>
-   <translation type="unfinished" />
+   <translation>Comparando…</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>Export the comparison</source>
-   <translation type="unfinished" />
+   <translation>Exportar la comparación</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>Writing the comparison</source>
-   <translation type="unfinished" />
+   <translation>Escribiendo la comparación</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>Compare &amp;by</source>
+   <translation>Comparar &amp;por</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trial_panel.py" />
+   <source>Co&amp;unt</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>&amp;Worth knowing</source>
-   <translation type="unfinished" />
+   <translation>&amp;Importa desde</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>What would settle it</source>
-   <translation type="unfinished" />
+   <translation>Qué lo resolvería</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>Picture of the comparison written to {out}.</source>
-   <translation type="unfinished" />
+   <translation>Imagen de la comparación escrita en {out}.</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>{out} cannot be written; choose another folder.</source>
-   <translation type="unfinished" />
+   <translation>No se puede escribir {out}; elija otra carpeta.</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>Comparison written to {out}.</source>
-   <translation type="unfinished" />
+   <translation>Comparación escrita en {out}.</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>trap design</source>
-   <translation type="unfinished" />
+   <translation>modelo de nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>number of entrances</source>
+   <translation>número de entradas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trial_rows.py" />
+   <source>colour</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/trial_rows.py" />
+   <source>bait</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>single traps</source>
-   <translation type="unfinished" />
+   <translation>nasas una a una</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>length of soak</source>
-   <translation type="unfinished" />
+   <translation>tiempo en el agua</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>all crabs</source>
-   <translation type="unfinished" />
+   <translation>todos los cangrejos</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>shorts (fewest is best)</source>
-   <translation type="unfinished" />
+   <translation>pequeños (mejor cuantos menos)</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>females (fewest is best)</source>
-   <translation type="unfinished" />
+   <translation>hembras (mejor cuantas menos)</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>bycatch (fewest is best)</source>
-   <translation type="unfinished" />
+   <translation>otras especies (mejor cuantas menos)</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>share of light crabs (fewest is best)</source>
+   <translation>proporción de vacíos (mejor cuanto menor)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trial_rows.py" />
+   <source>crabs a haul</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/trial_rows.py" />
+   <source>shorts a haul</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/trial_rows.py" />
+   <source>females a haul</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>other animals a haul</source>
-   <translation type="unfinished" />
+   <translation>otros animales por recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>light crabs of 100 judged</source>
-   <translation type="unfinished" />
+   <translation>vacíos de cada 100 examinados</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>Total</source>
+   <translation>Total</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trial_rows.py" />
+   <source>A haul</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>Best one</source>
-   <translation type="unfinished" />
+   <translation>El mejor</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>Dot: what a haul gives, brought to the same trips, spots and a soak{soak}; the fewer hauls, the more it leans on the other groups. Bar: its 80% interval. Faint rings: {rings}.</source>
-   <translation type="unfinished" />
+   <translation>Punto: lo que da una recogida, llevado a las mismas salidas, los mismos puestos y un mismo tiempo en el agua{soak}; cuantas menos recogidas, más se apoya en los otros grupos. Barra: su intervalo del 80 %. Anillos tenues: {rings}.</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>some of the hauls as counted, evenly chosen</source>
-   <translation type="unfinished" />
+   <translation>algunas de las recogidas tal como se contaron, elegidas por igual</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>single hauls as counted</source>
-   <translation type="unfinished" />
+   <translation>recogidas una a una, tal como se contaron</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source> of {common_soak_h:.0f} h</source>
-   <translation type="unfinished" />
+   <translation> de {common_soak_h:.0f} h</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>{rate:.1f}</source>
-   <translation type="unfinished" />
+   <translation>{rate:.1f}</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>{low:.1f} to {high:.1f}</source>
-   <translation type="unfinished" />
+   <translation>{low:.1f} a {high:.1f}</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>almost surely</source>
-   <translation type="unfinished" />
+   <translation>casi seguro</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
-   <source>{common_soak_h:.4g}</source>
+   <source>hardly</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>not counted</source>
-   <translation type="unfinished" />
+   <translation>sin contar</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>{p} in 10</source>
-   <translation type="unfinished" />
+   <translation>{p} de cada 10</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
-   <source>{value:.4g}</source>
+   <source>1 in 20</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/trip_chart.py" />
    <source>{n_trips} judged trips; the table lists them</source>
-   <translation type="unfinished" />
+   <translation>{n_trips} salidas con examinados; la tabla las enumera</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>kitchen count</source>
-   <translation type="unfinished" />
+   <translation>recuento en la cocina</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>Light ones of those picked in the kitchen</source>
-   <translation type="unfinished" />
+   <translation>Vacíos entre los abiertos en la cocina</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>Crabs of the whole catch that were picked or cracked open</source>
-   <translation type="unfinished" />
+   <translation>Cangrejos de toda la captura que se pelaron o se abrieron</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>How many of the picked were light</source>
-   <translation type="unfinished" />
+   <translation>Cuántos de los abiertos estaban vacíos</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>in your words</source>
-   <translation type="unfinished" />
+   <translation>con sus palabras</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>is no number of people</source>
-   <translation type="unfinished" />
+   <translation>no es un número de personas</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>write digits such as 2, or leave it empty</source>
-   <translation type="unfinished" />
+   <translation>escriba cifras, como 2, o déjelo vacío</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>{number:.3f}</source>
-   <translation type="unfinished" />
+   <translation>{number:.3f}</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>Crew</source>
-   <translation type="unfinished" />
+   <translation>Gente</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>Kitchen: picked</source>
-   <translation type="unfinished" />
+   <translation>Cocina: abiertos</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>Not saved. The entry {what}; {remedy}.</source>
-   <translation type="unfinished" />
+   <translation>No se guardó. Lo escrito {what}; {remedy}.</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
    <source>write degrees, such as 75</source>
+   <translation>escriba grados, como 75</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trip_entry.py" />
+   <source>Add a trap</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>A row after this one (Ctrl+Return)</source>
-   <translation type="unfinished" />
+   <translation>Una fila después de esta (Ctrl+Intro)</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>Remove trap</source>
-   <translation type="unfinished" />
+   <translation>Quitar nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>Into the bin, with its counts</source>
-   <translation type="unfinished" />
+   <translation>A la papelera, con sus recuentos</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>Single crabs…</source>
-   <translation type="unfinished" />
+   <translation>Uno por uno…</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>Crabs of this trap looked at one by one (Ctrl+K)</source>
-   <translation type="unfinished" />
+   <translation>Los cangrejos de esta nasa, mirados uno por uno (Ctrl+K)</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>Save what is kept here</source>
-   <translation type="unfinished" />
+   <translation>Guardar lo que se conserva aquí</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>{trip}, {place} (times of {zone})</source>
-   <translation type="unfinished" />
+   <translation>{trip}, {place} (horas de {zone})</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>Not in the log yet. {why} What you typed stays here and is tried again.</source>
-   <translation type="unfinished" />
+   <translation>Todavía no está en el registro. {why} Lo que escribió se queda aquí y se volverá a intentar.</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>{what} of trip {name}</source>
-   <translation type="unfinished" />
+   <translation>{what} de la salida {name}</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>new trap in trip {name}</source>
-   <translation type="unfinished" />
+   <translation>nasa nueva en la salida {name}</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>The trip</source>
-   <translation type="unfinished" />
+   <translation>La salida</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>removal of a trap from trip {name}</source>
-   <translation type="unfinished" />
+   <translation>nasa quitada de la salida {name}</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>{what} of trap {trap}, {name}</source>
-   <translation type="unfinished" />
+   <translation>{what} de la nasa {trap}, {name}</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>Not saved. {why}</source>
-   <translation type="unfinished" />
+   <translation>No se guardó. {why}</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_list.py" />
    <source>Kept</source>
-   <translation type="unfinished" />
+   <translation>De talla</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_list.py" />
    <source>Find: trip, month, year or place</source>
-   <translation type="unfinished" />
+   <translation>Buscar: salida, mes, año o lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_list.py" />
    <source>Find trips by name or place</source>
-   <translation type="unfinished" />
+   <translation>Buscar salidas por nombre o lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_list.py" />
    <source>Logged trips, newest first</source>
-   <translation type="unfinished" />
+   <translation>Salidas anotadas, primero las más recientes</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_list.py" />
    <source>No trip fits.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/trip_points.py" />
-   <source>new moon</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/trip_points.py" />
-   <source>first quarter</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/trip_points.py" />
-   <source>full moon</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <location filename="planner/ui/trip_points.py" />
-   <source>last quarter</source>
-   <translation type="unfinished" />
+   <translation>Ninguna salida coincide.</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_points.py" />
    <source>{name}, {moon_words}: {light} of {judged} light, {share}</source>
-   <translation type="unfinished" />
+   <translation>{name}, {moon_words}: {light} de {judged} vacíos, {share}</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_points.py" />
    <source>{mean} of {judged}</source>
-   <translation type="unfinished" />
+   <translation>{mean} de {judged}</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>Filled marks: full trips. Open: light ones. Half filled: mixed. Larger: more crabs judged. Lines: 80% interval of the trip's own count.</source>
-   <translation type="unfinished" />
+   <translation>Marcas llenas: salidas llenas. Abiertas: vacías. Medio llenas: mixtas. Más grandes: más cangrejos examinados. Líneas: intervalo del 80 % del recuento propio de la salida.</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>Band: 80% interval of what the model makes of the log, all else as on average.</source>
-   <translation type="unfinished" />
+   <translation>Banda: intervalo del 80 % de lo que el modelo saca del registro, con todo lo demás en su media.</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>Share (80% interval)</source>
-   <translation type="unfinished" />
+   <translation>Proporción (80 %)</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>Kind</source>
-   <translation type="unfinished" />
+   <translation>Tipo</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>{judged} trips with judged crabs; {unjudged} without, which say nothing of fullness.</source>
-   <translation type="unfinished" />
+   <translation>{judged} salidas con cangrejos examinados; {unjudged} sin ellos, que nada dicen del llenado.</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>{judged} trips with judged crabs.</source>
-   <translation type="unfinished" />
+   <translation>{judged} salidas con cangrejos examinados.</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>Trips over the moon</source>
-   <translation type="unfinished" />
+   <translation>Salidas según la luna</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>Trips over the year</source>
-   <translation type="unfinished" />
+   <translation>Salidas a lo largo del año</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>Placing the trips</source>
-   <translation type="unfinished" />
+   <translation>Situando las salidas</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>Over the moon</source>
-   <translation type="unfinished" />
+   <translation>Según la luna</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>Over the year</source>
-   <translation type="unfinished" />
+   <translation>A lo largo del año</translation>
   </message>
   <message>
    <location filename="planner/ui/trips_panel.py" />
    <source>Judged trips, {heading}</source>
-   <translation type="unfinished" />
+   <translation>Salidas con examinados, {heading}</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>held at mid-year, as agency tables do</source>
-   <translation type="unfinished" />
+   <translation>fijos a mitad de año, como en las tablas oficiales</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>worked out for every instant</source>
-   <translation type="unfinished" />
+   <translation>calculados para cada instante</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>paste or add constants, or choose offsets from another place</source>
-   <translation type="unfinished" />
+   <translation>pegue o añada constantes, o elija diferencias con otro lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>&amp;Constants of a station here</source>
-   <translation type="unfinished" />
+   <translation>&amp;Constantes de una estación de aquí</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>O&amp;ffsets from another place</source>
-   <translation type="unfinished" />
+   <translation>Di&amp;ferencias con otro lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>0.26: mean sea level above the datum</source>
-   <translation type="unfinished" />
+   <translation>0.26: nivel medio del mar sobre el cero de referencia</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>&amp;Mean level</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nivel medio</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>Node &amp;factors</source>
-   <translation type="unfinished" />
+   <translation>Factores no&amp;dales</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>Constituents</source>
+   <translation>Constituyentes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/water_section.py" />
+   <source>Add a constituent</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>Paste from an agency's page…</source>
-   <translation type="unfinished" />
+   <translation>Pegar de una página oficial…</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>Put a whole table of constants in at once</source>
-   <translation type="unfinished" />
+   <translation>Poner de una vez una tabla entera de constantes</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>Fit to a gauge's record…</source>
-   <translation type="unfinished" />
+   <translation>Ajustar a un mareógrafo…</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>Work constants out from hourly or six-minute levels in a CSV file</source>
-   <translation type="unfinished" />
+   <translation>Calcular constantes con niveles horarios o de cada seis minutos en un archivo CSV</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
-   <source>in {unit}: mean sea level above the datum</source>
+   <source>in {unit}: mean sea level less the datum</source>
    <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>UTC (Greenwich)</source>
-   <translation type="unfinished" />
+   <translation>UTC (Greenwich)</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>fill in both columns</source>
-   <translation type="unfinished" />
+   <translation>rellene las dos columnas</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>No constants yet. Copy the table of harmonic constituents from the agency's page of the nearest station and paste it here.</source>
-   <translation type="unfinished" />
+   <translation>Todavía no hay constantes. Copie la tabla de constituyentes armónicos de la página del servicio hidrográfico, de la estación más cercana, y péguela aquí.</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>When should I set and pull?</source>
-   <translation type="unfinished" />
+   <translation>¿Cuándo calo y recojo?</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>Load up</source>
-   <translation type="unfinished" />
+   <translation>Preparar la salida</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>What goes aboard, and what are the rules here?</source>
-   <translation type="unfinished" />
+   <translation>¿Qué va a bordo y qué normas hay aquí?</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>What did each trap give?</source>
-   <translation type="unfinished" />
+   <translation>¿Qué dio cada nasa?</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>What do I know, and how sure?</source>
-   <translation type="unfinished" />
+   <translation>¿Qué sé, y con qué seguridad?</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>Is the water right here?</source>
-   <translation type="unfinished" />
+   <translation>¿Es correcta el agua aquí?</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>The place that every view shows</source>
-   <translation type="unfinished" />
+   <translation>El lugar que muestran todas las vistas</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>This place, its water and its log are invented, to show what Fullshell does.</source>
-   <translation type="unfinished" />
+   <translation>Este lugar, su agua y su registro son inventados, para mostrar lo que hace Fullshell.</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>Put the demo away</source>
-   <translation type="unfinished" />
+   <translation>Quitar la demostración</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>Close the invented place and its log and start with your own</source>
-   <translation type="unfinished" />
+   <translation>Cerrar el lugar inventado y su registro, y empezar con lo suyo</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>Close the message</source>
-   <translation type="unfinished" />
+   <translation>Cerrar el mensaje</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>About Fullshell</source>
-   <translation type="unfinished" />
+   <translation>Acerca de Fullshell</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
@@ -10319,47 +12158,52 @@ Plans crab trapping trips around water, light and how full the crabs should be.
 
 {tide_caution}
 Rules differ by place and change: check them with the agency. Wear a life jacket, check the weather, and leave a float plan ashore.</source>
-   <translation type="unfinished" />
+   <translation>Fullshell {version__}
+
+Planea salidas con nasas de cangrejo según el agua, la luz y lo llenos que deberían estar los cangrejos.
+
+{tide_caution}
+Las normas varían según el lugar y cambian: consulte a la autoridad pesquera. Lleve puesto un chaleco salvavidas, compruebe el tiempo y deje en tierra un plan de navegación.</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>Stopped. Pick the place again to work it out.</source>
-   <translation type="unfinished" />
+   <translation>Parado. Elija el lugar otra vez para calcularlo.</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />
    <source>No place of your own yet: make one here, or open a published one. The demo goes as soon as another place is open, and comes back only when you ask for it in the File menu.</source>
-   <translation type="unfinished" />
+   <translation>Todavía no tiene un lugar propio: cree uno aquí o abra uno publicado. La demostración se va en cuanto se abre otro lugar, y solo vuelve cuando usted la pide en el menú Archivo.</translation>
   </message>
   <message>
    <location filename="planner/ui/workbench.py" />
    <source>Working out the water, the moon and the crabs</source>
-   <translation type="unfinished" />
+   <translation>Calculando el agua, la luna y los cangrejos</translation>
   </message>
   <message>
    <location filename="planner/ui/workbench.py" />
    <source>Looking for set and haul times</source>
-   <translation type="unfinished" />
+   <translation>Buscando horas de calada y recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/workbench.py" />
    <source>Ranking the plans</source>
-   <translation type="unfinished" />
+   <translation>Ordenando los planes</translation>
   </message>
   <message>
    <location filename="planner/ui/workbench.py" />
    <source>Saving</source>
-   <translation type="unfinished" />
+   <translation>Guardando</translation>
   </message>
   <message>
    <location filename="planner/ui/workbench.py" />
    <source>Opening the log</source>
-   <translation type="unfinished" />
+   <translation>Abriendo el registro</translation>
   </message>
   <message>
    <location filename="planner/ui/workbench.py" />
    <source>This log is open for reading only; open the place itself.</source>
-   <translation type="unfinished" />
+   <translation>Este registro está abierto solo para lectura; abra el lugar mismo.</translation>
   </message>
  </context>
 </TS>
