@@ -80,7 +80,10 @@ class PlaceList(QWidget):
         for item in self.items():
             entry: PlaceEntry = item.data(0, _ENTRY)
             opened = entry.path == path
-            remarks = [*(["open"] if opened else []), *(["invented"] if entry.invented else [])]
+            remarks = [
+                *([say("open")] if opened else []),
+                *([say("invented")] if entry.invented else []),
+            ]
             item.setText(0, " · ".join([entry.name, *remarks]))
             font = item.font(0)
             font.setBold(opened)

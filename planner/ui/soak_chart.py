@@ -11,9 +11,9 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QColor, QFont
 
 from planner.clock import from_utc64, to_utc64
-from planner.phrasing import Style, clock_text, height_text
+from planner.phrasing import Style, clock_text, day_clock_text, height_text
 from planner.ui import theme
-from planner.ui.charts import LocalTimeAxis, themed_plot
+from planner.ui.charts import Chart, LocalTimeAxis
 from planner.units import metres_to
 from planner.words import say
 
@@ -26,16 +26,15 @@ _LEAST_HEIGHT = 120
 _WORDS_SHARE = 0.22  # of the height of the curve, above and below it
 
 
-class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
+class SoakChart(Chart):
     """Draws one plan; heights in the user's unit, times on the place's clock."""
 
     def __init__(self) -> None:
         self._axis = LocalTimeAxis()
-        super().__init__(axisItems={"bottom": self._axis})
-        themed_plot(self)
-        self.setMouseEnabled(x=False, y=False)
+        super().__init__(say("Water through the soak"), axisItems={"bottom": self._axis})
+        self.stand_still()
         self.setMinimumHeight(_LEAST_HEIGHT)
-        self.setAccessibleName(say("Water through the soak"))
+        self._shown: tuple[Site, Plan, SoakWater, Style] | None = None
 
     def sizeHint(self) -> QSize:
         # A plot would ask for more than a small window has; it grows with the room there is.
@@ -43,9 +42,9 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
 
     def show_soak(self, site: Site, plan: Plan, water: SoakWater, style: Style) -> None:
         """Show another plan."""
+        self._shown = (site, plan, water, style)
         colours = theme.current()
         self.clear()
-        themed_plot(self)
         self._axis.set_place(site.zone, style)
         self.setLabel("left", say("water, {length}", length=style.length))
         seconds = water.times.astype("datetime64[s]").astype(np.int64).astype(float)
@@ -62,8 +61,9 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         self.setYRange(bottom - room, top + room, padding=0)
         self._outing(plan.set_at, timedelta(minutes=site.habits.set_minutes))
         self._outing(plan.haul_at, timedelta(minutes=site.habits.haul_minutes))
-        for name, at in (("set", plan.set_at), ("haul", plan.haul_at)):
-            self._word(name, at.timestamp(), top + room, 0, colours.accent, beside=name == "haul")
+        for name, at in ((say("set"), plan.set_at), (say("haul"), plan.haul_at)):
+            beside = at == plan.haul_at
+            self._word(name, at.timestamp(), top + room, 0, colours.accent, beside=beside)
         self.plot(seconds, levels, pen=pg.mkPen(colours.water, width=2))
         least_at = None if plan.lowest_cover_at is None else plan.lowest_cover_at.timestamp()
         if least_at is not None:
@@ -75,6 +75,10 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
             middle = (seconds[0] + seconds[-1]) / 2
             self._word(say("- - ramp limit"), middle, top + room, 0, colours.caution, beside=0.5)
         self.setAccessibleDescription(_in_words(site, plan, water, style))
+
+    def redraw(self) -> None:
+        if self._shown is not None:
+            self.show_soak(*self._shown)
 
     def _nights(self, water: SoakWater, seconds: np.ndarray) -> None:
         edges = [seconds[0]]
@@ -126,6 +130,32 @@ class SoakChart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         word.setPos(at, level)
         word.setZValue(theme.Z_CHOSEN)
         self.addItem(word)
+
+
+def soak_rows(site: Site, plan: Plan, water: SoakWater, style: Style) -> list[tuple[str, str, str]]:
+    """Return what the chart shows, in the order of time: when, what, and the water then."""
+    seconds = water.times.astype("datetime64[s]").astype(np.int64)
+
+    def level(at: datetime) -> str:
+        return height_text(float(np.interp(at.timestamp(), seconds, water.levels_m)), style)
+
+    turns = zip(water.turns.times, water.turns.heights, water.turns.is_high, strict=True)
+    found = [
+        (from_utc64(at), say("high water") if high else say("low water"), height_text(h, style))
+        for at, h, high in turns
+    ]
+    marked = [(plan.set_at, say("set")), (plan.haul_at, say("haul"))]
+    if plan.lowest_cover_at is not None:
+        marked.append((plan.lowest_cover_at, say("least cover")))
+    for light, words in (
+        (water.light_begins, say("sunlight begins")),
+        (water.light_ends, say("sunlight ends")),
+    ):
+        marked += [(from_utc64(at), words) for at in light]
+    found += [(at, words, level(at)) for at, words in marked]
+    return [
+        (day_clock_text(at, site.zone, style), words, height) for at, words, height in sorted(found)
+    ]
 
 
 def _in_words(site: Site, plan: Plan, water: SoakWater, style: Style) -> str:

@@ -69,6 +69,14 @@ def plan_name(rank: int) -> str:
     return say("plan {rank}", rank=rank) if rank else say("your own plan")
 
 
+_WHY: Final = {
+    "season": say("season and water"),
+    "moon": say("moon"),
+    "runs": say("recent trips"),
+    "place": say("place"),
+}
+
+
 @dataclass(frozen=True)
 class TripMark:
     """A logged trip on the strip. full_share: share of full crabs with its interval, or None."""
@@ -220,9 +228,8 @@ def why_text(outlook: Outlook, day: date) -> str:
     index = outlook.index(day)
     forecast = outlook.forecast
     parts = []
-    for name in ("season", "moon", "runs", "place"):
+    for name, label in _WHY.items():
         points = 100 * float(getattr(forecast.why, name)[index])
-        label = {"season": say("season and water"), "runs": say("recent trips")}.get(name, name)
         if abs(points) >= 0.05:
             parts.append(say("{label} {points:+.1f}", label=label, points=points))
     if not parts:
