@@ -24,6 +24,8 @@ from PySide6.QtWidgets import (
 
 from planner.phrasing import TIDE_CAUTION
 from planner.ui import theme
+from planner.ui.fault_front import FaultFront
+from planner.ui.help_menu import Help
 from planner.ui.menus import Menus
 from planner.ui.parts import body, button, on_ground
 from planner.ui.rail_button import RailButton
@@ -36,7 +38,6 @@ from planner.words import say
 
 if TYPE_CHECKING:
     from planner.sites.book import PlaceEntry
-    from planner.ui.fault_dialog import FaultDialog
     from planner.ui.kitchen_ask import KitchenAsk
 
 # name, label, the question it answers, module and class; a view is built when first shown.
@@ -72,8 +73,9 @@ class MainWindow(QMainWindow):
         self.setMinimumSize(QSize(1000, 640))
         self._views: dict[ViewName, QWidget] = {}
         self._buttons: dict[ViewName, QPushButton] = {}
-        self.fault_dialog: FaultDialog | None = None
         self._build()
+        self.faults = FaultFront(self)
+        self.help = Help(self)
         self.menus = Menus(self, [(name, label) for name, label, *_ in VIEWS])
         self.state.listen(self._state_changed)
         bench.site_changed.connect(self._site_changed)
@@ -172,6 +174,11 @@ class MainWindow(QMainWindow):
         self._stack.setCurrentWidget(self._views[name])
         self._buttons[name].setChecked(True)
 
+    @staticmethod
+    def label_of(view: ViewName) -> str:
+        """Return what a view is called on the rail."""
+        return next(label for name, label, *_ in VIEWS if name == view)
+
     def _state_changed(self, changed: frozenset[str]) -> None:
         if "view" in changed:
             self.show_view(self.state.view)
@@ -256,52 +263,6 @@ class MainWindow(QMainWindow):
         # The box may show a place that could not be opened, or nothing yet.
         self._fill_places()
 
-    def facts(self) -> dict[str, str]:
-        """Return what a report of a fault says of this window; nothing of the user's."""
-        size, font = self.size(), QApplication.font()
-        return {
-            "View": self._label,
-            "Colours": f"{self.state.theme}, {'dark' if theme.current().dark else 'light'} now",
-            "Window": f"{size.width()}x{size.height()} at {self.devicePixelRatioF():g}",
-            "Letters": say("{pointsizef:g} pt", pointsizef=font.pointSizeF()),
-        }
-
-    @property
-    def _label(self) -> str:
-        return next(label for name, label, *_ in VIEWS if name == self.state.view)
-
-    def show_fault(self, error: BaseException, text: str) -> None:
-        """Show a fault of the program, or add it to the one that is on show."""
-        from planner.ui.fault_dialog import FaultDialog
-
-        if self.fault_dialog is not None:
-            self.fault_dialog.add(error, text)
-        else:
-            self._show_report(FaultDialog.of_fault(self, error, text, self._label))
-
-    def show_fault_again(self, _error: BaseException) -> None:
-        """Say that a fault came back; a dialog at each repaint could not be got rid of."""
-        self._say(
-            say(
-                "The same thing went wrong again inside Fullshell. Close it and start it anew; the "
-                "report is kept, and Help, Check this installation tells where."
-            )
-        )
-
-    def show_crash(self, text: str) -> None:
-        """Show that the run before ended in the middle of its work."""
-        from planner.ui.fault_dialog import FaultDialog
-
-        self._show_report(FaultDialog.of_crash(self, text))
-
-    def _show_report(self, dialog: FaultDialog) -> None:
-        def gone(_: int) -> None:
-            self.fault_dialog = None
-
-        self.fault_dialog = dialog
-        dialog.finished.connect(gone)
-        dialog.show()
-
     def about(self) -> None:
         """Say what the program is and what it is not."""
         from planner import __version__
@@ -330,6 +291,7 @@ class MainWindow(QMainWindow):
         if hauls is not None and not hauls.may_close():  # type: ignore[attr-defined]
             event.ignore()
             return
+        self.help.close()
         self.bench.close()
         super().closeEvent(event)
 
