@@ -5,6 +5,7 @@ Times on charts are seconds since 1970 in UTC; only labels and ticks know the lo
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from datetime import UTC, date, datetime
 from typing import Any, Final
@@ -62,7 +63,8 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
     def __init__(self, name: str = "", **options: Any) -> None:
         # Whether the theme has changed since it was drawn: hidden charts wait until they show.
         self._faded = False
-        super().__init__(**options)
+        axes = {side: NumberAxis(side) for side in ("bottom", "left")}
+        super().__init__(**{**options, "axisItems": {**axes, **options.get("axisItems", {})}})
         themed_plot(self)
         if name:
             self.setAccessibleName(name)
@@ -102,6 +104,14 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         self._faded = False
         themed_plot(self)
         self.redraw()
+
+
+class NumberAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types
+    """An axis whose numbers are written as the reader's language has them."""
+
+    def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
+        places = max(0, math.ceil(-math.log10(spacing * scale)))
+        return [say("{value:.{places}f}", value=value * scale, places=places) for value in values]
 
 
 class LocalTimeAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types
