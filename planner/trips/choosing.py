@@ -8,7 +8,7 @@ one haul.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
+from typing import Final, Literal
 
 import numpy as np
 
@@ -21,18 +21,39 @@ _AS_GOOD = 0.95
 _OTHER_SOAK = 1.25
 
 
+# What a day in the water counts, as a share of the full keepers; judgement, said with the plan.
+A_DAY_OF_SOAK: Final = 0.2
+
+
 @dataclass(frozen=True)
 class Wishes:
-    """What decides between plans that promise the same catch; never more than that.
+    """What the user would rather have.
 
+    The first three decide between plans that promise the same catch, never more than that.
     haul_water: whether the water should rise or fall while hauling, or turn.
     haul_time: whether to haul early or late in the day.
     daylight_slack_min: daylight (minutes) to be left when the haul is over.
+
+    The others are traded against the catch, at a stated price.
+    soak: "short" ranks as if every day of soak took `A_DAY_OF_SOAK` of the keepers.
+    drive: "long" ranks by the keepers of a drive: two drives when set and haul are on two local
+    days.
     """
 
     haul_water: Literal["any", "rising", "falling", "turning"] = "any"
     haul_time: Literal["any", "early", "late"] = "any"
     daylight_slack_min: float = 30.0
+    soak: Literal["any", "short"] = "any"
+    drive: Literal["any", "long"] = "any"
+
+    def price(self, soak_h: Floats, same_day: Mask) -> Floats:
+        """Return what is left of the keepers in the ranking, shape (n,), after the prices."""
+        left = np.ones(soak_h.size)
+        if self.soak == "short":
+            left *= (1 - A_DAY_OF_SOAK) ** (soak_h / 24)
+        if self.drive == "long":
+            left *= np.where(same_day, 1.0, 0.5)
+        return left
 
 
 @dataclass(frozen=True)
@@ -83,7 +104,8 @@ def find_windows(candidates: Candidates) -> Windows:
 def best_of_each(windows: Windows, worth: Floats, comfort: Floats, days: Ints) -> Ints:
     """Return indices of the best window for each run of set times and haul day, best first.
 
-    worth: full keepers expected, shape (n,). comfort: how far the wishes are met, shape (n,).
+    worth: full keepers expected, less the prices of wishes, shape (n,).
+    comfort: how far the other wishes are met, shape (n,).
     days: index of the local day of each instant of the grid.
     Within a group any window as good as the best may be taken, and comfort chooses.
     """

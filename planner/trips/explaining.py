@@ -13,6 +13,7 @@ from planner.phrasing import (
     count_text,
     day_clock_text,
     day_text,
+    daylight_text,
     height_text,
     light_text,
     soak_text,
@@ -84,9 +85,25 @@ def compare_plans(first: Plan, second: Plan, zone: ZoneInfo, style: Style) -> Co
                 for plan in both
             ],
         ),
-        row(say("To look out for"), [" ".join(plan.warnings) or "nothing" for plan in both]),
+        row(
+            say("Daylight left after the set"),
+            [daylight_text(plan.set_daylight_h) for plan in both],
+        ),
+        row(
+            say("Daylight left after the haul"),
+            [daylight_text(plan.haul_daylight_h) for plan in both],
+        ),
+        *(row(say("Wish for {wish}", wish=wish), met) for wish, met in _wishes(both)),
+        row(say("To look out for"), [" ".join(plan.warnings) or say("nothing") for plan in both]),
     ]
     return Comparison(tuple(rows), _gist(first, second))
+
+
+def _wishes(both: tuple[Plan, Plan]) -> Iterator[tuple[str, list[str]]]:
+    """Yield each wish with how far each of the two plans meets it."""
+    outcomes = [dict(plan.wishes) for plan in both]
+    for wish in dict.fromkeys([*outcomes[0], *outcomes[1]]):
+        yield wish, [of.get(wish, "") for of in outcomes]
 
 
 def _gist(first: Plan, second: Plan) -> str:
@@ -168,5 +185,5 @@ def _why_not(search: Search, day: date, outing: Outing) -> str:
     # Pairs are counted at the first limit they fail, so the later limits stopped those that had
     # come furthest.
     *before, furthest = (limit for limit in LIMITS if counts.get(limit))
-    kept = " and ".join(_KEPT_WORDS[limit] for limit in before)
+    kept = say(" and ").join(_KEPT_WORDS[limit] for limit in before)
     return f"{LIMIT_WORDS[furthest]}{f', within {kept}' if kept else ''}"

@@ -34,12 +34,14 @@ class Turn:
 class Facts:
     """One set and haul. Heights in metres above the datum, instants aware UTC.
 
-    slack_after_haul_h: daylight left when the haul is over.
+    slack_after_set_h, slack_after_haul_h: daylight left when the set, and the haul, is over.
     ramp_spare_m: least water above the ramp's lowest level over both launches and returns,
     None without a ramp.
     water_c: expected water temperature on the day of the haul, NaN where unknown.
     activity: how active crabs are in that water, 0 to 1.
     latest_full_keepers: the expected count when the set begins at latest_set_at.
+    most_keepers: the most that any plan promises, whatever the wishes.
+    ranked_keepers: full keepers less what the wishes count off.
     season: time of year of the haul as an angle (radians).
     """
 
@@ -51,12 +53,15 @@ class Facts:
     traps: int
     full_keepers: Interval
     latest_full_keepers: float
+    most_keepers: float
+    ranked_keepers: float
     season: float
     light_share: Interval
     water_c: float
     activity: float
     cover: Cover | None
     ramp_spare_m: float | None
+    slack_after_set_h: float
     slack_after_haul_h: float
     haul_level_m: float
     haul_end_level_m: float

@@ -21,6 +21,9 @@ class Plan:
     latest_set_at: the set may begin at any quarter hour from set_at to here and keep every limit.
     lowest_cover_m: least water over the top of any trap during the soak, None without spots;
     lowest_cover_spot, lowest_cover_at: where and when that is.
+    ranked_keepers: full keepers less what the wishes count off, by which plans are ranked.
+    set_daylight_h, haul_daylight_h: daylight left when the set and the haul are over.
+    wishes: each wish with how far it is met, in words.
     """
 
     rank: int
@@ -35,6 +38,10 @@ class Plan:
     lowest_cover_at: datetime | None
     reasons: tuple[str, ...]
     warnings: tuple[str, ...]
+    ranked_keepers: float = float("nan")
+    set_daylight_h: float = float("nan")
+    haul_daylight_h: float = float("nan")
+    wishes: tuple[tuple[str, str], ...] = ()
 
 
 @dataclass(frozen=True)
@@ -46,12 +53,12 @@ class PlanSet:
 
 
 def soonest_as_good(plans: Sequence[Plan]) -> Plan:
-    """Return the earliest plan that is as good as the best, as far as anyone can tell.
+    """Return the earliest plan that ranks as good as the best, as far as anyone can tell.
 
     plans: ranked, not empty (ValueError otherwise).
     """
     if not plans:
         raise ValueError("there is no plan to choose from")
-    enough = AS_GOOD * max(plan.full_keepers.mean for plan in plans)
-    good = (plan for plan in plans if plan.full_keepers.mean >= enough)
+    enough = AS_GOOD * max(plan.ranked_keepers for plan in plans)
+    good = (plan for plan in plans if plan.ranked_keepers >= enough)
     return min(good, key=lambda plan: (plan.set_at, plan.rank))

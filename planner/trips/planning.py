@@ -8,7 +8,7 @@ from typing import Literal
 
 import numpy as np
 
-from planner.clock import day_edges, from_utc64, to_utc64
+from planner.clock import Instants, day_edges, from_utc64, to_utc64
 from planner.estimates import Floats
 from planner.logbook import Log
 from planner.phrasing import Style
@@ -20,6 +20,7 @@ from planner.trips.choosing import Windows, Wishes, best_of_each, find_windows, 
 from planner.trips.facts import Facts, least_cover, turns_within
 from planner.trips.outlook import Outlook
 from planner.trips.plan import Plan, PlanSet
+from planner.trips.wish_words import wish_outcomes
 from planner.trips.wording import reasons, warnings
 
 _HOUR = np.timedelta64(1, "h")
@@ -87,17 +88,17 @@ class Search:
         self._season = self.catch.effects.season_means(self._seasons)
         most = site.rules.max_traps
         self.traps = site.habits.traps if most is None else min(site.habits.traps, most)
+        worth = self._worth(self._windows.first_set, self._windows.haul)
+        self._most = float(worth.max(initial=0.0))
 
     def plans(self, limit: int, wishes: Wishes, style: Style, today: date | None) -> PlanSet:
         """Return at most `limit` plans, near-duplicates folded, and what ruled out the rest."""
-        windows = self._windows
-        worth = self._worth(windows.first_set, windows.haul)
-        comfort = self._comfort(windows.haul, wishes)
-        ranked = best_of_each(windows, worth, comfort, self._day)
+        windows = self._wished(self._windows, wishes)
+        ranked = self._ranked(windows, wishes)
         chosen = windows.take(fold(windows, ranked, self._day, limit))
         today = today or self.outlook.days[0]
         plans = tuple(
-            self._plan(at + 1, self._facts(chosen, at), wishes, style, today)
+            self._plan(at + 1, self._facts(chosen, at, wishes), wishes, style, today)
             for at in range(chosen.haul.size)
         )
         return PlanSet(plans, self.candidates.rejected())
@@ -122,16 +123,14 @@ class Search:
 
         It carries rank 0. ValueError for a day outside the outlook.
         """
-        at, windows = self.outlook.index(day), self._windows
+        at, windows = self.outlook.index(day), self._wished(self._windows, wishes)
         if outing == "set":
             windows = windows.take(np.flatnonzero(self._day[windows.first_set] == at))
         else:
             windows = windows.take(np.flatnonzero(self._day[windows.haul] == at))
         if windows.haul.size == 0:
             return None
-        worth = self._worth(windows.first_set, windows.haul)
-        ranked = best_of_each(windows, worth, self._comfort(windows.haul, wishes), self._day)
-        facts = self._facts(windows, int(ranked[0]))
+        facts = self._facts(windows, int(self._ranked(windows, wishes)[0]), wishes)
         return self._plan(0, facts, wishes, style, today or self.outlook.days[0])
 
     def plan_near(
@@ -156,8 +155,34 @@ class Search:
         nearest = np.array([np.argmin(apart)])
         window = replace(windows.take(nearest), first_set=sets[nearest])
         today = today or self.outlook.days[0]
-        facts = self._facts(window, 0)
-        return self._plan(0, facts, wishes or Wishes(), style or Style(), today)
+        wishes = wishes or Wishes()
+        return self._plan(0, self._facts(window, 0, wishes), wishes, style or Style(), today)
+
+    def _wished(self, windows: Windows, wishes: Wishes) -> Windows:
+        """Return the windows from the set on that ranks best: the first, but for a short soak.
+
+        Within a window only the length of the soak differs.
+        """
+        if wishes.soak != "short":
+            return windows
+        steps = np.arange(self._per_trap.size)
+        soaks_h = steps.astype(np.float64) * _STEP_H
+        priced: Floats = self._per_trap * wishes.price(soaks_h, steps >= 0)
+        from_best = np.clip(
+            windows.haul - int(np.argmax(priced)), windows.first_set, windows.last_set
+        )
+        return replace(windows, first_set=from_best)
+
+    def _ranked(self, windows: Windows, wishes: Wishes) -> Ints:
+        """Return the best window of each run of sets and haul day, as indices, best first."""
+        worth = self._worth(windows.first_set, windows.haul)
+        priced = worth * self._price(windows.first_set, windows.haul, wishes)
+        return best_of_each(windows, priced, self._comfort(windows.haul, wishes), self._day)
+
+    def _price(self, sets: Ints, hauls: Ints, wishes: Wishes) -> Floats:
+        """Return what the prices of the wishes leave of the keepers, shape (n,)."""
+        soaks_h = (hauls - sets).astype(np.float64) * _STEP_H
+        return wishes.price(soaks_h, self._day[sets] == self._day[hauls])
 
     def _worth(self, sets: Ints, hauls: Ints) -> Floats:
         """Return the expected full keepers, shape (n,), of sets and hauls on the grid."""
@@ -175,7 +200,7 @@ class Search:
     def _comfort(self, hauls: Ints, wishes: Wishes) -> Floats:
         """Return how far each haul, shape (n,), meets the wishes; more is better."""
         found = self.candidates
-        slack_min = self._slack_h(hauls) * 60
+        slack_min = self._slack_h(found.haul_ends[hauls]) * 60
         comfort = (slack_min >= wishes.daylight_slack_min).astype(np.float64)
         start, stop = found.times[hauls], found.haul_ends[hauls]
         turns = found.turns.times
@@ -189,9 +214,8 @@ class Search:
             comfort += (24 - hour if wishes.haul_time == "early" else hour) / 24
         return comfort
 
-    def _slack_h(self, hauls: Ints) -> Floats:
-        """Return the hours of daylight left after each haul, shape (n,)."""
-        ends = self.candidates.haul_ends[hauls]
+    def _slack_h(self, ends: Instants) -> Floats:
+        """Return the hours of daylight left when outings end, shape (n,)."""
         sunset = self.candidates.light_to[np.searchsorted(self.candidates.light_to, ends)]
         slack_h: Floats = (sunset - ends) / _HOUR
         return slack_h
@@ -211,9 +235,13 @@ class Search:
             lowest_cover_at=None if cover is None else cover.at,
             reasons=tuple(reasons(outlook.site, facts, self.catch, wishes, style)),
             warnings=tuple(warnings(outlook.site, facts, outlook.forecast, today, style)),
+            ranked_keepers=facts.ranked_keepers,
+            set_daylight_h=facts.slack_after_set_h,
+            haul_daylight_h=facts.slack_after_haul_h,
+            wishes=tuple(wish_outcomes(outlook.site, facts, wishes, style)),
         )
 
-    def _facts(self, windows: Windows, at: int) -> Facts:
+    def _facts(self, windows: Windows, at: int, wishes: Wishes) -> Facts:
         found, site = self.candidates, self.outlook.site
         one = windows.take(np.array([at]))
         first, last, haul = (int(index[0]) for index in (one.first_set, one.last_set, one.haul))
@@ -222,6 +250,9 @@ class Search:
         season = float(self._seasons[day])
         soak_h = (haul - first) * _STEP_H
         active = float(self._active(one.first_set, one.haul)[0])
+        full_keepers = self.catch.full_keepers(
+            soak_h, self.traps, active, light, self._seed, season
+        )
         cover = least_cover(site, self._tide, found.times[first], found.haul_ends[haul])
         return Facts(
             set_at=from_utc64(found.times[first]),
@@ -230,17 +261,19 @@ class Search:
             haul_end=from_utc64(found.haul_ends[haul]),
             soak_h=soak_h,
             traps=self.traps,
-            full_keepers=self.catch.full_keepers(
-                soak_h, self.traps, active, light, self._seed, season
-            ),
+            full_keepers=full_keepers,
             latest_full_keepers=float(self._worth(one.last_set, one.haul)[0]),
+            most_keepers=self._most,
+            ranked_keepers=full_keepers.mean
+            * float(self._price(one.first_set, one.haul, wishes)[0]),
             season=season,
             light_share=light,
             water_c=float(self.outlook.forecast.water_c[day]),
             activity=active,
             cover=cover,
             ramp_spare_m=self._ramp_spare_m(first, haul),
-            slack_after_haul_h=float(self._slack_h(one.haul)[0]),
+            slack_after_set_h=float(self._slack_h(found.set_ends[one.first_set])[0]),
+            slack_after_haul_h=float(self._slack_h(found.haul_ends[one.haul])[0]),
             haul_level_m=float(found.levels_m[haul]),
             haul_end_level_m=float(found.haul_end_levels_m[haul]),
             haul_turns=turns_within(found.turns, found.times[haul], found.haul_ends[haul]),

@@ -14,6 +14,7 @@ from planner.phrasing import (
     count_text,
     day_clock_text,
     day_text,
+    daylight_text,
     height_text,
     light_text,
     soak_text,
@@ -27,6 +28,7 @@ from planner.trips.catch import REFERENCE_SOAK_H, CatchModel
 from planner.trips.choosing import Wishes
 from planner.trips.effect_words import effect_texts
 from planner.trips.facts import Facts
+from planner.trips.wish_words import wish_texts
 from planner.words import counted, say
 
 _CLOSURE_NEAR_D = 3
@@ -74,10 +76,11 @@ def reasons(
             height=height_text(facts.ramp_spare_m, style),
         )
     yield say(
-        "{span} of daylight left when the haul is over.", span=_span_text(facts.slack_after_haul_h)
+        "{span} of daylight left when the haul is over.",
+        span=daylight_text(facts.slack_after_haul_h),
     )
     yield _haul_water_text(site, facts, style)
-    yield from _wish_texts(site, facts, wishes, style)
+    yield from wish_texts(site, facts, wishes, style)
 
 
 def warnings(
@@ -212,39 +215,6 @@ def _haul_water_text(site: Site, facts: Facts, style: Style) -> str:
     if change > 0:
         return say("The water rises while you haul, {levels}.", levels=levels)
     return say("The water falls while you haul, {levels}.", levels=levels)
-
-
-def _wish_texts(site: Site, facts: Facts, wishes: Wishes, style: Style) -> Iterator[str]:
-    if wishes.haul_water != "any":
-        met = wishes.haul_water == haul_water(facts)
-        yield say(
-            "Wish for {haul_water} water at the haul: {words}.",
-            haul_water=wishes.haul_water,
-            words=say("met") if met else say("not met"),
-        )
-    if wishes.haul_time != "any":
-        at = clock_text(facts.haul_at, site.zone, style)
-        yield say(
-            "Wish for a haul {haul_time} in the day: {at}.", haul_time=wishes.haul_time, at=at
-        )
-
-
-def haul_water(facts: Facts) -> str:
-    """Return "turning", "rising" or "falling": what the water does during the haul."""
-    if facts.haul_turns:
-        return "turning"
-    return "rising" if facts.haul_end_level_m > facts.haul_level_m else "falling"
-
-
-def _span_text(hours: float) -> str:
-    if hours >= 24:
-        return say("A day or more")
-    quarters = round(hours * 4)
-    whole, rest = divmod(quarters, 4)
-    minutes = say("{rest} min", rest=rest * 15) if rest else ""
-    return " ".join(part for part in (f"{whole} h" if whole else "", minutes) if part) or say(
-        "Minutes"
-    )
 
 
 def _number(count: int) -> str:

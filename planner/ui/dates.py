@@ -48,7 +48,7 @@ if TYPE_CHECKING:
 _BESIDE_EM = 120  # with less room the three panels lie under each other
 _THREE_EM = 200  # and with less than this, past trips are a tab of the chosen plan's panel
 _WIDE_EM = 150
-_PANEL_LINES = 15
+_PANEL_LINES = 15.25
 _PANEL_SHARES = (44, 32, 24)  # of 100 of the width
 # The strip grows from its least with every line of text that the window is higher.
 _LEAST_LINES, _LINES_A_SCALE = 45, 55
@@ -355,7 +355,7 @@ class _Panels(QSplitter):
         self.setChildrenCollapsible(False)
         self._beside: bool | None = None  # not known before there is a width
         self._three: bool | None = None
-        self._high = _PANEL_LINES * self.fontMetrics().lineSpacing()
+        self._high = round(_PANEL_LINES * self.fontMetrics().lineSpacing())
         self._like_it = like_it
         self._tabs = QTabWidget()
         self._tabs.setDocumentMode(True)

@@ -14,10 +14,9 @@ from PySide6.QtCore import (
     QPersistentModelIndex,
     Qt,
 )
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLabel, QTableView, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTableView
 
 from planner.phrasing import Style, day_clock_text, height_text, short_one_in
-from planner.ui.flow import Flow
 from planner.ui.parts import Card, quiet
 from planner.ui.plan_words import Days, moved_ranks
 from planner.ui.whole_rows import WholeRows, WideTable
@@ -37,36 +36,30 @@ _COLUMNS: Final = (
     (say("Light"), say("Share of crabs that will be light")),
     (say("Cover"), say("Least water over the top of any trap")),
 )
+# Each wish: what Wishes calls it, its accessible name, and its choices; the boxes read as a
+# sentence: haul on any water, any time, for most keepers.
 _WISHES: Final = (
     (
         "haul_water",
-        say("Haul on water that is"),
+        say("Water at the haul"),
         (
-            ("any", say("any")),
-            ("rising", say("rising")),
-            ("falling", say("falling")),
-            ("turning", say("turning")),
+            ("any", say("any water")),
+            ("rising", say("rising water")),
+            ("falling", say("falling water")),
+            ("turning", say("turning water")),
         ),
     ),
     (
         "haul_time",
-        say("and haul"),
+        say("Time of the haul"),
         (("any", say("any time")), ("early", say("early")), ("late", say("late"))),
     ),
 )
 _TRADES: Final = (
-    (
-        "soak",
-        "short",
-        say("Short soak"),
-        say("Ranks as if each day of soak took a fifth of the keepers"),
-    ),
-    (
-        "drive",
-        "long",
-        say("Long drive"),
-        say("Ranks by keepers a drive: two drives where set and haul are on two days"),
-    ),
+    (("any", "any"), say("most keepers")),
+    (("short", "any"), say("short soak")),
+    (("any", "long"), say("long drive")),
+    (("short", "long"), say("both of these")),
 )
 
 
@@ -161,16 +154,6 @@ class PlansModel(QAbstractTableModel):
                 return "-" if cover is None else height_text(cover, self._style)
 
 
-def _pair(caption: QLabel, box: QComboBox) -> QWidget:
-    """Return a caption and its choice as one, so that no line break parts them."""
-    pair = QWidget()
-    row = QHBoxLayout(pair)
-    row.setContentsMargins(0, 0, 0, 0)
-    row.addWidget(caption)
-    row.addWidget(box)
-    return pair
-
-
 class PlansPanel(Card):
     """Pick a plan; wishes decide between plans of the same catch, or are traded against it."""
 
@@ -202,38 +185,44 @@ class PlansPanel(Card):
         self.state.listen(self._state_changed)
         self.show_plans()
 
-    def _wishes(self) -> Flow:
-        row = Flow()
+    def _wishes(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.addWidget(QLabel(say("Haul on")))
         self._boxes: dict[str, QComboBox] = {}
-        self._trades: dict[str, QCheckBox] = {}
         for name, label, options in _WISHES:
-            box = QComboBox()
+            box = self._box(label, say("Decides between plans that promise the same catch"))
             for value, words in options:
                 box.addItem(words, value)
-            box.setToolTip(say("Decides between plans that promise the same catch"))
-            box.setAccessibleName(label)
-            box.activated.connect(self._wish)
-            caption = QLabel(label)
-            caption.setBuddy(box)
-            row.addWidget(_pair(caption, box))
+            row.addWidget(box)
             self._boxes[name] = box
-        for name, value, words, price in _TRADES:
-            tick = QCheckBox(words)
-            tick.setProperty("wish", value)
-            tick.setToolTip(price)
-            tick.setAccessibleDescription(price)
-            tick.toggled.connect(self._wish)
-            row.addWidget(tick)
-            self._trades[name] = tick
+        row.addWidget(QLabel(say("for")))
+        self._trade = self._box(
+            say("What plans are ranked for"),
+            say(
+                "Short soak: ranked as if each day of soak took a fifth of the keepers.\n"
+                "Long drive: ranked by keepers a drive, two where the haul is on another day."
+            ),
+        )
+        for pair, words in _TRADES:
+            self._trade.addItem(words, pair)
+        row.addWidget(self._trade)
+        row.addStretch(1)
         return row
+
+    def _box(self, label: str, tip: str) -> QComboBox:
+        box = QComboBox()
+        box.setAccessibleName(label)
+        box.setToolTip(tip)
+        box.activated.connect(self._wish)
+        return box
 
     def _wish(self) -> None:
         from planner.trips import Wishes
 
         self._before_wish = self._ranks()
         wished = {name: box.currentData() for name, box in self._boxes.items()}
-        ticked = {n: t.property("wish") for n, t in self._trades.items() if t.isChecked()}
-        self.bench.wish(Wishes(**wished, **ticked))
+        soak, drive = self._trade.currentData()
+        self.bench.wish(Wishes(**wished, soak=soak, drive=drive))
 
     def _another_place(self) -> None:
         self._before_wish = {}

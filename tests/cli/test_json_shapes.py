@@ -92,6 +92,9 @@ SHAPES: dict[str, Any] = {
                 "full_keepers": ESTIMATE,
                 "light_share": ESTIMATE,
                 "lowest_cover_m": MAYBE_NUMBER,
+                "set_daylight_h": NUMBER,
+                "haul_daylight_h": NUMBER,
+                "wishes": dict,
                 "reasons": [str],
                 "warnings": [str],
             }

@@ -40,6 +40,9 @@ WISHES = [
     Wishes(haul_water="rising", haul_time="early"),
     Wishes(haul_water="turning", daylight_slack_min=90.0),
     Wishes(haul_time="late"),
+    Wishes(soak="short", daylight_slack_min=0.0),
+    Wishes(drive="long", haul_water="falling"),
+    Wishes(soak="short", drive="long", haul_time="early"),
 ]
 
 # Shrinking a failure of the brute force would take many minutes; the blob repeats it instead.
@@ -403,14 +406,24 @@ def agrees(
         / 2
         * (1 - light[day_of[j]])
     )
+    # a fifth of the keepers for each day of soak, half for two drives
+    priced = worth * np.array(
+        [
+            (0.8 ** ((b - a) / 96) if wishes.soak == "short" else 1.0)
+            * (0.5 if wishes.drive == "long" and day[a] != day[b] else 1.0)
+            for a, b in zip(i, j, strict=True)
+        ]
+    )
     assert bool(plans) == bool(worth.size)
     for plan in plans:
         sets = range(grid.index(plan.set_at), grid.index(plan.latest_set_at) + 1)
         assert all(lenient[at, grid.index(plan.haul_at)] == KEPT for at in sets)
     if plans:
         # to the tenth of a crab that the ranking rounds to; wishes may cost a twentieth
-        best = worth.max() * (1.0 if wishes == WISHES[0] else AS_GOOD)
-        assert best - 0.1 <= plans[0].full_keepers.mean <= worth.max() + 1e-6
+        best = priced.max() * (1.0 if wishes == WISHES[0] else AS_GOOD)
+        assert best - 0.1 <= plans[0].ranked_keepers <= priced.max() + 1e-6
+        at = (i == grid.index(plans[0].set_at)) & (j == grid.index(plans[0].haul_at))
+        assert plans[0].full_keepers.mean == pytest.approx(worth[at][0])
 
 
 def test_a_set_that_may_wait_for_warmer_water_is_not_lost() -> None:

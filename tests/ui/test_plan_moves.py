@@ -11,6 +11,7 @@ import pyqtgraph as pg
 import pytest
 from PySide6.QtCore import QEvent, QPointF, Qt
 from PySide6.QtGui import QKeyEvent, QMouseEvent
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel
 
 from planner.clock import to_utc64
@@ -246,18 +247,22 @@ def test_two_plans_are_compared_side_by_side(view: DatesView, qtbot: Any, settle
     view.plan.compare.click()
     dialog = view.plan.findChild(CompareDialog)
     assert dialog is not None
-    assert [box.currentData() for box in dialog.boxes] == [1, 2]
-    box = dialog.boxes[1]
-    box.setCurrentIndex(box.findData(5))
-    box.activated.emit(box.currentIndex())
-    plans, site = view.bench.plans, view.bench.site
+    chosen, plans, site = view.state.plan, view.bench.plans, view.bench.site
     assert plans is not None
     assert site is not None
+    best_other = next(plan.rank for plan in plans.plans if plan.rank != chosen)
+    assert [box.currentData() for box in dialog.boxes] == [chosen, best_other]
+    for box, rank in zip(dialog.boxes, (1, 5), strict=True):
+        box.setCurrentIndex(box.findData(rank))
+        box.activated.emit(box.currentIndex())
     found = compare_plans(plans.plans[0], plans.plans[4], site.zone, view.state.style)
     QApplication.processEvents()  # a layout shows what was added when the loop turns
     words = [label.text() for label in dialog.findChildren(QLabel) if not label.isHidden()]
     for row in found.rows:
         assert all(cell in words for cell in row), row
+    shown = {what: of for what, *of in found.rows}
+    assert all(shown[f"Daylight left after the {outing}"] for outing in ("set", "haul"))
+    assert shown["Wish for 30 min of daylight after the haul"] == ["met", "met"]
     assert dialog.sentence.text() == found.sentence
     dialog.reject()
     settle(view.bench)
@@ -308,6 +313,28 @@ def test_ranks_that_a_wish_moves_are_marked(view: DatesView, settle: Any) -> Non
             marks.append(shown)
         before = after
     assert any("↑" in mark for mark in marks)
+
+
+def test_a_wish_for_a_short_soak_is_chosen_in_the_window(view: DatesView, settle: Any) -> None:
+    """The box that says what plans are ranked for: soaks get shorter, ranks move, the price is
+    said, and nothing is left of it when most keepers are wished for again."""
+    bench, box = view.bench, view.plans._trade
+    assert bench.plans is not None
+    before = bench.plans.plans
+    box.setFocus()
+    QTest.keyClick(box, Qt.Key.Key_Down)
+    assert box.currentData() == ("short", "any")
+    box.activated.emit(box.currentIndex())
+    settle(bench)
+    short = bench.plans.plans
+    assert short[0].soak_h < before[0].soak_h - 6
+    assert "Wish for a short soak" in " ".join(short[0].reasons)
+    first_column = [view.plans.model.data(view.plans.model.index(row, 0)) for row in range(6)]
+    assert any("↑" in text or "↓" in text for text in first_column)
+    box.setCurrentIndex(0)
+    box.activated.emit(0)
+    settle(bench)
+    assert [plan.haul_at for plan in bench.plans.plans] == [plan.haul_at for plan in before]
 
 
 # -- the next start ------------------------------------------------------------------------------

@@ -56,6 +56,33 @@ def add_to(jobs: Jobs) -> None:
         help=say("how many plans at most (default: {default_most})", default_most=_DEFAULT_MOST),
     )
     parser.add_argument(
+        "--water",
+        choices=("any", "rising", "falling", "turning"),
+        default="any",
+        help=say("the water wished for at the haul; decides between plans of the same catch"),
+    )
+    parser.add_argument(
+        "--time",
+        choices=("any", "early", "late"),
+        default="any",
+        help=say("when in the day to haul; decides between plans of the same catch"),
+    )
+    parser.add_argument(
+        "--soak",
+        choices=("any", "short"),
+        default="any",
+        help=say("short: rank as if each day of soak took a fifth of the keepers"),
+    )
+    parser.add_argument(
+        "--drive",
+        choices=("any", "long"),
+        default="any",
+        help=say(
+            "long: rank by the keepers of a drive, two drives for a haul on another day than the "
+            "set"
+        ),
+    )
+    parser.add_argument(
         "--why",
         type=a_day,
         metavar="D",
@@ -74,6 +101,7 @@ def count(text: str) -> int:
 
 def _answer(args: Namespace) -> Answer:
     from planner.cli.logs import log_of
+    from planner.trips import Wishes
 
     site = place_of(args)
     span = day_span(args.start, args.stop, site.zone, DEFAULT_DAYS, most=MOST_DAYS)
@@ -82,12 +110,13 @@ def _answer(args: Namespace) -> Answer:
     not_before = datetime.now(UTC) if args.start is None else None
     _require_why(args, span.first, span.last)
     search = _search(site, span.first, span.last, log_of(args.log, site), not_before)
-    found = _plans(search, args.most, style)
+    wishes = Wishes(args.water, args.time, soak=args.soak, drive=args.drive)
+    found = search.plans(args.most, wishes, style, None)
 
     def why() -> list[str]:
         from planner.trips import explain_day
 
-        return [] if args.why is None else explain_day(search, args.why, style)
+        return [] if args.why is None else explain_day(search, args.why, style, wishes)
 
     def data() -> dict[str, Any]:
         return {
@@ -118,7 +147,9 @@ def find_plans(
     not_before: datetime | None = None,
 ) -> PlanSet:
     """Return the ranked plans of a place for local days, both included."""
-    return _plans(_search(site, first, last, log, not_before), most, style)
+    from planner.trips import Wishes
+
+    return _search(site, first, last, log, not_before).plans(most, Wishes(), style, None)
 
 
 def _search(
@@ -127,12 +158,6 @@ def _search(
     from planner.trips import Search, outlook
 
     return Search(outlook(site, first, last, log), log=log, not_before=not_before)
-
-
-def _plans(search: Search, most: int, style: Style) -> PlanSet:
-    from planner.trips import Wishes
-
-    return search.plans(most, Wishes(), style, None)
 
 
 def _require_why(args: Namespace, first: date, last: date) -> None:
@@ -193,6 +218,9 @@ def _plan(plan: Plan) -> dict[str, Any]:
         "lowest_cover_m": number(plan.lowest_cover_m, 4),
         "lowest_cover_spot": plan.lowest_cover_spot,
         "lowest_cover_at": None if plan.lowest_cover_at is None else iso(plan.lowest_cover_at),
+        "set_daylight_h": number(plan.set_daylight_h, 2),
+        "haul_daylight_h": number(plan.haul_daylight_h, 2),
+        "wishes": dict(plan.wishes),
         "reasons": list(plan.reasons),
         "warnings": list(plan.warnings),
     }
