@@ -24,6 +24,11 @@ class Style:
     hours12: bool = False
 
 
+def number_text(value: float, digits: int = 6) -> str:
+    """Return a number as short as it can be written, as the reader's language has it."""
+    return say("{value:.{digits}g}", value=value, digits=digits)
+
+
 def one_in(share: float) -> str:
     """Return a share as a natural frequency: "about 1 in 8", "fewer than 1 in 50"."""
     if not 0.02 <= share <= 0.98:

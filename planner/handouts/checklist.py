@@ -16,6 +16,7 @@ from planner.phrasing import (
     Style,
     clock_text,
     day_clock_text,
+    number_text,
     temperature_text,
     zone_text,
 )
@@ -78,7 +79,7 @@ def line_text(spot: SpotWater, style: Style) -> str:
     """Return the length of line for a spot, rounded up to the half metre or the foot."""
     step = 1.0 if style.length == "ft" else 0.5
     length = math.ceil(metres_to(spot.line_m, style.length) / step - 1e-9) * step
-    return f"{length:g} {style.length}"
+    return f"{number_text(length)} {style.length}"
 
 
 def _rules(facts: TripFacts, today: date) -> Section:

@@ -16,6 +16,7 @@ from PySide6.QtGui import QFont, QPainter, QPdfWriter, QPen, QPolygonF, QTextDoc
 from planner.errors import PlannerError
 from planner.handouts.pdf_file import GREY, INK, PALE, PT, SHADE, Paper, pdf_writer, write_pdf
 from planner.handouts.sheet import Curve, TripSheet
+from planner.phrasing import number_text
 from planner.words import say
 
 _MARGIN_MM: Final = 12.0
@@ -168,7 +169,7 @@ def _chart(painter: QPainter, curve: Curve, where: QRectF, font_pt: float) -> No
         painter.setPen(QPen(GREY, 0.5 * PT))
         box = QRectF(where.left(), y(level) - line, plot.left() - where.left() - 4 * PT, 2 * line)
         painter.drawText(
-            box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, f"{level:g}"
+            box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, number_text(level)
         )
     painter.setPen(QPen(INK, 0.5 * PT))
     painter.drawText(

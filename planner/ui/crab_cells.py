@@ -9,6 +9,7 @@ from planner.logbook import Crab
 from planner.logbook.columns import CellError
 from planner.logbook.entries import ABDOMENS, GRADES, PEELER_SIGNS, SEXES, SHELLS, WIDTHS_BY
 from planner.logbook.rules import crab_problems
+from planner.phrasing import number_text
 from planner.ui.log_words import IN_WORDS
 from planner.words import say
 
@@ -43,7 +44,7 @@ def crab_text(crab: Crab, column: CrabColumn) -> str:
     if value is None:
         return ""
     if column.is_number:
-        return say("{value:g}", value=value)
+        return number_text(value)
     return IN_WORDS[value] if column.words and value else str(value)
 
 

@@ -9,6 +9,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QFormLayout, QLineEdit, QVBoxLayout, QWidget
 
 from planner.errors import Problem
+from planner.phrasing import number_text
 from planner.sites.editing import Wanted
 from planner.ui.parts import caution
 from planner.words import say
@@ -92,7 +93,7 @@ def text_of(value: Any) -> str:
     if value is None:
         return ""
     if isinstance(value, float):
-        return say("{value:.10g}", value=value)
+        return number_text(value, 10)
     return str(value)
 
 

@@ -112,7 +112,7 @@ class EvidenceView(QWidget):
 
     def _learn(self, site: Site, log: Log) -> None:
         for page in self._learned_pages:
-            page.say("Learning from the log…")
+            page.say(say("Learning from the log…"))
 
         def work(checkpoint: Checkpoint) -> Evidence | None:
             from planner.molt import evidence

@@ -12,7 +12,7 @@ from planner.errors import Problem
 from planner.logbook import Haul
 from planner.logbook.columns import CellError, read_count, read_measure, read_time
 from planner.logbook.rules import haul_problems
-from planner.phrasing import SHORT_MONTHS, Style
+from planner.phrasing import SHORT_MONTHS, Style, number_text
 from planner.units import metres_from, metres_to
 from planner.words import say
 
@@ -81,7 +81,7 @@ def written(haul: Haul, column: Column, clock: Clock) -> str:
         local = value.astimezone(clock.zone)
         return say("{local.day} {local:%b} {clock}", local=local, clock=_clock(local, clock.style))
     if column.kind == "depth":
-        return f"{round(metres_to(value, clock.style.length), 2):g}"
+        return number_text(round(metres_to(value, clock.style.length), 2))
     return str(value)
 
 

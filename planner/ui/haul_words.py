@@ -157,7 +157,9 @@ def _soaks(hauls: Sequence[Haul]) -> Iterator[str]:
             continue
         soak = haul.hauled_at - haul.set_at
         if soak > _LONG_SOAK:
-            odd.setdefault(f"a soak of {soak / timedelta(days=1):.0f} days", []).append(haul.trap)
+            odd.setdefault(
+                say("a soak of {days:.0f} days", days=soak / timedelta(days=1)), []
+            ).append(haul.trap)
         elif soak < _SHORT_SOAK:
             minutes = round(soak / timedelta(minutes=1))
             odd.setdefault(f"a soak of {minutes} minutes", []).append(haul.trap)

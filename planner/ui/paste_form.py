@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.constituents.pasting import Pasted, understand
+from planner.phrasing import number_text
 from planner.ui.parts import body, button, caution, heading, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.units import M_PER_FT
@@ -173,7 +174,10 @@ class PasteForm(QWidget):
         pasted, unit = self._pasted, str(self.unit.currentData())
         heading_text = say("Amplitude, {unit}", unit=unit) if unit else say("Amplitude")
         self.model.show(
-            [(c.name, f"{c.amplitude:g}", f"{c.phase_lag_deg:g}") for c in pasted.constants],
+            [
+                (c.name, number_text(c.amplitude), number_text(c.phase_lag_deg))
+                for c in pasted.constants
+            ],
             (say("Constituent"), heading_text, say("Phase lag, °")),
         )
         self.said.setText(understood_text(pasted, self.box.toPlainText()))

@@ -44,8 +44,8 @@ class RecordForm(QWidget):
         self._found: FittedWater | None = None
         self._place_unit: LengthUnit = "m"
         self.unit, self.clock = QComboBox(), QComboBox()
-        self.unit.addItem("metres", "m")
-        self.unit.addItem("feet", "ft")
+        self.unit.addItem(say("metres"), "m")
+        self.unit.addItem(say("feet"), "ft")
         form = QFormLayout()
         form.addRow(say("Heights in the &file are in"), self.unit)
         form.addRow(say("Times &without an offset are on"), self.clock)

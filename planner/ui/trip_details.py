@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidg
 from planner.logbook import Trip
 from planner.logbook.columns import CellError, read_count, read_measure
 from planner.logbook.rules import trip_problems
-from planner.phrasing import Style
+from planner.phrasing import Style, number_text
 from planner.ui.flow import Flow
 from planner.ui.theme import SPACE
 from planner.units import celsius_to
@@ -145,7 +145,7 @@ def _read(text: str) -> int | None:
 
 
 def _shown(water_c: float, style: Style) -> str:
-    return f"{round(celsius_to(water_c, style.temperature), 1):g}"
+    return number_text(round(celsius_to(water_c, style.temperature), 1))
 
 
 def _crew(text: str) -> int | None:
@@ -164,7 +164,7 @@ def _water_c(text: str, style: Style) -> float | None:
     number = text.replace(",", ".").rstrip("°CFcf ")
     if style.temperature == "F":
         try:
-            number = say("{number:.3f}", number=(float(number) - 32) * 5 / 9)
+            number = f"{(float(number) - 32) * 5 / 9:.3f}"
         except ValueError:
             raise CellError(say("is not a number"), say("write degrees, such as 75")) from None
     return read_measure("water_c", number, decimal_comma=True)

@@ -185,5 +185,5 @@ def _group_cells(group: Group) -> tuple[str, str, str, str, str]:
         )
     )
     total = "-" if group.keepers is None else str(group.keepers)
-    best = "-" if group.p_best is None else f"{group.p_best:.0%}"
+    best = "-" if group.p_best is None else say("{p_best:.0%}", p_best=group.p_best)
     return group.name, str(group.hauls), total, rate, best

@@ -1,0 +1,199 @@
+"""The second language: whole, fresh, by its own habits; and nothing on screen goes past it."""
+
+from __future__ import annotations
+
+import json
+import string
+import subprocess
+import sys
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QLocale, QTranslator
+
+from planner.assets import demo_log, demo_place, resource
+from planner.logbook import Haul, read_log
+from planner.phrasing import number_text
+from planner.sites import load_site
+from planner.sites.editing import number_or_text
+from planner.ui.language_choice import codes, wanted
+from planner.ui.languages import CONTEXT, ITS_NAME, languages, use
+from planner.ui.settings import Settings, write_settings
+from planner.words import say, speak, spoken
+
+sys.path.insert(0, str(Path(__file__).parents[2] / "packaging"))
+import languages as gatherer
+
+ROOT = gatherer.ROOT
+
+OTHERS = [code for code in codes() if code != "en"]
+
+
+@pytest.fixture(autouse=True)
+def english_afterwards() -> Iterator[None]:
+    yield
+    speak(None)
+
+
+def slots(text: str) -> set[tuple[str, str, str]]:
+    """Return the named values of a text with their formats."""
+    parsed = string.Formatter().parse(text)
+    return {(name, spec or "", how or "") for _, name, spec, how in parsed if name}
+
+
+@pytest.mark.parametrize("code", OTHERS)
+def test_every_text_is_translated(code: str) -> None:
+    """The language file holds what the program says, all of it and no more."""
+    wanted_texts = gatherer.gathered()
+    done = gatherer.translations(gatherer.FOLDER / f"{code}.ts")
+    assert [text for text in wanted_texts if text not in done] == []
+    assert [text for text in done if text not in wanted_texts] == []
+
+
+@pytest.mark.parametrize("code", OTHERS)
+def test_the_made_file_is_that_of_the_texts(code: str) -> None:
+    """What the program reads was made from the file that people edit, as it is now."""
+    made = QTranslator()
+    assert made.load(str(resource("languages", f"{code}.qm")))
+    for (text, sense), translation in gatherer.translations(gatherer.FOLDER / f"{code}.ts").items():
+        assert made.translate(CONTEXT, text, sense) == translation
+
+
+@pytest.mark.parametrize("code", OTHERS)
+def test_translations_keep_the_values_and_the_edges(code: str) -> None:
+    """A value lost would be a number never told; a blank lost glues two sentences together."""
+    for (text, sense), translation in gatherer.translations(gatherer.FOLDER / f"{code}.ts").items():
+        if sense in (ITS_NAME[1], "after a number"):
+            continue
+        assert (len(text) - len(text.lstrip()), len(text) - len(text.rstrip())) == (
+            len(translation) - len(translation.lstrip()),
+            len(translation) - len(translation.rstrip()),
+        ), text
+        if "{" in text and not any(brace in text for brace in ("{ ", "[{", "{}")):
+            assert slots(text) == slots(translation), text
+
+
+def test_days_months_and_numbers_are_those_of_the_locale_data() -> None:
+    """Names and signs against the Unicode locale data that Qt carries."""
+    use("es")
+    spanish, short = QLocale("es"), QLocale.FormatType.ShortFormat
+    for at in range(1, 13):
+        day = date(2026, at, 1)
+        assert say("{day:%B}", day=day) == spanish.standaloneMonthName(at)
+        assert say("{day:%b}", day=day) == spanish.standaloneMonthName(at, short)
+    for at in range(1, 8):
+        day = date(2001, 1, at)
+        assert say("{day:%A}", day=day) == spanish.standaloneDayName(at)
+        assert say("{day:%a}", day=day) == spanish.standaloneDayName(at, short)
+    assert say("{n:,.2f}", n=12345.678) == spanish.toString(12345.68, "f", 2)
+
+
+@pytest.mark.parametrize("value", [0.0, 1.5, -0.25, 12.0, 1234.5, 0.001])
+def test_numbers_shown_in_a_field_are_read_back(value: float) -> None:
+    """What stands in a field with a decimal comma means the same number when it is saved."""
+    use("es")
+    assert number_or_text(number_text(value, 10)) == value
+
+
+def test_the_language_is_the_variables_then_the_users_then_the_systems(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """An unknown one is passed over; English is what is left."""
+    for name in ("FULLSHELL_LANGUAGE", "LC_ALL", "LC_MESSAGES", "LANG"):
+        monkeypatch.delenv(name, raising=False)
+    monkeypatch.setattr(sys, "platform", "linux")
+    assert wanted() == "en"
+    monkeypatch.setenv("LANG", "es_MX.UTF-8")
+    assert wanted() == "es"
+    write_settings(Settings(language="en"))
+    assert wanted() == "en"
+    monkeypatch.setenv("FULLSHELL_LANGUAGE", "es")
+    assert wanted() == "es"
+    monkeypatch.setenv("FULLSHELL_LANGUAGE", "xx")
+    assert wanted() == "en"
+
+
+def test_languages_are_called_what_their_readers_call_them() -> None:
+    assert languages() == {"en": "English", "es": "Español"}
+    assert spoken() == "en"
+
+
+# Draws the views in a language that puts every text between marks, and gives what is seen there.
+MARKED = """
+import json, sys
+from datetime import date
+from pathlib import Path
+from planner.words import Language, speak
+speak(Language("xx", lambda text, sense: "\\u2039" + text + "\\u203a", ",", ".", "%"))
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QAbstractItemView, QComboBox, QTabWidget, QWidget
+from planner.ui.picture import Shot, draw
+
+seen = set()
+
+def look(window):
+    for each in window.findChildren(QWidget):
+        for name in ("text", "title", "placeholderText", "toolTip", "accessibleName"):
+            if hasattr(each, name):
+                seen.add(str(getattr(each, name)()))
+        if isinstance(each, QComboBox):
+            seen.update(each.itemText(at) for at in range(each.count()))
+        if isinstance(each, QTabWidget):
+            seen.update(each.tabText(at) for at in range(each.count()))
+        if isinstance(each, QAbstractItemView) and each.model():
+            model = each.model()
+            columns = range(min(model.columnCount(), 30))
+            seen.update(str(model.headerData(at, Qt.Orientation.Horizontal)) for at in columns)
+            for row in range(min(model.rowCount(), 8)):
+                for column in columns:
+                    cell = model.index(row, column)
+                    seen.add(str(cell.data() or ""))
+                    seen.add(str(cell.data(Qt.ItemDataRole.ToolTipRole) or ""))
+
+for view in ("dates", "load", "hauls", "evidence", "places"):
+    draw(Path(sys.argv[1]), Shot(view=view, today=date(2026, 11, 25)), look)
+print(json.dumps(sorted(seen)))
+"""
+# Not the program's words: names of keys, zones and datums, and Qt's own texts.
+NOT_OURS = ("Ctrl+", "Alt+", "F1", "Scroll Left", "Scroll Right", "MLLW", "America/New_York")
+
+
+def _unmarked(text: str) -> str:
+    """Return the part of a text that stands between no marks."""
+    depth, left = 0, ""
+    for letter in text:
+        depth += (letter == "‹") - (letter == "›")
+        left += letter if depth == 0 and letter != "›" else ""
+    return left
+
+
+def test_nothing_on_screen_goes_past_the_language(tmp_path: Path) -> None:
+    """Every word of the five views is said; what is not is the user's own, or a proper name."""
+    command = [sys.executable, "-c", MARKED, str(tmp_path / "view.png")]
+    ran = subprocess.run(command, capture_output=True, text=True, cwd=ROOT, check=True)
+    seen = json.loads(ran.stdout)
+    unsaid = {left for text in seen if (left := _unmarked(text))}
+    for own in sorted((*NOT_OURS, *_own_words()), key=len, reverse=True):
+        unsaid = {left.replace(own, "") for left in unsaid}
+    words = sorted(left for left in unsaid if sum(map(str.isalpha, left)) >= 3)
+    assert words == []
+    assert sum("‹" in text for text in seen) > 300
+
+
+def _own_words() -> set[str]:
+    """Return what the demo place, the samples and the demo log bring in themselves."""
+    site = load_site(demo_place())
+    log = read_log(demo_log(), lambda _: site.zone)
+    words = {site.name, site.water.source, site.rules.checked_where}
+    words |= {spot.name for spot in site.spots} | {note.text for note in site.rules.notes}
+    words |= {note.category for note in site.rules.notes}
+    words |= {begun for note in site.rules.notes if (begun := note.category.capitalize())}
+    words |= {closure.reason for closure in site.closures}
+    for sample in resource("..", "sample_sites").resolve().glob("*.toml"):
+        words.add(load_site(sample).name)
+    texts = ("trip", "spot", "trap", "design", "bait", "other", "notes", "place")
+    words |= {getattr(haul, name) for haul in log.hauls for name in texts}
+    assert isinstance(log.hauls[0], Haul)
+    return {word for word in words if word}
