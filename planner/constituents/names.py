@@ -18,6 +18,7 @@ _GREEK: Final = {
     "λ": "LAM", "μ": "MU", "µ": "MU", "ν": "NU", "ξ": "XI", "π": "PI", "ρ": "RHO",
     "σ": "SIG", "τ": "TAU", "υ": "UPS", "φ": "PHI", "χ": "CHI", "ψ": "PSI",
 }  # fmt: skip
+_SPELT: Final = str.maketrans(_GREEK)
 _TERM: Final = re.compile(r"([+-]?)\s*(?:(\d+)\*)?([A-Z0-9]+)")
 
 
@@ -70,7 +71,7 @@ def table() -> MappingProxyType[str, Constituent]:
 
 
 def _key(name: str) -> str:
-    spelt = "".join(_GREEK.get(letter, letter) for letter in name.lower())
+    spelt = name.lower().translate(_SPELT)
     return re.sub(r"[\s_]", "", spelt).upper()
 
 

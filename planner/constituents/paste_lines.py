@@ -8,9 +8,11 @@ import re
 import unicodedata
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from planner.constituents.names import known
+from planner.constituents.paste_shapes import one_a_line
 
 _TYPED: Final = str.maketrans({"º": "°", "˚": "°", "−": "-", "–": "-", "’": "'", "′": "'"})
 _UNIT: Final = re.compile(r"m|ft|cm|met(?:er|re)s?|feet|foot")
@@ -45,7 +47,9 @@ class Line:
 
 def lines_of(text: str) -> list[Line]:
     """Return the lines of a paste; where every cell has a line of its own, they are joined."""
-    lines = [_line(at, each) for at, each in enumerate(_plain(text).splitlines(), start=1)]
+    lines = [
+        _line(at, each) for at, each in enumerate(one_a_line(_plain(text)).splitlines(), start=1)
+    ]
     if any(line.whole for line in lines):
         return lines
     joined = list(_joined(lines))
@@ -98,6 +102,7 @@ def _read(number: int, cells: Sequence[str]) -> Line:
     return Line(number, kept, name, tuple(values), tuple(units))
 
 
+@lru_cache(maxsize=4096)  # cells are tried in several ways of parting a line
 def _name(cell: str) -> str | None:
     if _VALUE.fullmatch(cell):
         return None

@@ -159,7 +159,7 @@ def _roles(
         index = next(i for i, role in roles.items() if role == "other lag")
         roles[index] = "lag"
         notes.append(say("The lags are headed as local: give the clock they were worked out in."))
-    return tuple(roles[index] for index in range(width)), tuple(notes)
+    return tuple(roles[index] for index in range(width)), tuple(dict.fromkeys(notes))
 
 
 def _said(heading: Sequence[str], width: int, known: Mapping[int, Role]) -> dict[int, Role]:

@@ -175,10 +175,19 @@ _DUTCH = [("M2", 79.3, 86.1), ("S2", 19.0, 147.0), ("O1", 11.2, 189.0)]
             "S2\t12\t19\t147\nO1\t25.8\t11.2\t189",
             "cm",
         ),
+        ("Name\tM2\tS2\tO1\nAmplitude (cm)\t79.3\t19\t11.2\nLag\t86.1\t147\t189", "cm"),
+        ("| M2 | S2 | O1 |\n| 79.3 | 19 | 11.2 |\n| 86.1 | 147 | 189 |", None),
+        (
+            '{"units": "cm", "stations": [{"id": "0"}], "constituents": ['
+            '{"number": 1, "name": "M2", "amplitude": 79.3, "phase_GMT": 86.1, "phase_local": 9},'
+            '{"number": 2, "name": "S2", "amplitude": 19, "phase_GMT": 147, "phase_local": 8},'
+            '{"number": 3, "name": "O1", "amplitude": 11.2, "phase_GMT": 189, "phase_local": 7}]}',
+            "cm",
+        ),
     ],
 )
 def test_tables_of_many_makes_are_understood(text: str, unit: str | None) -> None:
-    """Commas for decimals, marks of HTML, a cell a line, errors beside: the same constants."""
+    """Decimal commas, HTML, a cell a line, errors beside, sideways, JSON: the same constants."""
     pasted = understand(text)
     found = [(each.name, each.amplitude, each.phase_lag_deg) for each in pasted.constants]
     assert found == _DUTCH
