@@ -51,7 +51,8 @@ class Trial:
         foreign = ("PYTHON", "VIRTUAL_ENV", "QT_", "DISPLAY", "WAYLAND_", "LD_LIBRARY_PATH")
         own = {name: value for name, value in os.environ.items() if not name.startswith(foreign)}
         home = str(self.folder / "home")
-        self.variables = {**own, "FULLSHELL_HOME": home, "FULLSHELL_TRACEBACK": "1"}
+        asked = {"FULLSHELL_HOME": home, "FULLSHELL_TRACEBACK": "1", "FULLSHELL_LANGUAGE": "en"}
+        self.variables = {**own, **asked}
 
     def run(self, *words: str | Path) -> str:
         """Return what a job prints; SmokeError unless it ended well and without a complaint."""
@@ -92,6 +93,14 @@ def finds_itself_well(trial: Trial) -> None:
     found = json.loads(trial.run("doctor", "--format", "json"))
     if not found["well"]:
         raise SmokeError(json.dumps(found["findings"], indent=1))
+
+
+def speaks_another_language(trial: Trial) -> None:
+    """A language file that ships, on the command line."""
+    english = trial.run("sky", DEMO, *DAYS)
+    trial.variables["FULLSHELL_LANGUAGE"] = "es"
+    if trial.run("sky", DEMO, *DAYS) == english:
+        raise SmokeError("asked for Spanish it speaks English")
 
 
 def water_and_sky(trial: Trial) -> None:
@@ -237,6 +246,7 @@ def refuses_a_bad_file(trial: Trial) -> None:
 TRIALS: tuple[tuple[str, Callable[[Trial], None]], ...] = (
     ("version and help", speaks),
     ("its own examination", finds_itself_well),
+    ("another language", speaks_another_language),
     ("water and sky", water_and_sky),
     ("dates and plans", dates_and_plans),
     ("evidence", evidence),
