@@ -227,7 +227,8 @@ def find_candidates(
 def lowest_covering_level_m(site: Site) -> float | None:
     """Return the level (m above datum) that water must stay above to cover every trap.
 
-    None without spots. From: charted depth + level - trap height - margin > 0.
+    None without spots. From: charted depth + level - trap height - margin > 0 (common practice;
+    a charted depth is one below the datum that levels are counted from).
     """
     if not site.spots:
         return None

@@ -163,7 +163,9 @@ class Checker:
             return "soak"
         for spot in self.site.spots:
             # A trap must stay covered at the lowest predicted water of the soak: charted depth
-            # and water over trap height and margin (trade advice, Snohomish MRC and others).
+            # + lowest height - trap height - margin > 0. Source: the project's dossier, section
+            # 6, as common practice; its arithmetic is what a charted depth is, a depth below the
+            # datum that predicted heights are counted from.
             bare_m = spot.trap_height_m + habits.cover_margin_m - spot.depth_m
             if min(self._levels_m[a : d + 1]) <= bare_m - spare_m:
                 return "cover"
@@ -452,6 +454,28 @@ def test_a_set_that_may_wait_for_warmer_water_is_not_lost() -> None:
     light, cold_then_warm = np.array([0.2, 0.6, 0.05]), np.array([9.0, 9.0, 24.0])
     wishes = Wishes(haul_water="rising", haul_time="early")
     agrees(site, tide, date(2026, 5, 18), light, cold_then_warm, wishes)
+
+
+@pytest.mark.parametrize(
+    ("depth_m", "covered"),
+    [(0.86, True), (0.84, False), (1.5, True), (0.2, False)],
+)
+def test_the_cover_rule_by_its_own_arithmetic(depth_m: float, covered: bool) -> None:
+    """Charted depth + lowest height - trap height - margin > 0, at the lowest of the whole soak.
+
+    Source: the project's dossier, section 6, as common practice (no published figure gives a
+    margin: 0.3 m is our judgement, and the user's to change). A constant water of -0.2 m, a trap
+    of 0.35 m and that margin need a depth of 0.85 m.
+    """
+    still = MadeTide(-0.2, (1e-4, 0.0, 0.0))
+    site = made_site(spots=(Spot("edge", depth_m, 0.35),), habits=Habits(cover_margin_m=0.3))
+    outlook = made_outlook(site, FIRST, FIRST + timedelta(days=4))
+    found = plan_trips(outlook, tide=still)
+    assert bool(found.plans) is covered
+    if covered:
+        assert found.plans[0].lowest_cover_m == pytest.approx(depth_m - 0.2 - 0.35, abs=0.001)
+    else:
+        assert found.rejected["cover"] > 0
 
 
 def weekend_site(**changes: object) -> Site:
