@@ -6,6 +6,7 @@ goes on living.
 
 from __future__ import annotations
 
+import os
 import sys
 import threading
 from collections.abc import Callable, Mapping
@@ -14,6 +15,7 @@ from typing import Final
 
 from PySide6.QtCore import QObject, Qt, Signal
 
+from planner import __version__
 from planner.faults import keep, report, signature
 
 _MOST_KEPT: Final = 3  # of one fault: one that comes with every repaint would fill the log
@@ -59,6 +61,8 @@ class FaultCatcher(QObject):
         if not isinstance(error, Exception):  # the user's own Ctrl+C
             sys.__excepthook__(kind, error, trace)
             return
+        if "FULLSHELL_TRACEBACK" in os.environ:  # whoever works on the program reads it there
+            sys.__excepthook__(kind, error, trace)
         self.meet(error.with_traceback(trace))
 
     def _of_a_thread(self, found: threading.ExceptHookArgs) -> None:
@@ -72,7 +76,10 @@ class FaultCatcher(QObject):
     def _tell(self, error: Exception) -> None:
         which = signature(error)
         times = self._met[which] = self._met.get(which, 0) + 1
-        text = report(error, self.facts())
+        try:
+            text = report(error, self.facts())
+        except Exception:  # noqa: BLE001  (a report that fails must not call for another)
+            text = f"Fullshell {__version__}: {which[0]} at {which[1]}; no more can be told\n"
         if times <= _MOST_KEPT:
             keep(text)
         if times == 1:

@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 
 from planner.assets import demo_log, log_folder, user_folder
-from planner.faults import keep
+from planner.faults import keep, kept
 from planner.logbook import Logbook, book_zone, default_logbook
 from planner.ui import checkup
 from planner.ui.checkup import Finding, files, libraries, screen
@@ -275,6 +275,20 @@ def test_settings_and_faults_are_looked_at_and_left(run: Any) -> None:
     assert _states(files.check_settings()) == {"settings": "mind"}
     assert _states(files.check_faults()) == {"faults": "mind"}
     assert settings_file().read_text(encoding="utf-8") == "{"
+
+
+def test_a_fault_of_a_job_is_written_down(run: Any, monkeypatch: pytest.MonkeyPatch) -> None:
+    """What went wrong on the command line is there to be passed on, without its words."""
+
+    def broken(*_: object) -> None:
+        raise ZeroDivisionError("Heron Slough")
+
+    monkeypatch.setattr("planner.cli.commands.water.instant_span", broken)
+    assert run("water sedge-hollow").status == 1
+    (report,) = kept()
+    assert "ZeroDivisionError" in report
+    assert "planner/cli/entry.py" in report
+    assert "Heron" not in report
 
 
 def test_a_clock_beyond_the_ephemeris_is_said(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -135,6 +135,27 @@ def test_a_second_fault_joins_the_report_on_show(window: MainWindow, qtbot: Any)
     assert dialog.report.toPlainText().count("What went wrong") == 2
 
 
+def test_a_report_that_fails_calls_for_no_other(window: MainWindow, qtbot: Any) -> None:
+    """Facts that cannot be had leave the fault itself, and do not go round for ever."""
+
+    def no_facts() -> dict[str, str]:
+        raise Fault("of the facts")
+
+    catcher = FaultCatcher()
+    catcher.facts = no_facts
+    told: list[str] = []
+    catcher.fault.connect(lambda _, text: told.append(text))
+    try:
+        _fail()
+    except Fault as error:
+        catcher.meet(error)
+    qtbot.waitUntil(lambda: bool(told), timeout=PATIENCE_MS)
+    QApplication.processEvents()
+    assert len(told) == 1
+    assert "Fault at test_faults.py:" in told[0]
+    assert window.faults.dialog is None
+
+
 # -- the report ----------------------------------------------------------------------------------
 
 
