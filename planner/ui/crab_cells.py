@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
@@ -81,9 +82,15 @@ def _value(column: CrabColumn, text: str) -> Any:
             raise CellError(say("is not a number"), say("write digits, such as 142")) from None
     if not column.words or not text:
         return text
-    shown = {IN_WORDS[word].casefold(): word for word in column.words}
-    fits = {word for said, word in shown.items() if said.startswith(text.casefold())}
+    shown = {_plain(IN_WORDS[word]): word for word in column.words}
+    fits = {word for said, word in shown.items() if said.startswith(_plain(text))}
     if len(fits) != 1:
         words = ", ".join(IN_WORDS[word] for word in column.words)
         raise CellError(say("is not one of the words"), say("write {words}", words=words))
     return fits.pop()
+
+
+def _plain(word: str) -> str:
+    """Return a word in small letters without accents, as fingers in a hurry type it."""
+    parts = unicodedata.normalize("NFD", word.casefold())
+    return "".join(letter for letter in parts if not unicodedata.combining(letter))

@@ -81,7 +81,7 @@ class EvidenceView(QWidget):
                     judged=judged,
                 )
             )
-        for key in ("evidence", say("trip points"), "trial"):
+        for key in ("evidence", "trip points", "trial"):
             self.bench.desk.stop(key)
         self.trips.show_curves(None)
         self._stale = {"evidence", "trips", "trials"}

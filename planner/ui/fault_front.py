@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication
 
 from planner.ui import theme
 from planner.ui.fault_dialog import FaultDialog
-from planner.words import say
+from planner.words import say, spoken
 
 if TYPE_CHECKING:
     from planner.ui.window import MainWindow
@@ -31,18 +31,10 @@ class FaultFront(QObject):
         window, size = self._window, self._window.size()
         return {
             "View": window.state.view,
-            "Colours": say(
-                "{theme}, {words} now",
-                theme=window.state.theme,
-                words="dark" if theme.current().dark else "light",
-            ),
-            "Window": say(
-                "{width}x{height} at {devicepixelratiof:g}",
-                width=size.width(),
-                height=size.height(),
-                devicepixelratiof=window.devicePixelRatioF(),
-            ),
-            "Letters": say("{pointsizef:g} pt", pointsizef=QApplication.font().pointSizeF()),
+            "Colours": f"{window.state.theme}, {'dark' if theme.current().dark else 'light'} now",
+            "Window": f"{size.width()}x{size.height()} at {window.devicePixelRatioF():g}",
+            "Letters": f"{QApplication.font().pointSizeF():g} pt",
+            "Language": spoken(),
         }
 
     def show(self, error: BaseException, text: str) -> None:

@@ -32,7 +32,7 @@ from planner.ui.workbench import Workbench
 from planner.words import say
 
 _NOWHERE: Final = QModelIndex()
-_KEY: Final = say("span of turns")
+_KEY: Final = "span of turns"
 _LOOK_MS: Final = 100  # how often the bar looks at how far the work is
 
 

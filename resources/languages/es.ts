@@ -246,22 +246,22 @@
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Count</source>
-   <translation type="unfinished" />
+   <translation>Contar</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Invented place: not for a real trip.</source>
-   <translation type="unfinished" />
+   <translation>Lugar inventado: no vale para una salida real.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Trap before</source>
-   <translation type="unfinished" />
+   <translation>Nasa anterior</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Next trap</source>
-   <translation type="unfinished" />
+   <translation>Nasa siguiente</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
@@ -271,22 +271,22 @@
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Set five minutes earlier</source>
-   <translation type="unfinished" />
+   <translation>Calada cinco minutos antes</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Set five minutes later</source>
-   <translation type="unfinished" />
+   <translation>Calada cinco minutos después</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Set now</source>
-   <translation type="unfinished" />
+   <translation>Calada ahora</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>now</source>
-   <translation type="unfinished" />
+   <translation>ahora</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
@@ -296,52 +296,52 @@
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Hauled five minutes earlier</source>
-   <translation type="unfinished" />
+   <translation>Recogida cinco minutos antes</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Hauled five minutes later</source>
-   <translation type="unfinished" />
+   <translation>Recogida cinco minutos después</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Hauled now</source>
-   <translation type="unfinished" />
+   <translation>Recogida ahora</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Judged: legal crabs looked at for fullness. Light ones are judged too, those with eggs are females too.</source>
-   <translation type="unfinished" />
+   <translation>Examinados: cangrejos de talla legal a los que se miró el llenado. Los vacíos cuentan también como examinados, y las que llevan huevos, también como hembras.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Nothing more in it</source>
-   <translation type="unfinished" />
+   <translation>No hay nada más</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>All traps</source>
-   <translation type="unfinished" />
+   <translation>Todas las nasas</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Finish</source>
-   <translation type="unfinished" />
+   <translation>Terminar</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Other kinds, such as 2 pinfish</source>
-   <translation type="unfinished" />
+   <translation>Otras especies, como 2 sargos</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Notes on this trap</source>
-   <translation type="unfinished" />
+   <translation>Notas de esta nasa</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>A dash is not recorded, which is not zero.</source>
-   <translation type="unfinished" />
+   <translation>Un guion quiere decir no anotado, que no es lo mismo que cero.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
@@ -351,17 +351,17 @@
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Keep</source>
-   <translation type="unfinished" />
+   <translation>Talla</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Short</source>
-   <translation type="unfinished" />
+   <translation>Pequeños</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Fem.</source>
-   <translation type="unfinished" />
+   <translation>Hem.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
@@ -371,7 +371,7 @@
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Judg.</source>
-   <translation type="unfinished" />
+   <translation>Exam.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
@@ -381,62 +381,62 @@
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Label of another trap</source>
-   <translation type="unfinished" />
+   <translation>Etiqueta de otra nasa</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Add</source>
-   <translation type="unfinished" />
+   <translation>Añadir</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Back to counting</source>
-   <translation type="unfinished" />
+   <translation>Seguir contando</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Save the file</source>
-   <translation type="unfinished" />
+   <translation>Guardar archivo</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Send the file…</source>
-   <translation type="unfinished" />
+   <translation>Enviar archivo…</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Copy as text</source>
-   <translation type="unfinished" />
+   <translation>Copiar como texto</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Take the file or the text home. In Fullshell: Log hauls, Import. Taking it in twice adds nothing.</source>
-   <translation type="unfinished" />
+   <translation>Lleve a casa el archivo o el texto. En Fullshell: Anotar recogidas, Importar. Importarlo dos veces no añade nada.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>The same as text</source>
-   <translation type="unfinished" />
+   <translation>Lo mismo como texto</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Empty this tally</source>
-   <translation type="unfinished" />
+   <translation>Vaciar este recuento</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Keeper</source>
-   <translation type="unfinished" />
+   <translation>De talla</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Female</source>
-   <translation type="unfinished" />
+   <translation>Hembras</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>With eggs</source>
-   <translation type="unfinished" />
+   <translation>Con huevos</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
@@ -446,77 +446,77 @@
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>kept on this phone</source>
-   <translation type="unfinished" />
+   <translation>guardado en este teléfono</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>kept only while this tab is open: save before you close it</source>
-   <translation type="unfinished" />
+   <translation>guardado solo mientras esta pestaña esté abierta: guarde el archivo antes de cerrarla</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>NOT kept: save the file now</source>
-   <translation type="unfinished" />
+   <translation>SIN guardar: guarde el archivo ahora</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>{kind} in {trap}</source>
-   <translation type="unfinished" />
+   <translation>{kind} en {trap}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>one {kind} less in {trap}</source>
-   <translation type="unfinished" />
+   <translation>−1 {kind} en {trap}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>nothing more in {trap}</source>
-   <translation type="unfinished" />
+   <translation>nada más en {trap}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>set time of {trap}</source>
-   <translation type="unfinished" />
+   <translation>hora de calada de {trap}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>haul time of {trap}</source>
-   <translation type="unfinished" />
+   <translation>hora de recogida de {trap}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>other kinds of {trap}</source>
-   <translation type="unfinished" />
+   <translation>otras especies de {trap}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>notes of {trap}</source>
-   <translation type="unfinished" />
+   <translation>notas de {trap}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>new trap {trap}</source>
-   <translation type="unfinished" />
+   <translation>nasa nueva {trap}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>emptying from {trap}</source>
-   <translation type="unfinished" />
+   <translation>vaciado desde {trap}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>keepers</source>
-   <translation type="unfinished" />
+   <translation>de talla</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>shorts</source>
-   <translation type="unfinished" />
+   <translation>pequeños</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>females</source>
-   <translation type="unfinished" />
+   <translation>hembras</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
@@ -526,42 +526,42 @@
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>judged</source>
-   <translation type="unfinished" />
+   <translation>examinados</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>light</source>
-   <translation type="unfinished" />
+   <translation>vacíos</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>{hauled} of {whole} traps</source>
-   <translation type="unfinished" />
+   <translation>{hauled} de {whole} nasas</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>{trap} would come up before it was set: correct one of the times.</source>
-   <translation type="unfinished" />
+   <translation>{trap} se recogería antes de calarse: corrija una de las dos horas.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>This trap</source>
-   <translation type="unfinished" />
+   <translation>Esta nasa</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>(no label)</source>
-   <translation type="unfinished" />
+   <translation>(sin etiqueta)</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>{at} of {whole}</source>
-   <translation type="unfinished" />
+   <translation>{at} de {whole}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>{kind}: {count}. Add one</source>
-   <translation type="unfinished" />
+   <translation>{kind}: {count}. Sumar uno</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
@@ -571,7 +571,7 @@
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Undo {what}</source>
-   <translation type="unfinished" />
+   <translation>Deshacer: {what}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
@@ -581,62 +581,62 @@
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Nothing recorded, so not in the file: {traps}.</source>
-   <translation type="unfinished" />
+   <translation>Sin nada anotado, así que no van en el archivo: {traps}.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>The water temperature is not a number and is left out.</source>
-   <translation type="unfinished" />
+   <translation>La temperatura del agua no es un número y se omite.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Saved as {file}, where this phone keeps downloads. The tally stays here too.</source>
-   <translation type="unfinished" />
+   <translation>Guardado como {file}, donde este teléfono guarda las descargas. El recuento también sigue aquí.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Sent.</source>
-   <translation type="unfinished" />
+   <translation>Enviado.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Not sent. Save the file or copy the text instead.</source>
-   <translation type="unfinished" />
+   <translation>No se envió. Guarde el archivo o copie el texto.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Press long on the text below and copy it.</source>
-   <translation type="unfinished" />
+   <translation>Mantenga pulsado el texto de abajo y cópielo.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Copied. Paste it into a message to yourself.</source>
-   <translation type="unfinished" />
+   <translation>Copiado. Péguelo en un mensaje para usted.</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>One {kind} less</source>
-   <translation type="unfinished" />
+   <translation>Quitar uno: {kind}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Tally {trip}</source>
-   <translation type="unfinished" />
+   <translation>Recuento {trip}</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Water, degrees Fahrenheit</source>
-   <translation type="unfinished" />
+   <translation>Agua, grados Fahrenheit</translation>
   </message>
   <message>
    <location filename="resources/deck/tally-page.html" />
    <source>Water, degrees Celsius</source>
-   <translation type="unfinished" />
+   <translation>Agua, grados Celsius</translation>
   </message>
   <message>
    <location filename="planner/cli/arguments.py" />
    <source> (invented)</source>
-   <translation type="unfinished" />
+   <translation> (inventado)</translation>
   </message>
   <message>
    <location filename="planner/cli/arguments.py" />
@@ -841,12 +841,12 @@
   <message>
    <location filename="planner/cli/check_text.py" />
    <source>spot</source>
-   <translation type="unfinished" />
+   <translation>puesto</translation>
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
    <source>depth</source>
-   <translation type="unfinished" />
+   <translation>profundidad</translation>
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
@@ -911,7 +911,7 @@
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>water</source>
-   <translation type="unfinished" />
+   <translation>agua</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
@@ -966,17 +966,17 @@
   <message>
    <location filename="planner/cli/commands/doctor.py" />
    <source>What is wrong with this installation, and what to do about it; changes nothing.</source>
-   <translation type="unfinished" />
+   <translation>Qué falla en esta instalación y qué hacer al respecto; no cambia nada.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/doctor.py" />
    <source>what may be passed on: versions and findings, no folder, name, place or log</source>
-   <translation type="unfinished" />
+   <translation>lo que se puede compartir: versiones y resultados, sin carpetas, nombres, lugares ni registro</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/doctor.py" />
    <source>(default: text)</source>
-   <translation type="unfinished" />
+   <translation>(predeterminado: text)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
@@ -1093,7 +1093,7 @@
   <message>
    <location filename="planner/cli/commands/picture.py" />
    <source> and </source>
-   <translation type="unfinished" />
+   <translation> y </translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
@@ -1108,22 +1108,22 @@
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>the water wished for at the haul; decides between plans of the same catch</source>
-   <translation type="unfinished" />
+   <translation>el agua que se desea al recoger; decide entre planes de igual captura</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>when in the day to haul; decides between plans of the same catch</source>
-   <translation type="unfinished" />
+   <translation>a qué hora del día recoger; decide entre planes de igual captura</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>short: rank as if each day of soak took a fifth of the keepers</source>
-   <translation type="unfinished" />
+   <translation>short: ordena como si cada día en el agua quitara una quinta parte de los de talla</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
    <source>long: rank by the keepers of a drive, two drives for a haul on another day than the set</source>
-   <translation type="unfinished" />
+   <translation>long: ordena por los de talla de cada viaje, contando dos viajes si se recoge otro día que el de la calada</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
@@ -1188,12 +1188,12 @@
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>sunrise</source>
-   <translation type="unfinished" />
+   <translation>salida sol</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>sunset</source>
-   <translation type="unfinished" />
+   <translation>puesta sol</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
@@ -1203,22 +1203,22 @@
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>moonrise</source>
-   <translation type="unfinished" />
+   <translation>salida luna</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>moonset</source>
-   <translation type="unfinished" />
+   <translation>puesta luna</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>lit</source>
-   <translation type="unfinished" />
+   <translation>ilum.</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>{lit:.0%}</source>
-   <translation type="unfinished" />
+   <translation>{lit:.0%}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
@@ -1238,7 +1238,7 @@
   <message>
    <location filename="planner/cli/commands/sky.py" />
    <source>{name}: {when} {zone}</source>
-   <translation type="unfinished" />
+   <translation>{name}: {when} {zone}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/sky.py" />
@@ -1371,6 +1371,11 @@
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
+   <source>{p_best:.0%}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/trials.py" />
    <source>design, entrances, colour, bait, spot, trap, depth, soak or a column of your own (default: design)</source>
    <translation>design, entrances, colour, bait, spot, trap, depth, soak o una columna propia (predeterminado: design)</translation>
   </message>
@@ -1417,7 +1422,7 @@
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>design</source>
-   <translation type="unfinished" />
+   <translation>modelo</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
@@ -1862,7 +1867,7 @@
   <message>
    <location filename="planner/handouts/rules.py" />
    <source>number of traps</source>
-   <translation type="unfinished" />
+   <translation>número de nasas</translation>
   </message>
   <message>
    <location filename="planner/handouts/rules.py" />
@@ -1872,7 +1877,7 @@
   <message>
    <location filename="planner/handouts/rules.py" />
    <source>soak limit</source>
-   <translation type="unfinished" />
+   <translation>tiempo máximo en el agua</translation>
   </message>
   <message>
    <location filename="planner/handouts/rules.py" />
@@ -1967,7 +1972,7 @@
   <message>
    <location filename="planner/handouts/sheet.py" />
    <source>none</source>
-   <translation type="unfinished" />
+   <translation>ninguno</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
@@ -2177,7 +2182,7 @@
   <message>
    <location filename="planner/handouts/waypoints.py" />
    <source>Traps: {labels}</source>
-   <translation type="unfinished" />
+   <translation>Nasas: {labels}</translation>
   </message>
   <message>
    <location filename="planner/handouts/waypoints.py" />
@@ -3176,6 +3181,11 @@
   </message>
   <message>
    <location filename="planner/phrasing.py" />
+   <source>{value:.{digits}g}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
    <source>about {share}</source>
    <translation>aprox. {share}</translation>
   </message>
@@ -3332,12 +3342,12 @@
   <message>
    <location filename="planner/phrasing.py" />
    <source>{day:%a}</source>
-   <translation type="unfinished" />
+   <translation>{day:%a}</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
    <source>{month:%b}</source>
-   <translation type="unfinished" />
+   <translation>{month:%b}</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
@@ -3392,7 +3402,7 @@
   <message>
    <location filename="planner/sites/book.py" />
    <source> or </source>
-   <translation type="unfinished" />
+   <translation> o </translation>
   </message>
   <message>
    <location filename="planner/sites/build.py" />
@@ -3442,12 +3452,12 @@
   <message>
    <location filename="planner/sites/checks.py" />
    <source>a depth</source>
-   <translation type="unfinished" />
+   <translation>una profundidad</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>a trap's height</source>
-   <translation type="unfinished" />
+   <translation>la altura de una nasa</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
@@ -4007,77 +4017,77 @@
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>licence or registration</source>
-   <translation type="unfinished" />
+   <translation>licencia o registro</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>area, closed water and season</source>
-   <translation type="unfinished" />
+   <translation>zona, aguas vedadas y temporada</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>closed days and night hauling</source>
-   <translation type="unfinished" />
+   <translation>días vedados y recogida nocturna</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>buoy size, colour, name or number</source>
-   <translation type="unfinished" />
+   <translation>tamaño, color, nombre o número de la boya</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>weighted line, none floating</source>
-   <translation type="unfinished" />
+   <translation>cabo lastrado, ninguno a flote</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>escape or cull rings</source>
-   <translation type="unfinished" />
+   <translation>aros de escape o de selección</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>degradable panel or cotton cord</source>
-   <translation type="unfinished" />
+   <translation>panel degradable o cordel de algodón</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>turtle excluder</source>
-   <translation type="unfinished" />
+   <translation>excluidor de tortugas</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>service interval</source>
-   <translation type="unfinished" />
+   <translation>intervalo de revisión</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>minimum size and how it is measured</source>
-   <translation type="unfinished" />
+   <translation>talla mínima y cómo se mide</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>sex and egg-bearing rules</source>
-   <translation type="unfinished" />
+   <translation>normas sobre el sexo y las hembras con huevos</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>soft-shell release</source>
-   <translation type="unfinished" />
+   <translation>suelta de cangrejos blandos</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>bag limit</source>
-   <translation type="unfinished" />
+   <translation>cupo de captura</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>catch record</source>
-   <translation type="unfinished" />
+   <translation>registro de capturas</translation>
   </message>
   <message>
    <location filename="planner/sites/rule_book.py" />
    <source>gear out of channels</source>
-   <translation type="unfinished" />
+   <translation>aparejos fuera de los canales</translation>
   </message>
   <message>
    <location filename="planner/sites/saving.py" />
@@ -4172,7 +4182,7 @@
   <message>
    <location filename="planner/sites/water_checks.py" />
    <source>a difference</source>
-   <translation type="unfinished" />
+   <translation>una diferencia</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
@@ -4467,7 +4477,7 @@
   <message>
    <location filename="planner/sites/wording.py" />
    <source>a table</source>
-   <translation type="unfinished" />
+   <translation>una tabla</translation>
   </message>
   <message>
    <location filename="planner/sites/wording.py" />
@@ -4677,12 +4687,12 @@
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>later</source>
-   <translation type="unfinished" />
+   <translation>más tarde</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>earlier</source>
-   <translation type="unfinished" />
+   <translation>antes</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
@@ -4697,22 +4707,22 @@
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>metres</source>
-   <translation type="unfinished" />
+   <translation>metros</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>feet</source>
-   <translation type="unfinished" />
+   <translation>pies</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>above</source>
-   <translation type="unfinished" />
+   <translation>por encima de</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
    <source>below</source>
-   <translation type="unfinished" />
+   <translation>por debajo de</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
@@ -5192,37 +5202,37 @@
   <message>
    <location filename="planner/trips/effect_words.py" />
    <source>about {share:.0%} fewer keepers</source>
-   <translation type="unfinished" />
+   <translation>alrededor de un {share:.0%} menos de cangrejos de talla</translation>
   </message>
   <message>
    <location filename="planner/trips/effect_words.py" />
    <source>{share:.0%} fewer</source>
-   <translation type="unfinished" />
+   <translation>{share:.0%} menos</translation>
   </message>
   <message>
    <location filename="planner/trips/effect_words.py" />
    <source>about {share:.0%} more keepers</source>
-   <translation type="unfinished" />
+   <translation>alrededor de un {share:.0%} más de cangrejos de talla</translation>
   </message>
   <message>
    <location filename="planner/trips/effect_words.py" />
    <source>{share:.0%} more</source>
-   <translation type="unfinished" />
+   <translation>{share:.0%} más</translation>
   </message>
   <message>
    <location filename="planner/trips/effect_words.py" />
    <source>Time of year: {ratio} than on your logged trips together ({range}), from {hauls}.</source>
-   <translation type="unfinished" />
+   <translation>Época del año: {ratio} que en el conjunto de sus salidas anotadas ({range}), según {hauls}.</translation>
   </message>
   <message>
    <location filename="planner/trips/effect_words.py" />
    <source>Traps spread evenly over your spots, of the designs you keep: {ratio} than in your log, from {hauls}.</source>
-   <translation type="unfinished" />
+   <translation>Nasas repartidas por igual entre sus puestos, de los modelos que usted tiene: {ratio} que en su registro, según {hauls}.</translation>
   </message>
   <message>
    <location filename="planner/trips/effect_words.py" />
    <source>Of your spots {spot} is the best: {ratio} than an average haul ({range}), from {hauls} there.</source>
-   <translation type="unfinished" />
+   <translation>De sus puestos, {spot} es el mejor: {ratio} que una recogida media ({range}), según {hauls} de allí.</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
@@ -5322,12 +5332,12 @@
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>Daylight left after the set</source>
-   <translation type="unfinished" />
+   <translation>Luz de día tras la calada</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>Daylight left after the haul</source>
-   <translation type="unfinished" />
+   <translation>Luz de día tras la recogida</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
@@ -5362,12 +5372,12 @@
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>Wish for {wish}</source>
-   <translation type="unfinished" />
+   <translation>Deseo de {wish}</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
    <source>nothing</source>
-   <translation type="unfinished" />
+   <translation>nada</translation>
   </message>
   <message>
    <location filename="planner/trips/looking_back.py" />
@@ -5452,142 +5462,142 @@
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>rising water at the haul</source>
-   <translation type="unfinished" />
+   <translation>agua subiendo al recoger</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>falling water at the haul</source>
-   <translation type="unfinished" />
+   <translation>agua bajando al recoger</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>turning water at the haul</source>
-   <translation type="unfinished" />
+   <translation>cambio de marea al recoger</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>a haul early in the day</source>
-   <translation type="unfinished" />
+   <translation>una recogida temprano en el día</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>a haul late in the day</source>
-   <translation type="unfinished" />
+   <translation>una recogida tarde en el día</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>Wish for {wish}: {outcome}.</source>
-   <translation type="unfinished" />
+   <translation>Deseo de {wish}: {outcome}.</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>Against the most that any plan of these days promises it has {keepers}.</source>
-   <translation type="unfinished" />
+   <translation>Frente al máximo que promete algún plan de estos días, tiene {keepers}.</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>a short soak</source>
-   <translation type="unfinished" />
+   <translation>poco tiempo en el agua</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>{soak}, ranked as if each day of soak took {share:.0%} of the keepers</source>
-   <translation type="unfinished" />
+   <translation>{soak}, ordenado como si cada día en el agua quitara un {share:.0%} de los de talla</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>one long drive, not two</source>
-   <translation type="unfinished" />
+   <translation>un solo viaje largo, no dos</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>{minutes:.0f} min of daylight after the haul</source>
-   <translation type="unfinished" />
+   <translation>{minutes:.0f} min de luz de día tras la recogida</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>met, set and haul are on one day</source>
-   <translation type="unfinished" />
+   <translation>cumplido, calada y recogida son el mismo día</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>not met, ranked by half the keepers for two drives</source>
-   <translation type="unfinished" />
+   <translation>no cumplido, ordenado por la mitad de los de talla, al ser dos viajes</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>fewer full keeper</source>
-   <translation type="unfinished" />
+   <translation>lleno de talla menos</translation>
   </message>
   <message>
    <location filename="planner/trips/wish_words.py" />
    <source>fewer full keepers</source>
-   <translation type="unfinished" />
+   <translation>llenos de talla menos</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>no</source>
-   <translation type="unfinished" />
+   <translation>ningún</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>one</source>
-   <translation type="unfinished" />
+   <translation>un</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>two</source>
-   <translation type="unfinished" />
+   <translation>dos</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>three</source>
-   <translation type="unfinished" />
+   <translation>tres</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>four</source>
-   <translation type="unfinished" />
+   <translation>cuatro</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>five</source>
-   <translation type="unfinished" />
+   <translation>cinco</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>six</source>
-   <translation type="unfinished" />
+   <translation>seis</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>seven</source>
-   <translation type="unfinished" />
+   <translation>siete</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>eight</source>
-   <translation type="unfinished" />
+   <translation>ocho</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>nine</source>
-   <translation type="unfinished" />
+   <translation>nueve</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>ten</source>
-   <translation type="unfinished" />
+   <translation>diez</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>eleven</source>
-   <translation type="unfinished" />
+   <translation>once</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
    <source>twelve</source>
-   <translation type="unfinished" />
+   <translation>doce</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
@@ -5915,6 +5925,11 @@
    <translation>{local:%b}</translation>
   </message>
   <message>
+   <location filename="planner/ui/charts.py" />
+   <source>{value:.{places}f}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="planner/ui/checklist_cards.py" />
    <source>a rule you entered for this place</source>
    <translation>una norma que usted anotó para este lugar</translation>
@@ -5932,117 +5947,117 @@
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>install the program again: a file of its own is missing or damaged</source>
-   <translation type="unfinished" />
+   <translation>instale el programa otra vez: falta o está dañado un archivo suyo</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>{free:,.0f} MB free</source>
-   <translation type="unfinished" />
+   <translation>{free:,.0f} MB libres</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>start Fullshell: it sets a damaged log aside and takes over what can be read; or go </source>
-   <translation type="unfinished" />
+   <translation>inicie Fullshell: aparta un registro dañado y pasa a uno nuevo lo que se puede leer; o vuelva </translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>back to a backup with File, Backups of the log</source>
-   <translation type="unfinished" />
+   <translation>a una copia de seguridad con Archivo, Copias de seguridad del registro</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>start Fullshell once: it sets the file aside; then choose in the View menu</source>
-   <translation type="unfinished" />
+   <translation>inicie Fullshell una vez: aparta el archivo; luego elija en el menú Ver</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>send the newest to whoever keeps your Fullshell up to date</source>
-   <translation type="unfinished" />
+   <translation>envíe el más reciente a quien mantiene al día su Fullshell</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>folder of your log</source>
-   <translation type="unfinished" />
+   <translation>carpeta de su registro</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>folder of the log of faults</source>
-   <translation type="unfinished" />
+   <translation>carpeta del registro de fallos</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>your log</source>
-   <translation type="unfinished" />
+   <translation>su registro</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>its own files</source>
-   <translation type="unfinished" />
+   <translation>archivos del programa</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>missing or damaged: {listed}</source>
-   <translation type="unfinished" />
+   <translation>faltan o están dañados: {listed}</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>there and whole</source>
-   <translation type="unfinished" />
+   <translation>presentes e íntegros</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>sun and moon</source>
-   <translation type="unfinished" />
+   <translation>sol y luna</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>known today</source>
-   <translation type="unfinished" />
+   <translation>conocidos hoy</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>time zones</source>
-   <translation type="unfinished" />
+   <translation>husos horarios</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>without summer time</source>
-   <translation type="unfinished" />
+   <translation>sin horario de verano</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>install tzdata: pip install tzdata</source>
-   <translation type="unfinished" />
+   <translation>instale tzdata: pip install tzdata</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>cannot be written ({name__}, number {errno})</source>
-   <translation type="unfinished" />
+   <translation>no se puede escribir en ella ({name__}, número {errno})</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>make room: what you log can no longer be saved</source>
-   <translation type="unfinished" />
+   <translation>haga sitio: lo que anote ya no se puede guardar</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>none yet; the first trip makes it</source>
-   <translation type="unfinished" />
+   <translation>aún no hay; se crea con la primera salida</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>is damaged</source>
-   <translation type="unfinished" />
+   <translation>está dañado</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>backups of your log</source>
-   <translation type="unfinished" />
+   <translation>copias de seguridad de su registro</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>{n_backups}, the newest of {newest:%Y-%m-%d}</source>
-   <translation type="unfinished" />
+   <translation>{n_backups}, la más reciente del {newest:%Y-%m-%d}</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
@@ -6052,142 +6067,142 @@
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>one is made on each day that you use it</source>
-   <translation type="unfinished" />
+   <translation>se hace una cada día que lo usa</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>not all of them can be used</source>
-   <translation type="unfinished" />
+   <translation>no todos se pueden usar</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>can be read</source>
-   <translation type="unfinished" />
+   <translation>se pueden leer</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>{n_found} written down</source>
-   <translation type="unfinished" />
+   <translation>{n_found} anotados</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>none written down</source>
-   <translation type="unfinished" />
+   <translation>ninguno anotado</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>not known on {today}</source>
-   <translation type="unfinished" />
+   <translation>no conocidos el {today}</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>set the clock of this machine; they are known from 1899 to 2053</source>
-   <translation type="unfinished" />
+   <translation>ponga en hora el reloj de este equipo; se conocen de 1899 a 2053</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>the ephemeris cannot be read</source>
-   <translation type="unfinished" />
+   <translation>no se pueden leer las efemérides</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>not found</source>
-   <translation type="unfinished" />
+   <translation>no se encuentran</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>can be written</source>
-   <translation type="unfinished" />
+   <translation>se puede escribir en ella</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>make room soon, for your log and its backups</source>
-   <translation type="unfinished" />
+   <translation>haga sitio pronto, para su registro y sus copias de seguridad</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>cannot be read ({name__})</source>
-   <translation type="unfinished" />
+   <translation>no se puede leer ({name__})</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
    <source>allow writing there, or make room</source>
-   <translation type="unfinished" />
+   <translation>permita escribir ahí, o haga sitio</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/finding.py" />
    <source>Nothing is wrong with this installation.</source>
-   <translation type="unfinished" />
+   <translation>Esta instalación no tiene ningún fallo.</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/finding.py" />
    <source>{count} of {n_found} things are wrong with this installation.</source>
-   <translation type="unfinished" />
+   <translation>Fallos en esta instalación: {count} de {n_found} puntos.</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/finding.py" />
    <source>Nothing is wrong with this installation; {noted} to mind.</source>
-   <translation type="unfinished" />
+   <translation>Esta instalación no tiene ningún fallo; puntos a tener en cuenta: {noted}.</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/finding.py" />
    <source>Fullshell {version__}: {verdict}</source>
-   <translation type="unfinished" />
+   <translation>Fullshell {version__}: {verdict}</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/finding.py" />
    <source>could not be looked at ({name__})</source>
-   <translation type="unfinished" />
+   <translation>no se pudo examinar ({name__})</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/finding.py" />
    <source>install the program again</source>
-   <translation type="unfinished" />
+   <translation>instale el programa otra vez</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/libraries.py" />
    <source>set the program up again: python3 packaging/start.py, or pip install "fullshell[window]"</source>
-   <translation type="unfinished" />
+   <translation>vuelva a instalar el programa: python3 packaging/start.py, o pip install "fullshell[window]"</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/libraries.py" />
    <source>{version}, needed is {needed}</source>
-   <translation type="unfinished" />
+   <translation>{version}, hace falta {needed}</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/libraries.py" />
    <source>{version} does not load ({name__}{value})</source>
-   <translation type="unfinished" />
+   <translation>{version} no se carga ({name__}{value})</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/libraries.py" />
    <source>Python</source>
-   <translation type="unfinished" />
+   <translation>Python</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/libraries.py" />
    <source>install Python {least} to {newest}</source>
-   <translation type="unfinished" />
+   <translation>instale Python {least} a {newest}</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/libraries.py" />
    <source>is not installed</source>
-   <translation type="unfinished" />
+   <translation>no está instalado</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/libraries.py" />
    <source>tried up to {newest}; use that should something fail</source>
-   <translation type="unfinished" />
+   <translation>probado hasta {newest}; use esa versión si algo falla</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/libraries.py" />
    <source>Fullshell</source>
-   <translation type="unfinished" />
+   <translation>Fullshell</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/libraries.py" />
    <source>is not installed here, only lies here</source>
-   <translation type="unfinished" />
+   <translation>no está instalado aquí, solo están sus archivos</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
@@ -6203,82 +6218,93 @@ from PySide6.QtWidgets import QApplication
 app = QApplication([])
 print("fonts", len(QFontDatabase.families()), "on", app.platformName())
 </source>
-   <translation type="unfinished" />
+   <translation>
+import ctypes, sys
+from pathlib import Path
+import PySide6
+plugins = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms"
+for name in sys.argv[1:]:
+    ctypes.CDLL(str(plugins / name))
+from PySide6.QtGui import QFontDatabase
+from PySide6.QtWidgets import QApplication
+app = QApplication([])
+print("fonts", len(QFontDatabase.families()), "on", app.platformName())
+</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>Qt does not start (status {returncode})</source>
-   <translation type="unfinished" />
+   <translation>Qt no se inicia (estado {returncode})</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>set the program up again: python3 packaging/start.py; the system may lack what packaging/README.md lists</source>
-   <translation type="unfinished" />
+   <translation>vuelva a instalar el programa: python3 packaging/start.py; puede que al sistema le falte lo que enumera packaging/README.md</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>Qt starts ({words})</source>
-   <translation type="unfinished" />
+   <translation>Qt se inicia ({words})</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>no view can be drawn</source>
-   <translation type="unfinished" />
+   <translation>no se puede dibujar ninguna vista</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>the system lacks {lacking}</source>
-   <translation type="unfinished" />
+   <translation>al sistema le falta {lacking}</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>install it; on Debian and Ubuntu: sudo apt-get install {debian_package}</source>
-   <translation type="unfinished" />
+   <translation>instálelo; en Debian y Ubuntu: sudo apt-get install {debian_package}</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>Qt starts, but there is no font: all text would be boxes</source>
-   <translation type="unfinished" />
+   <translation>Qt se inicia, pero no hay ninguna fuente: todo el texto saldría como recuadros</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>install a font; on Debian and Ubuntu: sudo apt-get install fonts-dejavu-core</source>
-   <translation type="unfinished" />
+   <translation>instale una fuente; en Debian y Ubuntu: sudo apt-get install fonts-dejavu-core</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>PySide6 is not installed; the command line works without it</source>
-   <translation type="unfinished" />
+   <translation>PySide6 no está instalado; la línea de comandos funciona sin él</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>pip install "fullshell[window]"</source>
-   <translation type="unfinished" />
+   <translation>pip install "fullshell[window]"</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>there is none here</source>
-   <translation type="unfinished" />
+   <translation>aquí no hay ninguna</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>use the jobs of the command line, or a desktop</source>
-   <translation type="unfinished" />
+   <translation>use las tareas de la línea de comandos, o un escritorio</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>Qt does not answer ({name__})</source>
-   <translation type="unfinished" />
+   <translation>Qt no responde ({name__})</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>start the machine anew</source>
-   <translation type="unfinished" />
+   <translation>reinicie el equipo</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
    <source>a view can be drawn</source>
-   <translation type="unfinished" />
+   <translation>se puede dibujar una vista</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup_dialog.py" />
@@ -6353,7 +6379,7 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   <message>
    <location filename="planner/ui/crab_cells.py" />
    <source>Weight (g)</source>
-   <translation type="unfinished" />
+   <translation>Peso (g)</translation>
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
@@ -6384,11 +6410,6 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
    <location filename="planner/ui/crab_cells.py" />
    <source>Notes</source>
    <translation>Notas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>{value:g}</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/crab_cells.py" />
@@ -6453,12 +6474,12 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   <message>
    <location filename="planner/ui/dates.py" />
    <source>2 weeks</source>
-   <translation type="unfinished" />
+   <translation>2 semanas</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
    <source>6 weeks</source>
-   <translation type="unfinished" />
+   <translation>6 semanas</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
@@ -6483,7 +6504,7 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   <message>
    <location filename="planner/ui/dates.py" />
    <source>Moving a plan</source>
-   <translation type="unfinished" />
+   <translation>Mover un plan</translation>
   </message>
   <message>
    <location filename="planner/ui/dates.py" />
@@ -6638,7 +6659,7 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   <message>
    <location filename="planner/ui/edit_pane.py" />
    <source>High and low waters of the edited place</source>
-   <translation type="unfinished" />
+   <translation>Pleamares y bajamares del lugar editado</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
@@ -6698,12 +6719,12 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   <message>
    <location filename="planner/ui/edit_preview.py" />
    <source>First waters: {first}. Compare them with the agency's own table: hours apart means a wrong clock of the lags, heights of a third or of three times a wrong unit.</source>
-   <translation type="unfinished" />
+   <translation>Primeras mareas: {first}. Compárelas con la tabla oficial: horas de diferencia indican un reloj equivocado de los desfases; alturas de un tercio o del triple, una unidad equivocada.</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_preview.py" />
    <source>{kind} {when} {clock} ({height})</source>
-   <translation type="unfinished" />
+   <translation>{kind} {when} {clock} ({height})</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_preview.py" />
@@ -6742,18 +6763,13 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   </message>
   <message>
    <location filename="planner/ui/edit_section.py" />
-   <source>{value:.10g}</source>
-   <translation>{value:.10g}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_section.py" />
    <source> (found {value})</source>
    <translation> (se encontró {value})</translation>
   </message>
   <message>
    <location filename="planner/ui/effects_panel.py" />
    <source> of 100</source>
-   <translation type="unfinished" />
+   <translation> de 100</translation>
   </message>
   <message>
    <location filename="planner/ui/effects_panel.py" />
@@ -6838,7 +6854,7 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>trip points</source>
-   <translation type="unfinished" />
+   <translation>trip points</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
@@ -6854,6 +6870,11 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
    <location filename="planner/ui/evidence.py" />
    <source>{name}: {n_outcomes} logged trips, {judged} crabs judged for fullness.</source>
    <translation>{name}: {n_outcomes} salidas anotadas, {judged} cangrejos con el llenado examinado.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence.py" />
+   <source>Learning from the log…</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
@@ -6883,7 +6904,7 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   <message>
    <location filename="planner/ui/evidence_rows.py" />
    <source>80% interval</source>
-   <translation type="unfinished" />
+   <translation>Interv. 80 %</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
@@ -7173,7 +7194,7 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   <message>
    <location filename="planner/ui/fault_dialog.py" />
    <source>Add the error's own words; read them first</source>
-   <translation type="unfinished" />
+   <translation>Añadir las palabras del propio error; léalas antes</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_dialog.py" />
@@ -7229,17 +7250,17 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/fault_front.py" />
    <source>{theme}, {words} now</source>
-   <translation type="unfinished" />
+   <translation>{theme}, ahora {words}</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_front.py" />
    <source>{width}x{height} at {devicepixelratiof:g}</source>
-   <translation type="unfinished" />
+   <translation>{width}x{height} a {devicepixelratiof:g}</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_front.py" />
    <source>{pointsizef:g} pt</source>
-   <translation type="unfinished" />
+   <translation>{pointsizef:g} pt</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_front.py" />
@@ -7579,22 +7600,22 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>{keepers} keepers</source>
-   <translation type="unfinished" />
+   <translation>{keepers} de talla</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>{shorts} shorts</source>
-   <translation type="unfinished" />
+   <translation>{shorts} pequeños</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source> ({sponge} sponge)</source>
-   <translation type="unfinished" />
+   <translation> ({sponge} con huevos)</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>{females} females{sponge}</source>
-   <translation type="unfinished" />
+   <translation>{females} hembras{sponge}</translation>
   </message>
   <message>
    <location filename="planner/ui/haul_words.py" />
@@ -7655,6 +7676,11 @@ En sus propias palabras
    <location filename="planner/ui/haul_words.py" />
    <source>Trap {trap}: {count} {field} in one trap. Is that right?</source>
    <translation>Nasa {trap}: {count} {field} en una sola nasa. ¿Es correcto?</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/haul_words.py" />
+   <source>a soak of {days:.0f} days</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
@@ -7889,7 +7915,7 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/intake_dialog.py" />
    <source>Import a table</source>
-   <translation type="unfinished" />
+   <translation>Importar una tabla</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
@@ -8114,7 +8140,7 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/kitchen_ask.py" />
    <source>picked</source>
-   <translation type="unfinished" />
+   <translation>pelados</translation>
   </message>
   <message>
    <location filename="planner/ui/kitchen_ask.py" />
@@ -8234,7 +8260,7 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/layout_editor.py" />
    <source> (moved)</source>
-   <translation type="unfinished" />
+   <translation> (movida)</translation>
   </message>
   <message>
    <location filename="planner/ui/like_it.py" />
@@ -8554,139 +8580,139 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>male</source>
-   <translation type="unfinished" />
+   <translation>macho</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>immature female</source>
-   <translation type="unfinished" />
+   <translation>inmadura</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>mature female</source>
-   <translation type="unfinished" />
+   <translation>adulta</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>point to point</source>
-   <translation type="unfinished" />
+   <translation>de punta a punta</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>inside the points</source>
-   <translation type="unfinished" />
+   <translation>sin las puntas</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>buster</source>
-   <translation type="unfinished" />
+   <translation>mudando</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>soft</source>
-   <translation type="unfinished" />
+   <translation>blanda</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>papershell</source>
-   <translation type="unfinished" />
+   <translation>papel</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>buckram</source>
-   <translation type="unfinished" />
+   <translation>correosa</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>hard</source>
-   <translation type="unfinished" />
+   <translation>dura</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>none</source>
    <comment>no peeler sign</comment>
-   <translation type="unfinished" />
+   <translation>ninguna</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>white</source>
-   <translation type="unfinished" />
+   <translation>blanco</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>pink</source>
-   <translation type="unfinished" />
+   <translation>rosa</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>red</source>
-   <translation type="unfinished" />
+   <translation>rojo</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>cream</source>
-   <translation type="unfinished" />
+   <translation>crema</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>yellowed</source>
-   <translation type="unfinished" />
+   <translation>amarillento</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>rusty</source>
-   <translation type="unfinished" />
+   <translation>herrumbroso</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>dark</source>
    <comment>abdomen of a crab</comment>
-   <translation type="unfinished" />
+   <translation>oscuro</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>filling</source>
-   <translation type="unfinished" />
+   <translation>medio lleno</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>full</source>
-   <translation type="unfinished" />
+   <translation>lleno</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>bought</source>
-   <translation type="unfinished" />
+   <translation>comprada</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>built</source>
-   <translation type="unfinished" />
+   <translation>hecha</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>repaired</source>
-   <translation type="unfinished" />
+   <translation>arreglada</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>changed</source>
-   <translation type="unfinished" />
+   <translation>modificada</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>lost</source>
-   <translation type="unfinished" />
+   <translation>perdida</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>found</source>
-   <translation type="unfinished" />
+   <translation>encontrada</translation>
   </message>
   <message>
    <location filename="planner/ui/log_words.py" />
    <source>retired</source>
-   <translation type="unfinished" />
+   <translation>retirada</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
@@ -8706,17 +8732,17 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/look_back.py" />
    <source>all</source>
-   <translation type="unfinished" />
+   <translation>todos</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
    <source>Keepers a haul</source>
-   <translation type="unfinished" />
+   <translation>De talla por recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
    <source>keepers a haul</source>
-   <translation type="unfinished" />
+   <translation>de talla por recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back.py" />
@@ -8746,12 +8772,12 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source>A haul (80%)</source>
-   <translation type="unfinished" />
+   <translation>Por recog. (80 %)</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
    <source>Light (80%)</source>
-   <translation type="unfinished" />
+   <translation>Vacíos (80 %)</translation>
   </message>
   <message>
    <location filename="planner/ui/look_back_text.py" />
@@ -8828,22 +8854,22 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Edit</source>
-   <translation type="unfinished" />
+   <translation>&amp;Editar</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Undo</source>
-   <translation type="unfinished" />
+   <translation>&amp;Deshacer</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Redo</source>
-   <translation type="unfinished" />
+   <translation>&amp;Rehacer</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;File</source>
-   <translation type="unfinished" />
+   <translation>&amp;Archivo</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
@@ -8863,7 +8889,7 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Quit</source>
-   <translation type="unfinished" />
+   <translation>&amp;Salir</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
@@ -8873,17 +8899,17 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Colours</source>
-   <translation type="unfinished" />
+   <translation>&amp;Colores</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Units</source>
-   <translation type="unfinished" />
+   <translation>&amp;Unidades</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>The language changes when Fullshell is started again.</source>
-   <translation type="unfinished" />
+   <translation>El idioma cambiará cuando vuelva a iniciar Fullshell.</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
@@ -8933,12 +8959,12 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;View</source>
-   <translation type="unfinished" />
+   <translation>&amp;Ver</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
    <source>&amp;Language</source>
-   <translation type="unfinished" />
+   <translation>&amp;Idioma</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
@@ -8978,7 +9004,7 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/new_place.py" />
    <source>&amp;Name</source>
-   <translation type="unfinished" />
+   <translation>&amp;Nombre</translation>
   </message>
   <message>
    <location filename="planner/ui/new_place.py" />
@@ -9013,7 +9039,7 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Add a water</source>
-   <translation type="unfinished" />
+   <translation>Añadir marea</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_panel.py" />
@@ -9093,7 +9119,7 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/observed_panel.py" />
    <source>Height, {unit}</source>
-   <translation type="unfinished" />
+   <translation>Altura, {unit}</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
@@ -9163,12 +9189,12 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>higher</source>
-   <translation type="unfinished" />
+   <translation>más altas</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
    <source>lower</source>
-   <translation type="unfinished" />
+   <translation>más bajas</translation>
   </message>
   <message>
    <location filename="planner/ui/observed_rows.py" />
@@ -9193,7 +9219,7 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/offset_fits.py" />
    <source>{kind}: {minutes}; {height} (from {count} seen).</source>
-   <translation type="unfinished" />
+   <translation>{kind}: {minutes}; {height} (de {count} vistas).</translation>
   </message>
   <message>
    <location filename="planner/ui/offset_fits.py" />
@@ -9288,7 +9314,7 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/offsets_form.py" />
    <source>choose a place</source>
-   <translation type="unfinished" />
+   <translation>elija un lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/offsets_form.py" />
@@ -9313,7 +9339,7 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/paste_form.py" />
    <source>centimetres</source>
-   <translation type="unfinished" />
+   <translation>centímetros</translation>
   </message>
   <message>
    <location filename="planner/ui/paste_form.py" />
@@ -9482,7 +9508,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>covered</source>
-   <translation type="unfinished" />
+   <translation>cubierto</translation>
   </message>
   <message>
    <location filename="planner/ui/place_charts.py" />
@@ -9502,12 +9528,12 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/place_charts.py" />
    <source>ramp</source>
-   <translation type="unfinished" />
+   <translation>rampa</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>layout</source>
-   <translation type="unfinished" />
+   <translation>formato</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
@@ -9587,7 +9613,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Saved: {name}.</source>
-   <translation type="unfinished" />
+   <translation>Guardado: {name}.</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
@@ -9597,12 +9623,107 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>Undone: {name}.</source>
-   <translation type="unfinished" />
+   <translation>Deshecho: {name}.</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
    <source>the edit of {name}</source>
    <translation>la edición de {name}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Open this place</source>
+   <translation>Abrir este lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Show this place in every view</source>
+   <translation>Mostrar este lugar en todas las vistas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Copy to my places</source>
+   <translation>Copiar a mis lugares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Put a copy among your own places</source>
+   <translation>Poner una copia entre sus propios lugares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Edit</source>
+   <translation>Editar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Change name, water, spots and more here</source>
+   <translation>Cambiar aquí el nombre, el agua, los puestos y más</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Edit the file</source>
+   <translation>Editar el archivo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Open the place file in your text editor</source>
+   <translation>Abrir el archivo de lugar en su editor de texto</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Read again</source>
+   <translation>Leer otra vez</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Read the place file anew</source>
+   <translation>Leer de nuevo el archivo de lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>This place cannot be used yet</source>
+   <translation>Este lugar todavía no se puede usar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>⚠ {problems} in {name}</source>
+   <translation>⚠ {problems} en {name}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Open in every view now</source>
+   <translation>Abierto ahora en todas las vistas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Where</source>
+   <translation>Dónde</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Found</source>
+   <translation>Hallado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>What is wrong</source>
+   <translation>Qué está mal</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>What to do</source>
+   <translation>Qué hacer</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Every problem of the file is listed. Put them right, then read it again.</source>
+   <translation>Están todos los problemas del archivo. Corríjalos y después léalo otra vez.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_head.py" />
+   <source>Problems of the place file</source>
+   <translation>Problemas del archivo de lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/place_list.py" />
@@ -9648,6 +9769,16 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/place_list.py" />
    <source>Elsewhere</source>
    <translation>En otra parte</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/place_list.py" />
+   <source>open</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/place_list.py" />
+   <source>invented</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
@@ -9717,7 +9848,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>Depth, {unit}</source>
-   <translation type="unfinished" />
+   <translation>Prof., {unit}</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
@@ -9727,12 +9858,12 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>Latitude, °</source>
-   <translation type="unfinished" />
+   <translation>Latitud, °</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>Longitude, °</source>
-   <translation type="unfinished" />
+   <translation>Longitud, °</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
@@ -9767,7 +9898,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/place_sections.py" />
    <source>Add a spot</source>
-   <translation type="unfinished" />
+   <translation>Añadir puesto</translation>
   </message>
   <message>
    <location filename="planner/ui/place_sections.py" />
@@ -9836,66 +9967,6 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
-   <source>Open this place</source>
-   <translation>Abrir este lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Show this place in every view</source>
-   <translation>Mostrar este lugar en todas las vistas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Copy to my places</source>
-   <translation>Copiar a mis lugares</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Put a copy among your own places</source>
-   <translation>Poner una copia entre sus propios lugares</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Edit</source>
-   <translation>Editar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Change name, water, spots and more here</source>
-   <translation>Cambiar aquí el nombre, el agua, los puestos y más</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Edit the file</source>
-   <translation>Editar el archivo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Open the place file in your text editor</source>
-   <translation>Abrir el archivo de lugar en su editor de texto</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Read again</source>
-   <translation>Leer otra vez</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Read the place file anew</source>
-   <translation>Leer de nuevo el archivo de lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Problems of the place file</source>
-   <translation>Problemas del archivo de lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>This place cannot be used yet</source>
-   <translation>Este lugar todavía no se puede usar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
    <source>Reading the place book</source>
    <translation>Leyendo el libro de lugares</translation>
   </message>
@@ -9923,41 +9994,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places.py" />
    <source>Place book</source>
    <translation>Libro de lugares</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Where</source>
-   <translation>Dónde</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Found</source>
-   <translation>Hallado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>What is wrong</source>
-   <translation>Qué está mal</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>What to do</source>
-   <translation>Qué hacer</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Every problem of the file is listed. Put them right, then read it again.</source>
-   <translation>Están todos los problemas del archivo. Corríjalos y después léalo otra vez.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>⚠ {problems} in {name}</source>
-   <translation>⚠ {problems} en {name}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Open in every view now</source>
-   <translation>Abierto ahora en todas las vistas</translation>
   </message>
   <message>
    <location filename="planner/ui/places.py" />
@@ -10037,7 +10073,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>{hours:,.0f} h</source>
-   <translation type="unfinished" />
+   <translation>{hours:,.0f} h</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
@@ -10112,7 +10148,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>constant</source>
-   <translation type="unfinished" />
+   <translation>constante</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
@@ -10127,7 +10163,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>Trap, {unit}</source>
-   <translation type="unfinished" />
+   <translation>Nasa, {unit}</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
@@ -10147,7 +10183,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>under 1 h</source>
-   <translation type="unfinished" />
+   <translation>menos de 1 h</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
@@ -10282,7 +10318,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source>always</source>
-   <translation type="unfinished" />
+   <translation>siempre</translation>
   </message>
   <message>
    <location filename="planner/ui/places_text.py" />
@@ -10292,7 +10328,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places_text.py" />
    <source> to </source>
-   <translation type="unfinished" />
+   <translation> a </translation>
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
@@ -10322,7 +10358,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>Com&amp;pare…</source>
-   <translation type="unfinished" />
+   <translation>Com&amp;parar…</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
@@ -10332,7 +10368,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>Chosen: {plan_name}</source>
-   <translation type="unfinished" />
+   <translation>Elegido: {plan_name}</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
@@ -10347,12 +10383,12 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>When</source>
-   <translation type="unfinished" />
+   <translation>Cuándo</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
    <source>The soak</source>
-   <translation type="unfinished" />
+   <translation>El tiempo en el agua</translation>
   </message>
   <message>
    <location filename="planner/ui/plan_panel.py" />
@@ -10472,32 +10508,32 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Water at the haul</source>
-   <translation type="unfinished" />
+   <translation>Agua al recoger</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Time of the haul</source>
-   <translation type="unfinished" />
+   <translation>Hora de recoger</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>most keepers</source>
-   <translation type="unfinished" />
+   <translation>más de talla</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>short soak</source>
-   <translation type="unfinished" />
+   <translation>poco en el agua</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>long drive</source>
-   <translation type="unfinished" />
+   <translation>viaje largo</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>both of these</source>
-   <translation type="unfinished" />
+   <translation>las dos cosas</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
@@ -10522,13 +10558,14 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>What plans are ranked for</source>
-   <translation type="unfinished" />
+   <translation>Para qué se ordenan los planes</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Short soak: ranked as if each day of soak took a fifth of the keepers.
 Long drive: ranked by keepers a drive, two where the haul is on another day.</source>
-   <translation type="unfinished" />
+   <translation>Poco en el agua: ordenados como si cada día en el agua quitara una quinta parte de los de talla.
+Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge otro día.</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
@@ -10543,22 +10580,22 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>any water</source>
-   <translation type="unfinished" />
+   <translation>cualquier agua</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>rising water</source>
-   <translation type="unfinished" />
+   <translation>agua subiendo</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>falling water</source>
-   <translation type="unfinished" />
+   <translation>agua bajando</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>turning water</source>
-   <translation type="unfinished" />
+   <translation>cambio de marea</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
@@ -10568,12 +10605,12 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>early</source>
-   <translation type="unfinished" />
+   <translation>temprano</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>late</source>
-   <translation type="unfinished" />
+   <translation>tarde</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
@@ -10583,7 +10620,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>Haul on</source>
-   <translation type="unfinished" />
+   <translation>Recoger con</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
@@ -10593,7 +10630,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>for</source>
-   <translation type="unfinished" />
+   <translation>para</translation>
   </message>
   <message>
    <location filename="planner/ui/plans_panel.py" />
@@ -10603,7 +10640,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/plans_panel.py" />
    <source>own</source>
-   <translation type="unfinished" />
+   <translation>suyo</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
@@ -10683,7 +10720,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/record_form.py" />
    <source>Amplitude, {place_unit}</source>
-   <translation type="unfinished" />
+   <translation>Amplitud, {place_unit}</translation>
   </message>
   <message>
    <location filename="planner/ui/record_form.py" />
@@ -10768,7 +10805,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/rows_editor.py" />
    <source>Put back the line taken out last</source>
-   <translation type="unfinished" />
+   <translation>Devolver la última línea quitada</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
@@ -10798,12 +10835,12 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Add a closed period</source>
-   <translation type="unfinished" />
+   <translation>Añadir veda</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
    <source>Add a rule</source>
-   <translation type="unfinished" />
+   <translation>Añadir norma</translation>
   </message>
   <message>
    <location filename="planner/ui/rules_section.py" />
@@ -10933,7 +10970,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>water, {length}</source>
-   <translation type="unfinished" />
+   <translation>agua, {length}</translation>
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
@@ -10943,17 +10980,17 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>set</source>
-   <translation type="unfinished" />
+   <translation>calada</translation>
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>sunlight begins</source>
-   <translation type="unfinished" />
+   <translation>empieza la luz del sol</translation>
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
    <source>sunlight ends</source>
-   <translation type="unfinished" />
+   <translation>acaba la luz del sol</translation>
   </message>
   <message>
    <location filename="planner/ui/soak_chart.py" />
@@ -10983,7 +11020,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/span_panel.py" />
    <source>span of turns</source>
-   <translation type="unfinished" />
+   <translation>span of turns</translation>
   </message>
   <message>
    <location filename="planner/ui/span_panel.py" />
@@ -11132,6 +11169,26 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
+   <source>season and water</source>
+   <translation>época del año y agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/days.py" />
+   <source>moon</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/strip/days.py" />
+   <source>recent trips</source>
+   <translation>salidas recientes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/days.py" />
+   <source>place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/strip/days.py" />
    <source>moon {way}, {lit:.0%} lit</source>
    <translation>luna {way}, {lit:.0%} iluminada</translation>
   </message>
@@ -11143,12 +11200,12 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>waxing</source>
-   <translation type="unfinished" />
+   <translation>creciente</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>waning</source>
-   <translation type="unfinished" />
+   <translation>menguante</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
@@ -11198,7 +11255,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>Closed: {why_closed}.</source>
-   <translation type="unfinished" />
+   <translation>Veda: {why_closed}.</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
@@ -11216,16 +11273,6 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
    <translation>{label} {points:+.1f}</translation>
   </message>
   <message>
-   <location filename="planner/ui/strip/days.py" />
-   <source>season and water</source>
-   <translation>época del año y agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/days.py" />
-   <source>recent trips</source>
-   <translation>salidas recientes</translation>
-  </message>
-  <message>
    <location filename="planner/ui/strip/legend.py" />
    <source>Legend: pale is light, middle is filling, deep blue is full; hatched is unsure; logged trips are open circles when light, half filled when mixed, filled when full; small ones at the chosen day are past trips like it; free days are underlined, closed days crossed; the dashed line is the ramp's limit</source>
    <translation>Leyenda: pálido es vacío, intermedio es llenándose, azul intenso es lleno; lo rayado es inseguro; las salidas anotadas son círculos abiertos si fueron vacías, medio llenos si mixtas, llenos si llenas; los pequeños en el día elegido son salidas pasadas parecidas; los días libres van subrayados y los vedados tachados; la línea de trazos es el límite de la rampa</translation>
@@ -11238,12 +11285,12 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/strip/legend.py" />
    <source> full</source>
-   <translation type="unfinished" />
+   <translation> lleno</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
    <source> unsure</source>
-   <translation type="unfinished" />
+   <translation> inseguro</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
@@ -11253,7 +11300,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/strip/legend.py" />
    <source> mixed</source>
-   <translation type="unfinished" />
+   <translation> mixta</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
@@ -11273,7 +11320,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/strip/legend.py" />
    <source> closed</source>
-   <translation type="unfinished" />
+   <translation> veda</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
@@ -11308,12 +11355,12 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/strip/table.py" />
    <source>closed: {closed}</source>
-   <translation type="unfinished" />
+   <translation>veda: {closed}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/table.py" />
    <source>free</source>
-   <translation type="unfinished" />
+   <translation>libre</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/view.py" />
@@ -11423,7 +11470,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/tables.py" />
    <source>As a table</source>
-   <translation type="unfinished" />
+   <translation>Como tabla</translation>
   </message>
   <message>
    <location filename="planner/ui/tables.py" />
@@ -11538,7 +11585,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source> times</source>
-   <translation type="unfinished" />
+   <translation> veces</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
@@ -11588,7 +11635,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/trial_panel.py" />
    <source>Co&amp;unt</source>
-   <translation type="unfinished" />
+   <translation>Con&amp;tar</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_panel.py" />
@@ -11628,12 +11675,12 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>colour</source>
-   <translation type="unfinished" />
+   <translation>color</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>bait</source>
-   <translation type="unfinished" />
+   <translation>cebo</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
@@ -11673,17 +11720,17 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>crabs a haul</source>
-   <translation type="unfinished" />
+   <translation>cangrejos por recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>shorts a haul</source>
-   <translation type="unfinished" />
+   <translation>pequeños por recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>females a haul</source>
-   <translation type="unfinished" />
+   <translation>hembras por recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
@@ -11703,7 +11750,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>A haul</source>
-   <translation type="unfinished" />
+   <translation>Por recog.</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
@@ -11748,7 +11795,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>hardly</source>
-   <translation type="unfinished" />
+   <translation>improbable</translation>
   </message>
   <message>
    <location filename="planner/ui/trial_rows.py" />
@@ -11763,7 +11810,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/trial_rows.py" />
    <source>1 in 20</source>
-   <translation type="unfinished" />
+   <translation>1 de 20</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_chart.py" />
@@ -11807,11 +11854,6 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   </message>
   <message>
    <location filename="planner/ui/trip_details.py" />
-   <source>{number:.3f}</source>
-   <translation>{number:.3f}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trip_details.py" />
    <source>Crew</source>
    <translation>Gente</translation>
   </message>
@@ -11833,7 +11875,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/trip_entry.py" />
    <source>Add a trap</source>
-   <translation type="unfinished" />
+   <translation>Añadir nasa</translation>
   </message>
   <message>
    <location filename="planner/ui/trip_entry.py" />
@@ -12048,7 +12090,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>Add a constituent</source>
-   <translation type="unfinished" />
+   <translation>Añadir constituyente</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />
@@ -12073,7 +12115,7 @@ Long drive: ranked by keepers a drive, two where the haul is on another day.</so
   <message>
    <location filename="planner/ui/water_section.py" />
    <source>in {unit}: mean sea level less the datum</source>
-   <translation type="unfinished" />
+   <translation>en {unit}: nivel medio del mar menos el cero de referencia</translation>
   </message>
   <message>
    <location filename="planner/ui/water_section.py" />

@@ -123,7 +123,7 @@ def check_time_zones() -> Iterator[Finding]:
             say("time zones"), say("without summer time"), say("install tzdata: pip install tzdata")
         )
     else:
-        yield good(say("time zones"), "known")
+        yield good(say("time zones"), say("known"))
 
 
 def check_folders() -> Iterator[Finding]:
@@ -149,11 +149,11 @@ def check_folders() -> Iterator[Finding]:
     free = shutil.disk_usage(folder).free
     said = say("{free:,.0f} MB free", free=free / 1000000.0)
     if free < _TOO_LITTLE_BYTES:
-        yield wrong("disk", said, say("make room: what you log can no longer be saved"))
+        yield wrong(say("disk"), said, say("make room: what you log can no longer be saved"))
     elif free < _LITTLE_BYTES:
-        yield mind("disk", said, say("make room soon, for your log and its backups"))
+        yield mind(say("disk"), said, say("make room soon, for your log and its backups"))
     else:
-        yield good("disk", said)
+        yield good(say("disk"), said)
 
 
 def check_log() -> Iterator[Finding]:
@@ -187,7 +187,7 @@ def check_log() -> Iterator[Finding]:
     if not whole:
         yield wrong(say("your log"), say("is damaged"), back, str(path))
         return
-    yield good(say("your log"), "whole", str(path))
+    yield good(say("your log"), say("whole"), str(path))
     backups = backups_of(path)
     if backups:
         newest = max(backup.at for backup in backups)
@@ -212,9 +212,11 @@ def check_settings() -> Iterator[Finding]:
     _, remark = open_settings()
     if remark:
         remedy = say("start Fullshell once: it sets the file aside; then choose in the View menu")
-        yield mind("settings", say("not all of them can be used"), remedy, str(settings_file()))
+        yield mind(
+            say("settings"), say("not all of them can be used"), remedy, str(settings_file())
+        )
     else:
-        yield good("settings", say("can be read"))
+        yield good(say("settings"), say("can be read"))
 
 
 def check_faults() -> Iterator[Finding]:
@@ -223,7 +225,10 @@ def check_faults() -> Iterator[Finding]:
     if found:
         remedy = say("send the newest to whoever keeps your Fullshell up to date")
         yield mind(
-            "faults", say("{n_found} written down", n_found=len(found)), remedy, str(log_file())
+            say("faults"),
+            say("{n_found} written down", n_found=len(found)),
+            remedy,
+            str(log_file()),
         )
     else:
-        yield good("faults", say("none written down"))
+        yield good(say("faults"), say("none written down"))

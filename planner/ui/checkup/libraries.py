@@ -89,7 +89,7 @@ def _loaded(name: str, version: str) -> Finding:
             value=lacking and f": {lacking}",
         )
         return wrong(name, said.strip(), _AGAIN)
-    return good(name, version or "loads")
+    return good(name, version or say("loads"))
 
 
 def fits(version: str, needed: str) -> bool:

@@ -38,28 +38,28 @@ def check_window() -> Iterator[Finding]:
         return
     if find_spec("PySide6") is None:
         yield wrong(
-            "window",
+            say("window"),
             say("PySide6 is not installed; the command line works without it"),
-            say('pip install "fullshell[window]"'),
+            'pip install "fullshell[window]"',
         )
         return
-    drawing = _probed("drawing", {"QT_QPA_PLATFORM": "offscreen"})
+    drawing = _probed(say("drawing"), {"QT_QPA_PLATFORM": "offscreen"})
     yield drawing
     if drawing.state == "wrong":
         return
     if sys.platform.startswith("linux"):
         yield from _on_a_linux_screen()
     else:
-        yield _probed("screen", {})
+        yield _probed(say("screen"), {})
 
 
 def _on_a_linux_screen() -> Iterator[Finding]:
     if os.environ.get("WAYLAND_DISPLAY") or os.environ.get("DISPLAY"):
         under_x = not os.environ.get("WAYLAND_DISPLAY")
-        yield _probed("screen", {}, *(["libqxcb.so"] if under_x else []))
+        yield _probed(say("screen"), {}, *(["libqxcb.so"] if under_x else []))
     else:
         yield mind(
-            "screen",
+            say("screen"),
             say("there is none here"),
             say("use the jobs of the command line, or a desktop"),
         )
@@ -112,7 +112,7 @@ def _with_fonts(what: str, said: str) -> Finding:
             say("Qt starts, but there is no font: all text would be boxes"),
             say("install a font; on Debian and Ubuntu: sudo apt-get install fonts-dejavu-core"),
         )
-    return good(what, say("Qt starts ({words})", words=words[-1] if words else "silent"))
+    return good(what, say("Qt starts ({words})", words=words[-1] if words else say("silent")))
 
 
 def _drawn() -> Finding:
@@ -123,5 +123,5 @@ def _drawn() -> Finding:
         with suppress(OSError, subprocess.TimeoutExpired):
             subprocess.run(command, capture_output=True, timeout=_PATIENCE_S, check=False)
         if out.exists():
-            return good("window", say("a view can be drawn"))
-    return wrong("window", say("no view can be drawn"), say("install the program again"))
+            return good(say("window"), say("a view can be drawn"))
+    return wrong(say("window"), say("no view can be drawn"), say("install the program again"))
