@@ -22,17 +22,17 @@ from planner.sites import find_place, list_places, load_site
 from planner.sites.book import PlaceEntry, user_places
 from planner.sites.keeping import copy_to_own
 from planner.ui.new_place import NewPlaceForm
-from planner.ui.parts import Card, Empty, body, button, caution, quiet, title
+from planner.ui.parts import Empty, button, title
 from planner.ui.place_editor import PlaceEditor
-from planner.ui.place_list import PlaceList, kind_text
+from planner.ui.place_head import PlaceHead, PlaceProblems
+from planner.ui.place_list import PlaceList
 from planner.ui.place_panel import PlacePanel
 from planner.ui.places_text import PlaceReport, place_report
 from planner.ui.sources import PLACE_FILTER, source_of
-from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
-from planner.words import counted, say
+from planner.words import say
 
 _LIST_WIDTH: Final = 270
 
@@ -74,15 +74,22 @@ class PlacesView(QWidget):
             Empty(say("Choose a place on the left to see its water, its spots and its rules."))
         )
         self._right.addWidget(self.panel)
-        self._right.addWidget(self._make_problems())
+        self.problems = PlaceProblems()
+        self._right.addWidget(self.problems)
         self._right.addWidget(self.form)
         self._right.addWidget(self.editor)
         right = QVBoxLayout()
         right.setContentsMargins(SPACE, SPACE, SPACE * 2, SPACE)
-        self._head = QWidget()
-        self._head.setLayout(self._make_head())
+        self.name = title()
+        self.head = PlaceHead(
+            open_it=self.open_chosen,
+            copy_it=self.copy_chosen,
+            edit_it=self.edit_chosen,
+            edit_file=self._edit,
+            read_again=self.read_again,
+        )
         right.addWidget(self.name)
-        right.addWidget(self._head)
+        right.addWidget(self.head)
         right.addWidget(self._right, 1)
         holder = QWidget()
         holder.setLayout(right)
@@ -121,48 +128,6 @@ class PlacesView(QWidget):
         left.setMinimumWidth(210)
         return left
 
-    def _make_head(self) -> QVBoxLayout:
-        self.name = title()
-        self.kind = quiet()
-        self.open = button(
-            say("Open this place"), self.open_chosen, say("Show this place in every view")
-        )
-        self.copy = button(
-            say("Copy to my places"), self.copy_chosen, say("Put a copy among your own places")
-        )
-        self.edit = button(
-            say("Edit"), self.edit_chosen, say("Change name, water, spots and more here")
-        )
-        self.file = button(
-            say("Edit the file"), self._edit, say("Open the place file in your text editor")
-        )
-        self.again = button(say("Read again"), self.read_again, say("Read the place file anew"))
-        self.said = quiet()
-        self.said.hide()
-        buttons = QHBoxLayout()
-        for each in (self.open, self.copy, self.edit, self.file, self.again):
-            buttons.addWidget(each)
-        buttons.addStretch(1)
-        head = QVBoxLayout()
-        head.setContentsMargins(0, 0, 0, 0)
-        head.addWidget(self.kind)
-        head.addLayout(buttons)
-        head.addWidget(self.said)
-        return head
-
-    def _make_problems(self) -> QWidget:
-        self.problems = RowsModel(
-            (say("Where"), say("Found"), say("What is wrong"), say("What to do"))
-        )
-        table = rows_table(self.problems, say("Problems of the place file"), wide=3)
-        self.refused = caution()
-        return Card(
-            say("This place cannot be used yet"),
-            self.refused,
-            body(say("Every problem of the file is listed. Put them right, then read it again.")),
-            table,
-        )
-
     # -- the list ----------------------------------------------------------------------------
 
     def read_list(self, choose: Path | None = None) -> None:
@@ -198,12 +163,12 @@ class PlacesView(QWidget):
         self.chosen = entry.path
         self._readable = False
         self._name_open()
-        self.said.hide()
+        self.head.tell("")
         self._show_chosen()
 
     def _show_chosen(self) -> None:
         """Read the chosen place and show what was found."""
-        self._head.setVisible(self._right.currentWidget() is not self.editor)
+        self.head.setVisible(self._right.currentWidget() is not self.editor)
         entry, today = self.places.entry(self.chosen), self.state.today
         if entry is None:
             if self._right.currentWidget() is not self.editor:
@@ -212,11 +177,7 @@ class PlacesView(QWidget):
         path = entry.path
         self.name.setText(entry.name)
         # Where a sample lies is of no use: its copy is what the user edits.
-        self.kind.setText(kind_text(entry) if entry.shipped else f"{kind_text(entry)}: {path}")
-        self.copy.setVisible(entry.shipped)
-        # A sample belongs to the program: its copy is what the user edits.
-        self.edit.setVisible(not entry.shipped)
-        self.file.setVisible(not entry.shipped)
+        self.head.show_entry(entry)
         if self._right.currentWidget() is self.editor:
             return  # which shows the water itself; the place is read anew when it is left
 
@@ -237,16 +198,8 @@ class PlacesView(QWidget):
         if self._right.currentWidget() is self.editor:
             return
         if opened.report is None:
-            count = len(opened.problems)
-            self.refused.setText(
-                say(
-                    "⚠ {problems} in {name}",
-                    problems=counted(count, "problem"),
-                    name=opened.path.name,
-                )
-            )
-            self.problems.show([(p.where, p.value, p.what, p.remedy) for p in opened.problems])
-            self._right.setCurrentIndex(2)
+            self.problems.show_problems(opened.path.name, opened.problems)
+            self._right.setCurrentWidget(self.problems)
             return
         self.name.setText(opened.report.site.name)
         self.panel.show_report(opened.report)
@@ -262,8 +215,7 @@ class PlacesView(QWidget):
 
     def _name_open(self) -> None:
         opened = self.chosen is not None and self.chosen == self._open_path()
-        self.open.setText(say("Open in every view now") if opened else say("Open this place"))
-        self.open.setEnabled(self._readable and not opened)
+        self.head.name_open(opened=opened, readable=self._readable)
 
     def copy_chosen(self) -> None:
         """Copy the chosen sample into the user's places and choose the copy."""
@@ -273,7 +225,9 @@ class PlacesView(QWidget):
 
         def done(path: Path) -> None:
             self.read_list(choose=path)
-            self._say(say("This is your copy: change what you like. The sample stays as it was."))
+            self.head.tell(
+                say("This is your copy: change what you like. The sample stays as it was.")
+            )
 
         self.bench.clerk.start(
             "copy place",
@@ -285,7 +239,7 @@ class PlacesView(QWidget):
 
     def read_again(self) -> None:
         """Read the chosen file anew, and open it anew when it is the open one."""
-        self.said.hide()
+        self.head.tell("")
         self.read_list()
         self._open_when_read = self.chosen == self._open_path()
         self._show_chosen()
@@ -299,7 +253,7 @@ class PlacesView(QWidget):
 
     def _new(self) -> None:
         self.name.setText(say("New place"))
-        self._head.hide()  # its buttons are for the place chosen before
+        self.head.hide()  # its buttons are for the place chosen before
         self._right.setCurrentWidget(self.form)
         self.form.begin()
 
@@ -323,7 +277,7 @@ class PlacesView(QWidget):
 
     def _editing(self, on: bool) -> None:
         self._left.setVisible(not on)
-        self._head.setVisible(not on)
+        self.head.setVisible(not on)
 
     def _saved(self, path: Path) -> None:
         if path == self._open_path():
@@ -344,13 +298,9 @@ class PlacesView(QWidget):
         folder.mkdir(parents=True, exist_ok=True)
         show_outside(folder)
 
-    def _say(self, text: str) -> None:
-        self.said.setText(text)
-        self.said.show()
-
     def _refuse(self, error: PlannerError) -> None:
         problems = error.problems if isinstance(error, InputError) else ()
-        self._say("; ".join(f"{p.what}: {p.remedy}" for p in problems) or str(error))
+        self.head.tell("; ".join(f"{p.what}: {p.remedy}" for p in problems) or str(error))
 
     # -- following ---------------------------------------------------------------------------
 

@@ -50,7 +50,7 @@ class _Editing:
         self.settle()
         self.view.read_list(choose=path)
         self.settle()
-        self.view.edit.click()
+        self.view.head.edit.click()
         self.settle()
         self.editor = self.view.editor
 
@@ -154,11 +154,11 @@ def test_a_station_is_pasted_saved_and_undone(qtbot: Any, own_place: Path, editi
     assert abs(here.heights(at) - there.heights(at)).max() < 0.005
     editor.done.click()
     made.settle()
-    view.open.click()
+    view.head.open.click()
     made.settle()
     assert made.bench.site is not None
     assert made.bench.site.name == "Pier"
-    view.edit.click()
+    view.head.edit.click()
     made.settle()
     assert editor.undo.text() == "Undo: mean level, constituents"
     editor.undo.click()
@@ -476,6 +476,6 @@ def test_a_sample_is_copied_before_it_is_edited(qtbot: Any) -> None:
     made.settle()
     made.view.places.choose(sample_sites() / "boston-ma.toml")
     made.settle()
-    assert not made.view.edit.isVisibleTo(made.view)
-    assert made.view.copy.isVisibleTo(made.view)
+    assert not made.view.head.edit.isVisibleTo(made.view)
+    assert made.view.head.copy.isVisibleTo(made.view)
     made.bench.close()

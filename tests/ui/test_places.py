@@ -86,7 +86,7 @@ def test_the_open_place_is_marked_and_shown(book: _Book) -> None:
     assert "mixed, mainly semidiurnal" in facts
     assert "Not for navigation" in facts
     assert book.view.panel.turns.rowCount() > 100
-    assert not book.view.open.isEnabled()
+    assert not book.view.head.open.isEnabled()
 
 
 def test_the_search_box_narrows_the_list(book: _Book) -> None:
@@ -134,18 +134,18 @@ def test_spots_are_told_in_a_table_too(book: _Book) -> None:
 def test_a_sample_is_copied_once_and_never_over_the_users_own(book: _Book) -> None:
     """A second copy is refused in words, and the first stays as the user left it."""
     book.choose("Boston")
-    book.view.copy.click()
+    book.view.head.copy.click()
     book.settle()
     copy = user_places() / "boston-ma.toml"
     assert book.view.chosen == copy
-    assert book.view.edit.isVisible()
+    assert book.view.head.edit.isVisible()
     copy.write_text(copy.read_text(encoding="utf-8") + "# mine\n", encoding="utf-8")
     sample = sample_sites() / "boston-ma.toml"
     book.view.places.choose(sample)
     book.settle()
-    book.view.copy.click()
+    book.view.head.copy.click()
     book.settle()
-    assert "nothing was written over" in book.view.said.text()
+    assert "nothing was written over" in book.view.head.said.text()
     assert copy.read_text(encoding="utf-8").endswith("# mine\n")
 
 
@@ -161,18 +161,18 @@ def test_a_broken_file_shows_every_problem_in_a_table_and_is_not_opened(qtbot: A
     book = _Book(qtbot, Source(str(demo_place()), keep=False))
     try:
         book.choose("Bent")
-        model = book.view.problems
+        model = book.view.problems.model
         where = [model.data(model.index(row, 0)) for row in range(model.rowCount())]
         assert where == ["latitude", "spots[2].depth"]
         assert all(model.data(model.index(0, column)) for column in range(4))
         assert not book.view.panel.isVisible()
-        assert not book.view.open.isEnabled()
+        assert not book.view.head.open.isEnabled()
         book.qtbot.keyClick(book.view.places.tree, Qt.Key.Key_Return)
         book.settle()
         assert book.bench.site is not None
         assert book.bench.site.name == "Sedge Hollow"
         (own / "broken.toml").write_text(demo_place().read_text(encoding="utf-8"), encoding="utf-8")
-        book.view.again.click()
+        book.view.head.again.click()
         book.settle()
         assert book.view.panel.isVisible()
     finally:
@@ -198,9 +198,9 @@ def test_a_new_place_can_be_filled_in_a_text_editor_and_read_again(
     assert view.editor.path == path
     view.editor.done.click()
     book.settle()
-    view.file.click()
+    view.head.file.click()
     assert shown_outside == [path]
-    assert view.problems.rowCount() == 1
+    assert view.problems.model.rowCount() == 1
     text = path.read_text(encoding="utf-8")
     path.write_text(
         text.replace("# mean_level", "mean_level")
@@ -209,10 +209,10 @@ def test_a_new_place_can_be_filled_in_a_text_editor_and_read_again(
         .replace("# S2", "S2"),
         encoding="utf-8",
     )
-    view.again.click()
+    view.head.again.click()
     book.settle()
     assert view.panel.isVisible()
-    view.open.click()
+    view.head.open.click()
     book.settle()
     assert book.bench.site is not None
     assert book.bench.site.name == "Otter Bight"
