@@ -36,6 +36,8 @@ _K_MEDIAN: Final = 4.0
 _K_SD_LOG: Final = 0.6
 _LEAST_ACTIVITY: Final = 0.01  # so that one crab in dormant water is unlikely, not impossible
 _DRAWS: Final = 2000
+_RATES: Final = 241  # on the grid: a step of 3 per cent
+_ROUGHLY: Final = 61
 _SD_TO_TAIL: Final = 1.2816  # standard deviations from the middle of a normal to its 90% point
 _LEAST_BETA_SIZE: Final = 0.1  # an interval wider than any beta allows
 
@@ -104,21 +106,24 @@ def learn_catch(trips: Sequence[TripCatch], seed: int, mix: Mix | None = None) -
     mix = mix or Mix()
     nothing = [np.zeros(trip.keepers.size) for trip in trips]
     # The rate, the curve and the luck of trips without effects weigh what tells of the effects.
-    _, half_h, k = (float(each.mean()) for each in _drawn(trips, nothing, seed))
+    _, half_h, k = (float(each.mean()) for each in _drawn(trips, nothing, seed, _ROUGHLY))
     means = [
         saturation(trip.soaks_h, np.array(half_h)) * max(trip.activity, _LEAST_ACTIVITY)
         for trip in trips
     ]
     effects, log_ratios = learn_effects(trips, means, k, mix, seed, _DRAWS)
-    rate, half, size = _drawn(trips, log_ratios, seed)
+    rate, half, size = _drawn(trips, log_ratios, seed, _RATES)
     return CatchModel(rate, half, size, effects, len(trips))
 
 
 def _drawn(
-    trips: Sequence[TripCatch], log_ratios: Sequence[Floats], seed: int
+    trips: Sequence[TripCatch], log_ratios: Sequence[Floats], seed: int, rates: int
 ) -> tuple[Floats, Floats, Floats]:
-    """Return draws of rate, half-saturation and k; log_ratios: of each haul to the average."""
-    rate = np.exp(np.linspace(math.log(0.02), math.log(60.0), 241))
+    """Return draws of rate, half-saturation and k; log_ratios: of each haul to the average.
+
+    rates: how many on the grid.
+    """
+    rate = np.exp(np.linspace(math.log(0.02), math.log(60.0), rates))
     half_h = _HALF_MEDIAN_H * np.exp(_HALF_SD_LOG * np.linspace(-2.5, 2.5, 11))
     k = _K_MEDIAN * np.exp(_K_SD_LOG * np.linspace(-2.5, 2.5, 9))
     median_rate = _RATE_MEAN * math.exp(-(_RATE_SD_LOG**2) / 2)
