@@ -30,7 +30,7 @@ Outing = Literal["set", "haul"]
 _KEPT_WORDS: Final = {
     "free": say("your free hours"),
     "closed": say("the open days"),
-    "daylight": "daylight",
+    "daylight": say("daylight"),
     "ramp": say("the hours with water at the ramp"),
     "soak": say("the soaks allowed"),
 }
@@ -142,23 +142,25 @@ def _outing_texts(
     zone = search.outlook.site.zone
     plan = search.best_on(day, outing, wishes, style, today)
     if plan is None:
-        yield say(
-            "No {outing} on {day}: {why_not}.",
-            outing=outing,
-            day=day_text(day),
-            why_not=_why_not(search, day, outing),
+        why = _why_not(search, day, outing)
+        yield (
+            say("No set on {day}: {why}.", day=day_text(day), why=why)
+            if outing == "set"
+            else say("No haul on {day}: {why}.", day=day_text(day), why=why)
         )
         return
-    other, at = ("haul", plan.haul_at) if outing == "set" else ("set", plan.set_at)
-    cost = "" if best is None else f", {_cost(plan, best)}"
-    yield say(
-        "With a {outing} on {day} the best {other} is {day_clock}: {count} full keepers{cost}.",
-        outing=outing,
-        day=day_text(day),
-        other=other,
-        day_clock=day_clock_text(at, zone, style),
-        count=count_text(plan.full_keepers),
-        cost=cost,
+    values = {
+        "day": day_text(day),
+        "other": day_clock_text(plan.haul_at if outing == "set" else plan.set_at, zone, style),
+        "keepers": count_text(plan.full_keepers),
+        "cost": "" if best is None else f", {_cost(plan, best)}",
+    }
+    yield (
+        say("With a set on {day} the best haul is {other}: {keepers} full keepers{cost}.", **values)
+        if outing == "set"
+        else say(
+            "With a haul on {day} the best set is {other}: {keepers} full keepers{cost}.", **values
+        )
     )
 
 
@@ -186,4 +188,6 @@ def _why_not(search: Search, day: date, outing: Outing) -> str:
     # come furthest.
     *before, furthest = (limit for limit in LIMITS if counts.get(limit))
     kept = say(" and ").join(_KEPT_WORDS[limit] for limit in before)
-    return f"{LIMIT_WORDS[furthest]}{f', within {kept}' if kept else ''}"
+    if not kept:
+        return LIMIT_WORDS[furthest]
+    return say("{limit}, within {kept}", limit=LIMIT_WORDS[furthest], kept=kept)

@@ -83,7 +83,8 @@ def day_verdict(day_words: str, found: Sequence[str]) -> str:
 
     found: what is said of a set on the day, and of a haul.
     """
-    reasons = [text.partition(": ")[2] for text in found if text.startswith("No ")]
+    # What is possible on a day has times in it and is never twice the same.
+    reasons = [text.partition(": ")[2] for text in found]
     if len(reasons) == 2 and reasons[0] == reasons[1]:
         found = [say("No set and no haul: {reasons}", reasons=reasons[0])]
     for reason in reasons:
