@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from datetime import UTC, datetime
+from datetime import UTC, datetime, time
 from functools import partial
 from itertools import islice
 from zoneinfo import ZoneInfo
@@ -154,13 +154,18 @@ class TripEntry(QWidget):
         if not self.again.isHidden() and not self.saver.unsaved:
             self.refuse("")
 
+    def _now(self) -> datetime:
+        """Return the present, or the end of a later day that the window shows itself as on."""
+        now, today = datetime.now(UTC), self.bench.state.today
+        return datetime.combine(today, time.max, tzinfo=UTC) if today > now.date() else now
+
     def _sum_up(self) -> None:
         hauls = self.model.hauls
         parts = (totals(hauls, self._trip), promised(self._trip))
         self.totals.setText(". ".join(part for part in parts if part))
         self.missing.setText(missing(hauls, self._trip))
         self.missing.setVisible(bool(self.missing.text()))
-        found = doubts(hauls, datetime.now(UTC), self._trip)
+        found = doubts(hauls, self._now(), self._trip)
         self.doubts.setText("\n".join(f"⚠ {text}" for text in found))
         self.doubts.setVisible(bool(found))
 
