@@ -66,6 +66,8 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         axes = {side: NumberAxis(side) for side in ("bottom", "left")}
         super().__init__(**{**options, "axisItems": {**axes, **options.get("axisItems", {})}})
         themed_plot(self)
+        # The chart itself takes the focus, and tells what it shows.
+        self.viewport().setFocusPolicy(Qt.FocusPolicy.NoFocus)
         if name:
             self.setAccessibleName(name)
 

@@ -84,6 +84,7 @@ class HaulsView(QWidget):
         self.delete = button(say("Delete trip"), self._delete)
         self.delete.setToolTip(say("Into the bin; Undo in the Edit menu brings it back at once"))
         self.entry.bar.addWidget(self.delete)
+        QWidget.setTabOrder(self.entry.remove_trap, self.delete)
         self.files = LogFiles(self.bench)
         self.import_first = button(say("Import a haul table…"), self.files.import_table)
         column = QVBoxLayout(self)

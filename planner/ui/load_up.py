@@ -258,8 +258,11 @@ class LoadView(QWidget):
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.setWindowTitle(say("Where the traps go"))
         column = QVBoxLayout(dialog)
-        column.addWidget(LayoutEditor(self.bench))
-        column.addWidget(button(say("Done"), dialog.accept), alignment=Qt.AlignmentFlag.AlignRight)
+        editor = LayoutEditor(self.bench)
+        column.addWidget(editor)
+        done = button(say("Done"), dialog.accept)
+        column.addWidget(done, alignment=Qt.AlignmentFlag.AlignRight)
+        QWidget.setTabOrder(editor.log, done)
         dialog.resize(520, 680)
         dialog.open()
 

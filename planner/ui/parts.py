@@ -123,11 +123,15 @@ def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
     scroll.setFrameShape(QScrollArea.Shape.NoFrame)
     scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
     scroll.setWidget(inside)
-    # The page shows through, whatever it stands on.
-    inside.setAutoFillBackground(False)
-    scroll.viewport().setAutoFillBackground(False)
+    show_through(scroll)
     scroll.setAccessibleName(name)
     return scroll
+
+
+def show_through(scroll: QScrollArea) -> None:
+    """Let what a scrolling area stands on show through it and its page."""
+    scroll.viewport().setAutoFillBackground(False)
+    scroll.widget().setAutoFillBackground(False)
 
 
 class Halves(QWidget):

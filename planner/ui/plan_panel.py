@@ -11,8 +11,9 @@ from planner.phrasing import TIDE_CAUTION, clock_text, day_clock_text, soak_text
 from planner.ui.compare_dialog import CompareDialog
 from planner.ui.parts import Card, body, caution, quiet, refill
 from planner.ui.plan_words import against_the_best
-from planner.ui.soak_chart import SoakChart
+from planner.ui.soak_chart import SoakChart, soak_rows
 from planner.ui.strip.days import plan_name
+from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.whole_lines import WholeLines
 from planner.ui.work import Checkpoint
@@ -34,11 +35,13 @@ class PlanPanel(Card):
         self.bench, self.state = bench, bench.state
         self.when = body()
         self.chart = SoakChart()
+        self._rows = RowsModel((say("When"), say("What"), say("Water")), numbers=(2,))
+        self.picture = ChartWithTable(self.chart, rows_table(self._rows, say("The soak"), wide=1))
         scroll = WholeLines(say("Why this plan, and what to mind"))
         self._words = scroll.words
         self._halves = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._halves.setSpacing(SPACE)
-        self._halves.addWidget(self.chart, 4)
+        self._halves.addWidget(self.picture, 4)
         self._halves.addWidget(scroll, 3)
         self.column.addWidget(self.when)
         self.column.addLayout(self._halves, 1)
@@ -50,7 +53,7 @@ class PlanPanel(Card):
             say("Open the trip's rows in Log hauls, with the plan's times and traps")
         )
         self.log.clicked.connect(self._log_trip)
-        self.compare = QPushButton("Com&pare…")
+        self.compare = QPushButton(say("Com&pare…"))
         self.compare.setToolTip(say("See this plan and another side by side  (Alt+P)"))
         self.compare.clicked.connect(self._compare)
         top = QHBoxLayout()
@@ -61,6 +64,8 @@ class PlanPanel(Card):
         steps = QHBoxLayout()
         steps.addWidget(self.load)
         steps.addWidget(self.log)
+        # Beside the others: under the chart it would take the chart's height.
+        steps.addWidget(self.picture.button)
         steps.addStretch(1)
         self.column.addLayout(steps)
         bench.plans_changed.connect(self.refresh)
@@ -78,7 +83,7 @@ class PlanPanel(Card):
         self._halves.setDirection(side if low else under)
 
     def _state_changed(self, changed: frozenset[str]) -> None:
-        if changed & {"plan", "style", "theme"}:
+        if changed & {"plan", "style"}:
             self.refresh()
 
     def refresh(self) -> None:
@@ -88,7 +93,8 @@ class PlanPanel(Card):
         self.load.setEnabled(plan is not None)
         self.log.setEnabled(plan is not None and book is not None and not book.read_only)
         self.compare.setEnabled(len(self.bench.every_plan) > 1)
-        self.chart.setVisible(plan is not None)
+        self.picture.setVisible(plan is not None)
+        self.picture.button.setVisible(plan is not None)
         if plan is None or site is None:
             self.bench.desk.stop("soak water")
             self.heading.setText(say("Chosen plan"))
@@ -96,7 +102,7 @@ class PlanPanel(Card):
             self._say([], [say("Pick a plan to see its water, its light and its reasons.")], [])
             return
         zone = site.zone
-        self.heading.setText(f"Chosen: {plan_name(plan.rank)}")
+        self.heading.setText(say("Chosen: {plan_name}", plan_name=plan_name(plan.rank)))
         begin = day_clock_text(plan.set_at, zone, style)
         if plan.latest_set_at > plan.set_at:
             begin += say(
@@ -119,9 +125,11 @@ class PlanPanel(Card):
 
             return soak_water(site, plan)
 
-        self.bench.desk.start(
-            "soak water", "", work, lambda water: self.chart.show_soak(site, plan, water, style)
-        )
+        def done(water: SoakWater) -> None:
+            self.chart.show_soak(site, plan, water, style)
+            self._rows.show(soak_rows(site, plan, water, style))
+
+        self.bench.desk.start("soak water", "", work, done)
 
     def _compare(self) -> None:
         CompareDialog(self.bench, self).show()

@@ -252,6 +252,4 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus {{
 QTableView QLineEdit, QTableView QLineEdit:focus {{
     border: 1px solid {FOCUS}; border-radius: 0; padding: 0;
 }}
-QScrollArea, QScrollArea > QWidget#qt_scrollarea_viewport,
-QScrollArea > QWidget#qt_scrollarea_viewport > QWidget {{ background: transparent; }}
 """

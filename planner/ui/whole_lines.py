@@ -6,7 +6,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout
 
-from planner.ui.parts import Page, on_ground
+from planner.ui.parts import Page, on_ground, show_through
 from planner.ui.theme import SPACE
 
 
@@ -26,6 +26,7 @@ class WholeLines(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setWidget(self._inside)
+        show_through(self)
         self.setAccessibleName(name)
         self._covers = tuple(QFrame(self) for _ in range(2))
         for cover in self._covers:

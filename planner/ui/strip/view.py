@@ -87,13 +87,14 @@ class StripView(QWidget):
         # Whether a plan is being moved by keys, and whether a move can be taken back.
         self.moving, self.can_undo = False, False
         self._plot = pg.PlotWidget()
-        self._plot.setBackground(None)
+        self._plot.setBackground(theme.current().panel)
         self._plot.setFrameShape(pg.QtWidgets.QFrame.Shape.NoFrame)
         self._plot.hideButtons()
         self._plot.setMenuEnabled(False)
         for axis in ("left", "bottom"):
             self._plot.hideAxis(axis)
-        self._plot.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        for each in (self._plot, self._plot.viewport()):
+            each.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._plot.getPlotItem().layout.setContentsMargins(0, 0, 0, 0)
         self._box = self._plot.getViewBox()
         self._box.setDefaultPadding(0)
@@ -198,6 +199,7 @@ class StripView(QWidget):
 
     def refresh(self) -> None:
         """Draw everything again, after a change of theme."""
+        self._plot.setBackground(theme.current().panel)
         self._fullness.show_outlook(self._fullness.outlook)
         for lane in self._all:
             lane.update()
