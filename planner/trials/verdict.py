@@ -24,6 +24,13 @@ _FEW_HAULS: Final = 5
 _SOAKS_DIFFER: Final = 1.25
 _SOAKS_UNKNOWN: Final = 0.2
 _SHOWN_PAIRS: Final = 3
+_UNITS: Final = {
+    "keepers": say("keepers"),
+    "crabs": say("crabs"),
+    "shorts": say("shorts"),
+    "females": say("females"),
+    "others": say("others"),
+}
 
 
 @dataclass(frozen=True)
@@ -203,12 +210,16 @@ def _confounded_text(names: Sequence[str], pairs: Sequence[tuple[int, int]], whe
     ]
     more = len(pairs) - len(shown)
     rest = say(", and {more} more pairs", more=more) if more > 0 else ""
+    pairs_said = f"{'; '.join(shown)}{rest}"
+    if where == "spot":
+        return say(
+            "Hardly ever in the same spot: {pairs}. A difference between them may be the "
+            "spot's doing.",
+            pairs=pairs_said,
+        )
     return say(
-        "Hardly ever in the same {where}: {shown}{rest}. A difference between them may "
-        "be the {where}'s doing.",
-        where=where,
-        shown="; ".join(shown),
-        rest=rest,
+        "Hardly ever in the same trip: {pairs}. A difference between them may be the trip's doing.",
+        pairs=pairs_said,
     )
 
 
@@ -226,7 +237,7 @@ def _gap_text(best: Group, other: Group, unit: str) -> str:
     return say(
         "{one:.1f} {unit} a haul from {name} and {two:.1f} from {other_name}",
         one=one,
-        unit=unit,
+        unit=_UNITS.get(unit, unit),
         name=best.name,
         two=two,
         other_name=other.name,

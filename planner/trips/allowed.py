@@ -19,7 +19,7 @@ def why_closed(closures: Sequence[Closure], day: date) -> str:
     """Return the reason of the first closure that holds on the day, "" when it is open."""
     for closure in closures:
         if _holds(closure, day):
-            return closure.reason or "closed"
+            return closure.reason or say("closed")
     return ""
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import calendar
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
@@ -15,18 +14,26 @@ from numpy.typing import NDArray
 
 from planner.estimates import INTERVAL_TAILS, Interval
 from planner.logbook.log import Log
+from planner.phrasing import SHORT_MONTHS
 from planner.words import say
 
 By = Literal["month", "year", "trip", "place", "design", "spot", "bait"]
 LABELS: Final = ("place", "design", "spot", "bait")
 QUARTERS: Final = {
-    "Mar-May": (3, 4, 5),
-    "Jun-Aug": (6, 7, 8),
-    "Sep-Nov": (9, 10, 11),
-    "Dec-Feb": (12, 1, 2),
+    f"{SHORT_MONTHS[first - 1]}-{SHORT_MONTHS[(first + 1) % 12]}": (
+        first,
+        first % 12 + 1,
+        (first + 1) % 12 + 1,
+    )
+    for first in (3, 6, 9, 12)
 }
 _IN_TIME: Final = ("month", "year", "trip")
-_MONTHS: Final = tuple(calendar.month_abbr)[1:]
+_NOT_TOLD: Final = {
+    "place": say("no place told"),
+    "design": say("no design told"),
+    "spot": say("no spot told"),
+    "bait": say("no bait told"),
+}
 
 Ints = NDArray[np.int64]
 Floats = NDArray[np.float64]
@@ -239,12 +246,12 @@ def _keys(frame: Frame, by: By) -> Ints:
 
 def _name(frame: Frame, by: By, key: int) -> str:
     if by == "month":
-        return f"{_MONTHS[key % 12]} {key // 12}"
+        return f"{SHORT_MONTHS[key % 12]} {key // 12}"
     if by == "year":
         return str(key)
     if by == "trip":
         return frame.trip_names[int(frame.trips_in_time[key])]
-    return frame.names[by][key] or say("no {by} told", by=by)
+    return frame.names[by][key] or _NOT_TOLD[by]
 
 
 # -- sums and intervals ----------------------------------------------------------------------
