@@ -3,44 +3,29 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QTimer, Signal
 from PySide6.QtGui import QHideEvent, QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from planner.errors import InputError, PlannerError
-from planner.sites.editing import Wanted, changed_fields, edited
+from planner.sites.editing import edited
 from planner.sites.reading import tables_of
-from planner.sites.saving import draft_of, drop_draft, keep_draft, put_back, read_text, save_place
+from planner.sites.saving import drop_draft, keep_draft
+from planner.ui.edit_fields import EditFields
+from planner.ui.edit_files import PlaceText, change_name, read_to_edit, restore, save_edit
 from planner.ui.edit_history import SaveHistory, Step
 from planner.ui.edit_pane import EditPane
 from planner.ui.edit_preview import Preview, preview
-from planner.ui.edit_section import Section
-from planner.ui.free_section import FreeSection
-from planner.ui.observed_rows import carry_over
 from planner.ui.offsets_form import Whose
-from planner.ui.parts import Halves, body, button, caution, scrolled
-from planner.ui.place_sections import PlaceSection, SpotsSection, TemperatureSection
-from planner.ui.rules_section import RulesSection
+from planner.ui.parts import Halves, body, button, caution
 from planner.ui.theme import SPACE
-from planner.ui.water_section import WaterSection
 from planner.ui.workbench import Workbench
-from planner.units import LengthUnit
 from planner.words import say
 
 _REST_MS: Final = 200  # typing rests this long before the water is worked out anew
-
-
-@dataclass(frozen=True)
-class _Read:
-    """A place file as it was read, with the draft that was kept of it."""
-
-    path: Path
-    text: str
-    draft: str | None
 
 
 class PlaceEditor(QWidget):
@@ -70,35 +55,11 @@ class PlaceEditor(QWidget):
     # -- building ----------------------------------------------------------------------------
 
     def _build(self) -> None:
-        self.place, self.water = PlaceSection(), WaterSection(self.bench)
-        self.spots, self.temperature = SpotsSection(), TemperatureSection()
-        self.rules, self.free = RulesSection(self.state), FreeSection(self.bench)
+        fields = self.tabs = EditFields(self.bench)
+        fields.edited.connect(self._changed)
+        self.place, self.water, self.spots = fields.place, fields.water, fields.spots
+        self.temperature, self.rules, self.free = fields.temperature, fields.rules, fields.free
         self.water.offsets.whose = self._whose
-        self.water.record.latitude_deg = self.place.latitude_deg
-        self.tabs = QTabWidget()
-        self.tabs.setDocumentMode(True)
-        self.tabs.setAccessibleName(say("What to edit"))
-        self.tabs.tabBar().setAccessibleName(say("What to edit"))
-        self._titles = (
-            say("Water"),
-            say("Place"),
-            say("Spots and ramp"),
-            say("Temperature"),
-            say("Rules"),
-            say("Free days"),
-        )
-        self._sections: tuple[Section, ...] = (
-            self.water, self.place, self.spots, self.temperature, self.rules, self.free,
-        )  # fmt: skip
-        for words, section in zip(self._titles, self._sections, strict=True):
-            section.changed.connect(self._changed)
-            column = QVBoxLayout()
-            column.setContentsMargins(0, 0, 0, 0)
-            column.addWidget(section)
-            self.tabs.addTab(scrolled(column, words), words)
-        self.place.units.currentIndexChanged.connect(lambda _: self._show_unit())
-        self.place.zone.textChanged.connect(self.water.show_zone)
-        self.place.zone.textChanged.connect(self.free.show_zone)
         self.pane = EditPane(self.bench)
         left, right = QVBoxLayout(), QVBoxLayout()
         left.addWidget(self.tabs)
@@ -147,15 +108,15 @@ class PlaceEditor(QWidget):
     def begin(self, path: Path, refused: Callable[[PlannerError], None]) -> None:
         """Read a place file and show it, or its draft; `refused` when it cannot be edited."""
 
-        def work(_: object) -> _Read:
-            text = read_text(path)
-            tables_of(text, str(path))
-            draft = draft_of(path)
-            return _Read(path, text, draft if draft != text else None)
+        self.bench.clerk.start(
+            "edit place",
+            say("Reading the place"),
+            lambda _: read_to_edit(path),
+            self._begun,
+            refused,
+        )
 
-        self.bench.clerk.start("edit place", say("Reading the place"), work, self._begun, refused)
-
-    def _begun(self, read: _Read) -> None:
+    def _begun(self, read: PlaceText) -> None:
         self.path, self._text = read.path, read.text
         self._say("")
         self.offer.setVisible(read.draft is not None)
@@ -169,22 +130,13 @@ class PlaceEditor(QWidget):
 
     def _show(self, text: str) -> None:
         """Fill every field from a text and work out what it means."""
-        tables = tables_of(text, "place file")
-        for section in self._sections:
-            section.blockSignals(True)
-            section.show_tables(tables)
-            section.blockSignals(False)
-        self._show_unit()
+        self.tabs.show_tables(tables_of(text, "place file"))
         name = tables_of(self._text, "place file").get("name")
         self.water.offsets.show_seen(name if isinstance(name, str) else "")
         self._dirty = text != self._text
         self._now = None
         self._name_buttons()
         self._look()
-
-    def _show_unit(self) -> None:
-        self.water.show_unit(self.place.unit)
-        self.spots.show_unit(self.place.unit)
 
     def leave(self) -> None:
         """Go back to the place; what is not saved is kept."""
@@ -196,7 +148,7 @@ class PlaceEditor(QWidget):
         if self.path is None or not self._dirty:
             return
         try:
-            text = edited(self._text, self.wanted())
+            text = edited(self._text, self.tabs.wanted())
             if text != self._text:
                 keep_draft(self.path, text)
         except PlannerError as error:
@@ -215,17 +167,9 @@ class PlaceEditor(QWidget):
 
     # -- editing -----------------------------------------------------------------------------
 
-    def wanted(self) -> Wanted:
-        """Return what every field holds, by its path in the file."""
-        found: dict[tuple[str, ...], object] = {}
-        for section in self._sections:
-            found.update(section.wanted())
-        return found
-
     def _whose(self) -> Whose:
         assert self.path is not None
-        unit: LengthUnit = "ft" if self.place.unit == "ft" else "m"
-        return Whose(self.path.parent, self.place.zone.text().strip(), unit)
+        return Whose(self.path.parent, self.place.zone.text().strip(), self.tabs.unit)
 
     def _changed(self) -> None:
         self._dirty = True
@@ -236,7 +180,7 @@ class PlaceEditor(QWidget):
 
     def _look(self) -> None:
         """Work out the edited place and keep its draft, elsewhere than on this thread."""
-        path, text, wanted, today = self.path, self._text, self.wanted(), self.state.today
+        path, text, wanted, today = self.path, self._text, self.tabs.wanted(), self.state.today
         if path is None:
             return
         self._rest.stop()
@@ -255,12 +199,7 @@ class PlaceEditor(QWidget):
     def _shown(self, found: Preview) -> None:
         self._now = found
         self._dirty = bool(found.changed)
-        left = list(found.problems)
-        for at, section in enumerate(self._sections):
-            rest = section.show_problems(left)
-            mark = " ⚠" if len(rest) < len(left) else ""
-            self.tabs.setTabText(at, f"{self._titles[at]}{mark}")
-            left = rest
+        left = self.tabs.show_problems(found.problems)
         self.general.setText("\n".join(f"⚠ {problem}" for problem in left))
         self.general.setVisible(bool(left))
         self.pane.show_preview(found)
@@ -283,21 +222,21 @@ class PlaceEditor(QWidget):
 
     def save_now(self) -> None:
         """Save what the fields say, whole or not at all."""
-        path, text, wanted = self.path, self._text, self.wanted()
+        path, text, wanted = self.path, self._text, self.tabs.wanted()
         if path is None or not self.save.isEnabled():
             return
-
-        def work(_: object) -> Step:
-            made = edited(text, wanted)
-            save_place(path, made, text)
-            _follow_name(text, made)
-            return Step(_names(changed_fields(text, made)), text, made)
 
         def done(step: Step) -> None:
             self.history.add(step)
             self._arrive(step.after, say("Saved: {name}.", name=step.name))
 
-        self.bench.clerk.start("save place", say("Saving the place"), work, done, self._no)
+        self.bench.clerk.start(
+            "save place",
+            say("Saving the place"),
+            lambda _: save_edit(path, text, wanted),
+            done,
+            self._no,
+        )
 
     def undo_now(self) -> None:
         """Put aside an edit that is not saved; else put back the file as it was before a save."""
@@ -328,9 +267,9 @@ class PlaceEditor(QWidget):
 
     def _put_aside(self) -> None:
         try:
-            edit = edited(self._text, self.wanted())
+            edit = edited(self._text, self.tabs.wanted())
             if edit != self._text:
-                name = _names(changed_fields(self._text, edit))
+                name = change_name(self._text, edit)
                 self.history.put_aside(self._text, edit, say("the edit of {name}", name=name))
         except InputError as error:
             self._say(str(error))
@@ -340,15 +279,17 @@ class PlaceEditor(QWidget):
         if path is None:
             return
 
-        def work(_: object) -> None:
-            put_back(path, text, over)
-            _follow_name(over, text)
-
         def done(_: object) -> None:
             then()
             self._arrive(text, words)
 
-        self.bench.clerk.start("save place", say("Saving the place"), work, done, self._no)
+        self.bench.clerk.start(
+            "save place",
+            say("Saving the place"),
+            lambda _: restore(path, text, over),
+            done,
+            self._no,
+        )
 
     def _arrive(self, text: str, words: str) -> None:
         self._text = text
@@ -376,14 +317,3 @@ class PlaceEditor(QWidget):
     def _say(self, text: str) -> None:
         self.said.setText(text)
         self.said.setVisible(bool(text))
-
-
-def _names(fields: tuple[str, ...]) -> str:
-    return ", ".join(fields) or say("layout")
-
-
-def _follow_name(before: str, after: str) -> None:
-    """Let the waters seen at a place follow a change of its name."""
-    one, other = (tables_of(text, "place file").get("name") for text in (before, after))
-    if isinstance(one, str) and isinstance(other, str):
-        carry_over(one.strip(), other.strip())

@@ -78,7 +78,7 @@ def test_opening_rules_and_free_days_changes_nothing(desk: _Desk) -> None:
     desk.open_tab("Rules")
     desk.open_tab("Free days")
     assert not desk.editor.save.isEnabled()
-    assert desk.editor.wanted()["free", "weekdays"] == ["Fri", "Sat", "Sun"]
+    assert desk.editor.tabs.wanted()["free", "weekdays"] == ["Fri", "Sat", "Sun"]
 
 
 def test_rules_are_entered_saved_and_undone(desk: _Desk) -> None:
