@@ -161,7 +161,8 @@ class Search:
     def _wished(self, windows: Windows, wishes: Wishes) -> Windows:
         """Return the windows from the set on that ranks best: the first, but for a short soak.
 
-        Within a window only the length of the soak differs.
+        Within a window only the length of the soak differs. A late set keeps the daylight wished
+        for where the window has it.
         """
         if wishes.soak != "short":
             return windows
@@ -171,7 +172,10 @@ class Search:
         from_best = np.clip(
             windows.haul - int(np.argmax(priced)), windows.first_set, windows.last_set
         )
-        return replace(windows, first_set=from_best)
+        slack_min = self._slack_h(self.candidates.set_ends[from_best]) * 60
+        earlier = np.ceil(np.maximum(wishes.daylight_slack_min - slack_min, 0) / (60 * _STEP_H))
+        first_set = np.maximum(from_best - earlier.astype(np.int64), windows.first_set)
+        return replace(windows, first_set=first_set)
 
     def _ranked(self, windows: Windows, wishes: Wishes) -> Ints:
         """Return the best window of each run of sets and haul day, as indices, best first."""

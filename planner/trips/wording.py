@@ -98,6 +98,8 @@ def warnings(
         )
     if facts.ramp_spare_m is None:
         yield say("No ramp level entered: whether you can launch was not checked.")
+    if facts.slack_after_set_h < _TIGHT_DAYLIGHT_H:
+        yield say("Little daylight left after the set: begin on time and carry lights.")
     if facts.slack_after_haul_h < _TIGHT_DAYLIGHT_H:
         yield say("Little daylight left after the haul: begin on time and carry lights.")
     before, after = (at.astimezone(site.zone).utcoffset() for at in (facts.set_at, facts.haul_end))

@@ -5686,6 +5686,11 @@
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
+   <source>Little daylight left after the set: begin on time and carry lights.</source>
+   <translation>Queda poca luz de día tras la calada: empiece a tiempo y lleve luces.</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
    <source>Little daylight left after the haul: begin on time and carry lights.</source>
    <translation>Queda poca luz de día tras la recogida: empiece a tiempo y lleve luces.</translation>
   </message>

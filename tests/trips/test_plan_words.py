@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 
 import numpy as np
 import pytest
@@ -12,7 +12,7 @@ from made_waters import MadeTide, made_outlook, made_site
 
 from planner.clock import to_utc64
 from planner.phrasing import Style
-from planner.sites.site import Closure, Habits, Rules, Site, Spot
+from planner.sites.site import Closure, FreeTime, Habits, Rules, Site, Spot
 from planner.trips import Outlook, Plan, Wishes, plan_trips
 from planner.trips.catch import learn_catch
 
@@ -177,6 +177,16 @@ def test_cold_water_is_named_as_the_reason_for_a_poor_catch() -> None:
     cold = made_outlook(site, FIRST, FIRST + timedelta(days=4), water_c=9.0)
     assert "Water about 9 °C: crabs hardly move" in text(best(site, cold).warnings)
     assert best(site, cold).full_keepers.mean < 0.2 * best(site).full_keepers.mean
+
+
+def test_a_set_at_the_last_light_is_cautioned_against() -> None:
+    """Floats and other boats are hard to see: the set deserves the same word as the haul."""
+    late = Habits(bait_minutes=0.0, set_minutes=60.0, haul_minutes=30.0)
+    evenings = site_with(habits=late, free=FreeTime(earliest=time(19, 0)))
+    plan = best(evenings)
+    assert 0 <= plan.set_daylight_h < 0.5
+    assert "Little daylight left after the set" in text(plan.warnings)
+    assert "Little daylight left after the set" not in text(best(site_with()).warnings)
 
 
 def test_a_long_soak_says_what_its_last_hours_bring() -> None:

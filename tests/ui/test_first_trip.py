@@ -15,16 +15,24 @@ from PySide6.QtWidgets import QFileDialog, QPushButton
 
 from planner.phrasing import day_text
 from planner.ui.load_up import LoadView
+from planner.ui.plans_panel import PlansPanel
 from planner.ui.window import MainWindow
 from planner.ui.workbench import Workbench
 
 
+@pytest.mark.parametrize("other", [None, 4])
 def test_two_presses_from_the_first_window_to_the_sheet(
-    bench: Workbench, qtbot: Any, settle: Any, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    other: int | None,
+    bench: Workbench,
+    qtbot: Any,
+    settle: Any,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
 ) -> None:
     """The first window answers when to go and offers the next step; that one offers the sheet.
 
-    The sheet is of the plan in the headline, and what to print from is opened.
+    The sheet is of the plan in the headline, next weekend's, or of another whose row is pressed
+    first; and what to print from is opened.
     """
     out = tmp_path / "trip.pdf"
     opened: list[str] = []
@@ -47,6 +55,12 @@ def test_two_presses_from_the_first_window_to_the_sheet(
         assert not seen.isEmpty()
         QTest.mouseClick(button, Qt.MouseButton.LeftButton, pos=seen.center())
 
+    if other is not None:
+        table = window.findChild(PlansPanel).table
+        at = table.visualRect(table.model().index(other - 1, 1)).center()
+        QTest.mouseClick(table.viewport(), Qt.MouseButton.LeftButton, pos=at)
+        assert bench.plan is not None
+        assert bench.plan.rank == other
     press("Load up for this plan")
     load = window.findChild(LoadView)
     qtbot.waitUntil(lambda: load.facts is not None and bench.idle, timeout=30_000)
@@ -60,5 +74,6 @@ def test_two_presses_from_the_first_window_to_the_sheet(
     said = " ".join(page.extract_text().split())
     first_day = plan.set_at.astimezone(site.zone).date()
     assert f"set {day_text(first_day)}" in said
-    assert first_day - bench.state.today < timedelta(days=7)  # it is the next weekend's
+    ahead = first_day - bench.state.today
+    assert (ahead < timedelta(days=7)) is (other is None)
     window.close()
