@@ -152,6 +152,7 @@ class HardCrashes:
     def __init__(self) -> None:
         self.last = ""
         self._file: TextIO | None = None
+        self._on = False
         path = log_folder() / "hard-crash.txt"
         try:
             path.parent.mkdir(parents=True, exist_ok=True)
@@ -165,12 +166,16 @@ class HardCrashes:
         if written.strip():
             self.last = _crash_report(written)
             keep(self.last)
-        faulthandler.enable(self._file)
+        # Whoever has turned it on already, such as a run of tests, keeps it.
+        self._on = not faulthandler.is_enabled()
+        if self._on:
+            faulthandler.enable(self._file)
 
     def close(self) -> None:
         """The process ends well: nothing is to be written any more."""
         if self._file is not None:
-            faulthandler.disable()
+            if self._on:
+                faulthandler.disable()
             self._file.close()
             self._file = None
 

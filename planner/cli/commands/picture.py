@@ -123,6 +123,8 @@ def window_loading() -> Iterator[None]:
     except ImportError as error:
         raise NoWindow(
             say(
-                "the window's libraries do not load ({error}); see packaging/README.md", error=error
+                "the window's libraries do not load ({error}); find out what is missing: "
+                "fullshell doctor",
+                error=error,
             )
         ) from error
