@@ -40,11 +40,15 @@ Kind = TypeVar("Kind", bound="QWidget")
 
 @dataclass(frozen=True)
 class Picture:
-    """A view of the demo place as a guide shows it. tab: the tab to be in front, by its words."""
+    """A view of the demo place as a guide shows it.
+
+    tab: the tab to be in front, by its words. plan: the rank of the plan that is chosen.
+    """
 
     view: ViewName
     tab: str = ""
     day: date | None = None
+    plan: int | None = None
 
     def shot(self) -> Shot:
         """Return what to draw."""
@@ -53,9 +57,11 @@ class Picture:
         return Shot(view=self.view, today=TODAY, own_log=True)
 
     def prepare(self, window: MainWindow) -> None:
-        """Choose the day, and turn to the tab."""
+        """Choose the plan and the day, and turn to the tab."""
         from PySide6.QtWidgets import QTabWidget
 
+        if self.plan is not None:
+            window.state.change(plan=self.plan)
         if self.day is not None:
             window.state.change(day=self.day)
         for tabs in window.findChildren(QTabWidget):
@@ -67,6 +73,7 @@ class Picture:
 # Every view that a guide shows, by the name of its picture.
 PICTURES: Final = {
     "window": Picture("dates"),
+    "another-weekend": Picture("dates", day=date(2026, 12, 6), plan=4),
     "past-trips": Picture("dates", "Past trips like it", date(2026, 11, 8)),
     "load-up": Picture("load"),
     "log-hauls": Picture("hauls"),
