@@ -6,15 +6,11 @@ What the user can put right is a `PlannerError` and never comes here.
 from __future__ import annotations
 
 import faulthandler
-import logging
-import platform
 import re
 import sys
 import traceback
 from collections.abc import Iterator, Mapping
 from datetime import UTC, datetime
-from importlib import metadata
-from logging.handlers import RotatingFileHandler
 from pathlib import Path, PurePath
 from types import TracebackType
 from typing import Final, TextIO
@@ -63,6 +59,9 @@ def signature(error: BaseException) -> tuple[str, str]:
 
 def versions() -> dict[str, str]:
     """Return the versions of the system, Python and the libraries; no name of the machine."""
+    import platform
+    from importlib import metadata
+
     found = {
         "System": f"{platform.system()} {platform.release()}, {platform.machine()}",
         "Python": platform.python_version() + (" (bundle)" if hasattr(sys, "frozen") else ""),
@@ -109,13 +108,14 @@ def _frames(trace: TracebackType | None) -> Iterator[str]:
 
 def keep(text: str) -> bool:
     """Put a report into the log; tell whether it is there. A full disk is no second fault."""
+    from planner.fault_log import BoundedLog
+
     try:
-        log_file().parent.mkdir(parents=True, exist_ok=True)
-        log = _Log(log_file(), maxBytes=MOST_BYTES, backupCount=FILES_KEPT, encoding="utf-8")
+        log = BoundedLog(log_file(), MOST_BYTES, FILES_KEPT)
     except OSError:
         return False
     try:
-        log.emit(logging.makeLogRecord({"msg": f"{text.rstrip()}\n"}))
+        log.put(f"{text.rstrip()}\n")
     except OSError:
         return False
     finally:
@@ -130,13 +130,6 @@ def kept() -> list[str]:
     except OSError:
         return []
     return [each for each in re.split(r"(?m)^(?=Fullshell \d)", text) if each.strip()]
-
-
-class _Log(RotatingFileHandler):
-    """A file that is turned over when it is full, and says when it cannot be written."""
-
-    def handleError(self, record: logging.LogRecord) -> None:  # noqa: ARG002, N802
-        raise
 
 
 # -- crashes below Python ------------------------------------------------------------------------

@@ -6,8 +6,6 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
-from planner.ui.help_pages import CONTENTS, PAGES, QUESTIONS
-
 if TYPE_CHECKING:
     from planner.ui.help_window import HelpWindow
     from planner.ui.window import MainWindow
@@ -31,14 +29,20 @@ class Help(QObject):
 
     def of_view(self) -> None:
         """Show the page of the place of work on show."""
+        from planner.ui.help_pages import PAGES
+
         self.open(PAGES[self._window.state.view])
 
     def contents(self) -> None:
         """Show the first page."""
+        from planner.ui.help_pages import CONTENTS
+
         self.open(CONTENTS)
 
     def questions(self) -> None:
         """Show the questions with their answers."""
+        from planner.ui.help_pages import QUESTIONS
+
         self.open(QUESTIONS)
 
     def check(self) -> None:
