@@ -15,7 +15,10 @@ from PySide6.QtWidgets import QLabel
 from planner.assets import demo_place, sample_sites
 from planner.clock import local_midnight
 from planner.sites import load_site
+from planner.sites.editing import edited
+from planner.sites.keeping import new_place
 from planner.tides import Tide
+from planner.ui.places_text import place_report
 from planner.ui.span_panel import SpanPanel
 from planner.ui.workbench import Workbench
 
@@ -150,6 +153,35 @@ def test_the_waters_are_saved_for_a_spreadsheet(demo: _Span, tmp_path: Path) -> 
     demo.settle()
     assert "is before the first" in demo.words()
     assert len(demo.rows()) == len(rows)  # what was there stays
+
+
+@pytest.mark.parametrize(
+    ("latitude", "longitude", "zone"),
+    [
+        (-16.5, 179.9, "Pacific/Fiji"),
+        (51.9, -179.9, "America/Adak"),
+        (1.9, -157.4, "Pacific/Kiritimati"),
+    ],
+)
+def test_places_on_each_side_of_the_date_line(
+    qtbot: Any, empty_bench: Workbench, latitude: float, longitude: float, zone: str
+) -> None:
+    """Made in the place book's own way, they have their leap day on their own clock."""
+    path = new_place("Far Bight", latitude, longitude, zone)
+    water = {
+        ("water", "mean_level"): 0.7,
+        ("water", "constituents"): {
+            "M2": {"amplitude": 0.58, "phase": 190},
+            "K1": {"amplitude": 0.15, "phase": 85},
+        },
+    }
+    path.write_text(edited(path.read_text("utf-8"), water), "utf-8")
+    far = _Span(qtbot, empty_bench, path)
+    far.ask(date(2028, 2, 29), date(2028, 2, 29))
+    far.settle()
+    assert len(far.rows()) in (3, 4)
+    assert all(row[0].startswith("Tue 29 Feb 2028") for row in far.rows())
+    place_report(far.site, date(2028, 2, 29))  # a year from a leap day, as the first tab shows it
 
 
 def test_another_place_puts_the_waters_away(demo: _Span) -> None:
