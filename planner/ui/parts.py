@@ -131,7 +131,9 @@ def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
 def show_through(scroll: QScrollArea) -> None:
     """Let what a scrolling area stands on show through it and its page."""
     scroll.viewport().setAutoFillBackground(False)
-    scroll.widget().setAutoFillBackground(False)
+    page = scroll.widget()
+    assert page is not None
+    page.setAutoFillBackground(False)
 
 
 class Halves(QWidget):

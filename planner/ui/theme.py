@@ -179,6 +179,12 @@ def fullness_colour(fullness: float) -> QColor:
     return QColor.fromRgb(fullness_table()[round(100 * min(max(fullness, 0.0), 1.0))])
 
 
+@lru_cache(maxsize=101)
+def ink_of_fullness(percent: int) -> QColor:
+    """Return the ink that reads on the colour of a fullness of 0 to 100."""
+    return ink_on(fullness_colour(percent / 100))
+
+
 def ink_on(ground: QColor) -> QColor:
     """Return black or white, whichever reads better on a ground: at least 4.5:1 on any."""
     return max(QColor("#000000"), QColor("#ffffff"), key=lambda ink: contrast(ground, ink))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING, Any, Final
@@ -50,14 +50,12 @@ class GroundLane(Lane):
                     painter.fillRect(canvas.cell(place), QColor(colours.weekend))
         painter.setPen(QPen(QColor(colours.line), 1))
         breaks = [y * canvas.height / self.height for y in self._breaks]
-        for place in range(canvas.first, canvas.last + 1):
-            day = day_at(place)
-            month = day.day == 1 and (canvas.width >= 0.9 or day.month == 1)
-            if month or canvas.width >= _DAY_LINES_FROM_PX:
-                top = 0.0 if month else breaks[0]
-                painter.drawLine(
-                    QPointF(canvas.x(place), top), QPointF(canvas.x(place), canvas.height)
-                )
+        begins = set(_month_begins(canvas, 1 if canvas.width >= 0.9 else 12))
+        lined = canvas.width >= _DAY_LINES_FROM_PX
+        for place in range(canvas.first, canvas.last + 1) if lined else sorted(begins):
+            top = 0.0 if place in begins else breaks[0]
+            x = canvas.x(place)
+            painter.drawLine(QPointF(x, top), QPointF(x, canvas.height))
         for y in breaks:
             painter.drawLine(
                 QPointF(canvas.x(canvas.first), y), QPointF(canvas.x(canvas.last + 1), y)
@@ -116,6 +114,16 @@ class DateLane(Lane):
             if painter.fontMetrics().horizontalAdvance(text) <= room:
                 painter.drawText(QPointF(left, height - 4 * canvas.scale), text)
             begin = following
+
+
+def _month_begins(canvas: Canvas, months: int) -> Iterator[int]:
+    """Yield where months begin in view, or years where `months` is 12."""
+    begin = day_at(canvas.first).replace(day=1)
+    begin = begin.replace(month=1) if months == 12 else begin
+    while (place := place_of(begin)) <= canvas.last:
+        if place >= canvas.first:
+            yield place
+        begin = _months_on(begin, months)
 
 
 def _months_on(day: date, months: int) -> date:

@@ -37,6 +37,8 @@ class Canvas:
     first: int
     last: int
     scale: float = field(default_factory=text_scale)
+    _fonts: dict[tuple[float, bool], QFont] = field(default_factory=dict, init=False)
+    _font: tuple[float, bool] | None = field(default=None, init=False)
 
     def x(self, place: float) -> float:
         """Return the pixel of a place on the strip."""
@@ -52,11 +54,16 @@ class Canvas:
 
     def font(self, points: float = 0.0, bold: bool = False) -> None:
         """Use the window's font, larger or smaller by some points."""
-        font = QFont(QApplication.font())
-        usual = font.pointSizeF() * self.scale / text_scale()
-        font.setPointSizeF(max(6.5, usual + points))
-        font.setBold(bold)
-        self.painter.setFont(font)
+        key = (points, bold)
+        if key not in self._fonts:
+            font = QFont(QApplication.font())
+            usual = font.pointSizeF() * self.scale / text_scale()
+            font.setPointSizeF(max(6.5, usual + points))
+            font.setBold(bold)
+            self._fonts[key] = font
+        if key != self._font:
+            self._font = key
+            self.painter.setFont(self._fonts[key])
 
 
 class Lane(pg.GraphicsObject):  # type: ignore[misc]  # pyqtgraph has no types

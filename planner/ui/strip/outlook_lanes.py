@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from datetime import date
 from typing import TYPE_CHECKING, Any, Final
 
 import numpy as np
-from PySide6.QtCore import QPointF, QRectF, Qt
+from numpy.typing import NDArray
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QImage, QPainter, QPainterPath, QPen, QPolygonF
 
 from planner.clock import from_utc64
+from planner.estimates import Floats
 from planner.ui import theme
 from planner.ui.strip.canvas import Canvas, Lane
 from planner.ui.strip.days import Catch, TripMark, place_of
@@ -21,6 +23,8 @@ if TYPE_CHECKING:
 _ALIKE_SIZE: Final = 3.0  # trips of other days, smaller than those of their own
 _NUMBERS_FROM_PX: Final = 16  # narrower columns have no room for two digits
 _DISCS_FROM_PX: Final = 15
+_APART_PX: Final = 2.0  # points of a line, at least
+_THIN_PX: Final = 4  # narrower days are drawn with thin lines, which are drawn much faster
 _HATCH: Final = Qt.BrushStyle.BDiagPattern
 
 
@@ -54,6 +58,20 @@ class OutlookLane(Lane):
 class MoonLane(OutlookLane):
     """A disc a day where there is room, else the principal phases."""
 
+    def __init__(self, top: float, height: float) -> None:
+        super().__init__(top, height)
+        self._phases: list[tuple[int, int]] = []
+
+    def show_outlook(self, outlook: Outlook | None) -> None:
+        self._phases = []
+        if outlook is not None:
+            found, zone = outlook.phases, outlook.site.zone
+            self._phases = [
+                (place_of(from_utc64(instant).astimezone(zone).date()), int(kind))
+                for instant, kind in zip(found.times, found.kinds, strict=True)
+            ]
+        super().show_outlook(outlook)
+
     def draw(self, canvas: Canvas) -> None:
         if self.outlook is None:
             return
@@ -66,15 +84,13 @@ class MoonLane(OutlookLane):
                 lit, age = float(sky.illuminated[index]), float(sky.lunar_age_d[index])
                 self.disc(canvas.painter, centre, radius, lit, age < 14.77)
             return
-        zone, found = self.outlook.site.zone, self.outlook.phases
         principal = canvas.width * 29.5 >= 60
-        for instant, kind in zip(found.times, found.kinds, strict=True):
+        for place, kind in self._phases:
             if (not principal and kind != 2) or (kind in (1, 3) and canvas.width * 29.5 < 120):
                 continue
-            place = place_of(from_utc64(instant).astimezone(zone).date())
             if canvas.first <= place <= canvas.last:
                 centre = QPointF(canvas.x(place + 0.5), canvas.height / 2)
-                lit = {0: 0.0, 1: 0.5, 2: 1.0, 3: 0.5}[int(kind)]
+                lit = {0: 0.0, 1: 0.5, 2: 1.0, 3: 0.5}[kind]
                 size = radius if principal else min(radius, 3.0)
                 self.disc(canvas.painter, centre, size, lit, kind == 1)
 
@@ -121,15 +137,16 @@ class WaterLane(OutlookLane):
         room = canvas.height - 8
         scale = room / max(high - low, 1e-6)
 
-        def y(level_m: float) -> float:
+        def y(level_m: Any) -> Any:
             return 4 + (high - level_m) * scale
 
-        tops = [QPointF(canvas.x(start + i + 0.5), y(self.outlook.highest_m[i])) for i in span]
-        feet = [QPointF(canvas.x(start + i + 0.5), y(self.outlook.lowest_m[i])) for i in span]
+        at = slice(span.start, span.stop)
+        tops = line_of(canvas, start, span, y(self.outlook.highest_m[at]), np.minimum)
+        feet = line_of(canvas, start, span, y(self.outlook.lowest_m[at]), np.maximum)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(colours.water_fill))
         painter.drawPolygon(QPolygonF(tops + feet[::-1]))
-        painter.setPen(QPen(QColor(colours.water), 1.4))
+        painter.setPen(QPen(QColor(colours.water), 1.4 if canvas.width > _THIN_PX else 1))
         painter.drawPolyline(QPolygonF(tops))
         painter.drawPolyline(QPolygonF(feet))
         ramp = self.outlook.site.lowest_ramp_level_m
@@ -175,7 +192,8 @@ class FullnessLane(OutlookLane):
         fullness = self.outlook.forecast.fullness
         for index in self.span(canvas):
             cell = canvas.cell(start + index, 2, inner)
-            ink = theme.ink_on(theme.fullness_colour(float(fullness.mean[index])))
+            number = min(max(round(100 * float(fullness.mean[index])), 0), 100)
+            ink = theme.ink_of_fullness(number)
             if fullness.high[index] - fullness.low[index] > theme.UNSURE_WIDTH:
                 painter.fillRect(cell, QBrush(theme.colour(ink.name(), 90), _HATCH))
             painter.setPen(QPen(QColor(theme.current().panel), 1))
@@ -184,7 +202,6 @@ class FullnessLane(OutlookLane):
             if canvas.has_room(_NUMBERS_FROM_PX):
                 canvas.font(0 if canvas.has_room(21) else -1.5)
                 painter.setPen(ink)
-                number = round(100 * float(fullness.mean[index]))
                 painter.drawText(cell, Qt.AlignmentFlag.AlignCenter, str(number))
 
 
@@ -254,14 +271,34 @@ class CatchLane(OutlookLane):
         assert self.outlook is not None
         colours, painter, start = theme.current(), canvas.painter, self.start()
         light = self.outlook.forecast.light_share
-        xs = [(i, canvas.x(start + i + 0.5)) for i in self.span(canvas)]
-        tops = [QPointF(x, y(1 - light.low[i])) for i, x in xs]
-        feet = [QPointF(x, y(1 - light.high[i])) for i, x in xs]
+        span = self.span(canvas)
+        if not span:
+            return
+        at = slice(span.start, span.stop)
+        tops = line_of(canvas, start, span, y(1 - light.low[at]), np.minimum)
+        feet = line_of(canvas, start, span, y(1 - light.high[at]), np.maximum)
+        means = line_of(canvas, start, span, y(1 - light.mean[at]), np.add)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(colours.forecast_band))
         painter.drawPolygon(QPolygonF(tops + feet[::-1]))
-        painter.setPen(QPen(QColor(colours.forecast), 1.6))
-        painter.drawPolyline(QPolygonF([QPointF(x, y(1 - light.mean[i])) for i, x in xs]))
+        painter.setPen(QPen(QColor(colours.forecast), 1.6 if canvas.width > _THIN_PX else 1))
+        painter.drawPolyline(QPolygonF(means))
+
+
+def line_of(canvas: Canvas, start: int, span: range, y: Floats, joined: np.ufunc) -> list[QPointF]:
+    """Return a line through the middles of days; where days are narrow, through groups of them.
+
+    y: pixels of every day of the span. joined: which of a group is drawn, the least or greatest;
+    their mean for `np.add`. No two points are nearer than two pixels: the eye sees no more.
+    """
+    many = max(1, round(_APART_PX / canvas.width))
+    begins = np.arange(0, len(span), many)
+    ends = np.minimum(begins + many, len(span))
+    found = joined.reduceat(y, begins)
+    if joined is np.add:
+        found = found / (ends - begins)
+    x = (start + span.start + (begins + ends) / 2) * canvas.width
+    return [QPointF(*point) for point in zip(x.tolist(), found.tolist(), strict=True)]
 
 
 def draw_mark(painter: QPainter, centre: QPointF, size: float, catch: str) -> None:
@@ -279,19 +316,54 @@ def draw_mark(painter: QPainter, centre: QPointF, size: float, catch: str) -> No
 class DaysLane(OutlookLane):
     """The user's free days underlined, closed days crossed."""
 
+    def __init__(self, top: float, height: float) -> None:
+        super().__init__(top, height)
+        # Days that follow on each other, as (first index, index after the last).
+        self._free: list[tuple[int, int]] = []
+        self._closed: list[tuple[int, int]] = []
+
+    def show_outlook(self, outlook: Outlook | None) -> None:
+        if outlook is not None:
+            closed = np.array([bool(why) for why in outlook.why_closed])
+            busy = np.array([bool(why) for why in outlook.why_not_free])
+            self._closed, self._free = _runs(closed), _runs(~closed & ~busy)
+        super().show_outlook(outlook)
+
     def draw(self, canvas: Canvas) -> None:
         if self.outlook is None:
             return
-        colours, painter, start = theme.current(), canvas.painter, self.start()
-        for index in self.span(canvas):
-            cell = canvas.cell(start + index)
-            if self.outlook.why_closed[index]:
-                painter.setPen(QPen(QColor(colours.closed), 1.4))
-                inner = cell.adjusted(3, 4, -3, -4) if canvas.width > 12 else cell
-                painter.drawLine(inner.topLeft(), inner.bottomRight())
-                painter.drawLine(inner.bottomLeft(), inner.topRight())
-            elif not self.outlook.why_not_free[index]:
-                painter.setPen(QPen(QColor(colours.free), 3, c=Qt.PenCapStyle.FlatCap))
-                y = canvas.height - 4
-                gap = 2 if canvas.width > 12 else 0
-                painter.drawLine(QPointF(cell.left() + gap, y), QPointF(cell.right() - gap, y))
+        colours, painter, span = theme.current(), canvas.painter, self.span(canvas)
+        painter.setPen(QPen(QColor(colours.closed), 1.4))
+        for cell in self._cells(canvas, self._closed, span):
+            inner = cell.adjusted(3, 4, -3, -4) if canvas.width > 12 else cell
+            painter.drawLine(inner.topLeft(), inner.bottomRight())
+            painter.drawLine(inner.bottomLeft(), inner.topRight())
+        painter.setPen(QPen(QColor(colours.free), 3, c=Qt.PenCapStyle.FlatCap))
+        y, gap = canvas.height - 4, 2 if canvas.width > 12 else 0
+        # One call for all: there are thousands where ten years are in view.
+        painter.drawLines(
+            [
+                QLineF(cell.left() + gap, y, cell.right() - gap, y)
+                for cell in self._cells(canvas, self._free, span)
+            ]
+        )
+
+    def _cells(
+        self, canvas: Canvas, runs: Sequence[tuple[int, int]], span: range
+    ) -> Iterator[QRectF]:
+        """Yield each day in view; where days are narrow, each run of days as one."""
+        for first, after in runs:
+            if after <= span.start or first >= span.stop:
+                continue
+            if canvas.width > _THIN_PX:
+                for index in range(max(first, span.start), min(after, span.stop)):
+                    yield canvas.cell(self.start() + index)
+            else:
+                left = canvas.cell(self.start() + first)
+                yield left.united(canvas.cell(self.start() + after - 1))
+
+
+def _runs(marked: NDArray[np.bool_]) -> list[tuple[int, int]]:
+    """Return where marked days begin and end, each as (first index, index after the last)."""
+    edges = np.flatnonzero(np.diff(np.concatenate([[False], marked, [False]]).astype(np.int8)))
+    return [(int(first), int(after)) for first, after in edges.reshape(-1, 2)]

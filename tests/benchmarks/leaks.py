@@ -1,0 +1,143 @@
+"""Memory over a thousand changes of view, theme, day, unit and place: it stays where it was.
+
+    python -m tests.benchmarks.leaks [--changes 1000]
+
+After 200 changes, when everything has been built and caches are full, and at the end: objects of
+Qt, listeners and what Python holds (tracemalloc sees numpy too), and the memory of the process
+as the system counts it, which also holds what allocators keep for later.
+"""
+
+from __future__ import annotations
+
+import argparse
+import gc
+import os
+import tempfile
+import tracemalloc
+from collections import Counter
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+from itertools import cycle, islice
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+_TODAY = date(2026, 11, 25)
+_SETTLED = 200
+
+
+@dataclass(frozen=True)
+class Held:
+    """What is held at some moment."""
+
+    widgets: int
+    qt_objects: int
+    scene_items: int
+    listeners: int
+    python_mb: float
+    process_mb: float
+
+    def line(self) -> str:
+        return (
+            f"{self.widgets} widgets, {self.qt_objects} Qt objects, {self.scene_items} items in "
+            f"charts, {self.listeners} listeners, Python {self.python_mb:.1f} MB, process "
+            f"{self.process_mb:.0f} MB"
+        )
+
+
+def measure(changes: int, say: Callable[[str], None] = lambda _: None) -> tuple[Held, Held]:
+    """Return what is held after 200 changes and after all."""
+    from planner.sites import list_places
+    from planner.ui import theme
+    from planner.ui.app import make_app
+    from planner.ui.sources import Source, demo_source
+    from planner.ui.state import ViewState
+    from planner.ui.window import VIEWS, MainWindow
+    from planner.ui.workbench import Workbench
+    from tests.ui.rooms import settle
+
+    app = make_app()
+    theme.apply(app, "light")
+    bench = Workbench(ViewState(today=_TODAY, day=_TODAY, theme="light"))
+    window = MainWindow(bench)
+    window.resize(1280, 800)
+    window.show()
+    bench.open(demo_source())
+    settle(window)
+    state = bench.state
+    others = [str(e.path) for e in list_places() if str(e.path) != demo_source().place][:2]
+
+    def acts() -> Iterator[Callable[[], object]]:
+        views = cycle(name for name, *_ in VIEWS)
+        places = cycle([Source(others[0]), demo_source(), Source(others[1]), demo_source()])
+        for at in range(10**6):
+            yield lambda: state.change(view=next(views))
+            yield lambda at=at: state.change(theme=("dark", "light")[at % 2])
+            yield lambda at=at: state.change(day=_TODAY + timedelta(days=at % 30))
+            unit = ("ft", "m")[at % 2]
+            yield lambda unit=unit: state.change(style=replace(state.style, length=unit))
+            if at % 5 == 4:
+                yield lambda: bench.open(next(places))
+
+    def held() -> Held:
+        from PySide6.QtCore import QCoreApplication, QEvent, QObject
+        from PySide6.QtWidgets import QGraphicsView
+
+        settle(window)
+        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+        gc.collect()
+        kinds = Counter(type(each).__name__ for each in app.allWidgets())
+        say(str(kinds.most_common(8)))
+        items = sum(len(view.items()) for view in window.findChildren(QGraphicsView))
+        return Held(
+            len(app.allWidgets()),
+            len(window.findChildren(QObject)) + len(bench.findChildren(QObject)),
+            items,
+            len(state._listeners),
+            tracemalloc.get_traced_memory()[0] / 1e6,
+            _process_mb(),
+        )
+
+    early = None
+    tracemalloc.start()
+    for number, act in enumerate(islice(acts(), changes), start=1):
+        act()
+        settle(window)
+        if number == min(_SETTLED, changes // 2):
+            early = held()
+            say(f"after {number}: {early.line()}")
+            before = tracemalloc.take_snapshot()
+    late = held()
+    for line in tracemalloc.take_snapshot().compare_to(before, "lineno")[:12]:
+        say(str(line))
+    tracemalloc.stop()
+    window.close()
+    bench.close()
+    assert early is not None
+    return early, late
+
+
+def _process_mb() -> float:
+    status = Path("/proc/self/status")
+    if not status.exists():
+        return float("nan")
+    line = next(x for x in status.read_text().splitlines() if x.startswith("VmRSS"))
+    return int(line.split()[1]) / 1000
+
+
+def main() -> None:
+    """Print what is held early and late."""
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--changes", type=int, default=1000)
+    parser.add_argument("--where", action="store_true", help="tell what grew most")
+    options = parser.parse_args()
+    with tempfile.TemporaryDirectory() as home:
+        os.environ["FULLSHELL_HOME"] = home
+        early, late = measure(options.changes, print if options.where else lambda _: None)
+    print(f"after {min(_SETTLED, options.changes // 2)} changes: {early.line()}")
+    print(f"after {options.changes}: {late.line()}")
+
+
+if __name__ == "__main__":
+    main()
