@@ -113,7 +113,7 @@ def _soak_h(haul: Haul) -> float:
 
 def _trip_catch(site: Site, hauls: Sequence[Haul]) -> TripCatch:
     # In one order, so that no digit hangs on the order of the rows.
-    hauls = sorted(hauls, key=lambda h: (str(h.hauled_at), h.trap, h.spot, h.design, str(h)))
+    hauls = sorted(hauls, key=lambda h: (h.trap, h.spot, h.design, _soak_h(h), h.keepers or 0))
     ends = [haul.hauled_at for haul in hauls if haul.hauled_at is not None]
     water_c = []
     for haul in hauls:
@@ -121,7 +121,7 @@ def _trip_catch(site: Site, hauls: Sequence[Haul]) -> TripCatch:
             water_c.append(haul.water_c)
         elif site.monthly_water_c is not None and haul.hauled_at is not None:
             water_c.append(site.monthly_water_c[haul.hauled_at.month - 1])
-    mean_c = np.array([np.mean(water_c)]) if water_c else np.array([np.nan])
+    mean_c = np.array([np.mean(sorted(water_c))]) if water_c else np.array([np.nan])
     return TripCatch(
         keepers=np.array([haul.keepers or 0 for haul in hauls], dtype=np.float64),
         soaks_h=np.array([_soak_h(haul) for haul in hauls]),
