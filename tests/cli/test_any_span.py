@@ -70,6 +70,7 @@ def test_the_hours_of_the_days_on_which_clocks_change(run: Any, tmp_path: Path) 
     assert "02" not in [row["local_time"][11:13] for row in spring]
 
 
+@pytest.mark.slow
 def test_a_century_of_turns(run: Any, tmp_path: Path) -> None:
     """Every high and low water of 1950 to 2049 is given, kinds in turn, none at a border twice."""
     place = place_at(tmp_path, -16.5, 179.9, "Pacific/Fiji")
