@@ -6,7 +6,7 @@ import threading
 from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal
+from PySide6.QtCore import QObject, QThreadPool, Signal
 
 from planner.errors import Cancelled, PlannerError
 
@@ -45,7 +45,8 @@ class Desk(QObject):
         self.stop(key)
         job = _Job(key, label, work, done, failed, self._ended)
         self._running[key] = job
-        self._pool.start(job)
+        # Not the job itself: a pool never lets go of an object that it was given to run.
+        self._pool.start(job.run)
         self._tell()
 
     def stop(self, key: str) -> None:
@@ -53,9 +54,6 @@ class Desk(QObject):
         job = self._running.pop(key, None)
         if job is not None:
             job.cancelled.set()
-            # One that still waits for a thread would be worked out for nothing, and nobody
-            # but the pool would know of it.
-            self._pool.tryTake(job)
             self._tell()
 
     def give_up(self) -> None:
@@ -111,7 +109,7 @@ class Desk(QObject):
             self._tell()
 
 
-class _Job(QRunnable):
+class _Job:
     def __init__(
         self,
         key: str,
@@ -121,8 +119,6 @@ class _Job(QRunnable):
         failed: Callable[[PlannerError], None] | None,
         ended: Any,
     ) -> None:
-        super().__init__()
-        self.setAutoDelete(False)  # the Python object is kept by the desk and by the signal
         self.key, self.label, self.work, self.done, self.failed = key, label, work, done, failed
         self.cancelled = threading.Event()
         self.result: Any = None
@@ -135,7 +131,9 @@ class _Job(QRunnable):
             raise Cancelled
 
     def run(self) -> None:
+        """Do the work, unless it was given up while it waited for a thread."""
         try:
+            self.checkpoint()
             self.result = self.work(self.checkpoint)
         except Cancelled:
             return

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import gc
 import threading
 from collections.abc import Iterator
 from typing import Any
+from weakref import ref
 
 import pytest
 
@@ -186,3 +188,22 @@ def test_work_may_start_more_work_when_it_is_done(desk: Desk, qtbot: Any) -> Non
     assert labels[0] == "First"
     assert labels[-1] == ""
     assert "" not in labels[:-1]
+
+
+def test_a_job_that_has_ended_is_let_go(qtbot: Any) -> None:
+    """A thread pool keeps objects that it was given to run; each would hold its plans and days,
+    megabytes with every place that is opened."""
+    desk = Desk()
+    held = []
+
+    class Found:
+        """What a job worked out."""
+
+    for _ in range(3):
+        found = Found()
+        held.append(ref(found))
+        desk.start("a", "", lambda _, found=found: found, lambda _: None)
+        qtbot.waitUntil(lambda: desk.idle, timeout=20_000)
+    del found
+    gc.collect()
+    assert [each() for each in held] == [None] * 3
