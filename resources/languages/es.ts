@@ -1087,8 +1087,8 @@
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
-   <source>the window's libraries do not load ({error}); see packaging/README.md</source>
-   <translation>las bibliotecas de la ventana no se cargan ({error}); consulte packaging/README.md</translation>
+   <source>the window's libraries do not load ({error}); find out what is missing: fullshell doctor</source>
+   <translation>las bibliotecas de la ventana no se cargan ({error}); averigüe qué falta: fullshell doctor</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
@@ -1372,7 +1372,7 @@
   <message>
    <location filename="planner/cli/commands/trials.py" />
    <source>{p_best:.0%}</source>
-   <translation type="unfinished" />
+   <translation>{p_best:.0%}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
@@ -3182,7 +3182,7 @@
   <message>
    <location filename="planner/phrasing.py" />
    <source>{value:.{digits}g}</source>
-   <translation type="unfinished" />
+   <translation>{value:.{digits}g}</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
@@ -4996,6 +4996,16 @@
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
+   <source>crabs</source>
+   <translation>cangrejos</translation>
+  </message>
+  <message>
+   <location filename="planner/trials/verdict.py" />
+   <source>others</source>
+   <translation>de otras especies</translation>
+  </message>
+  <message>
+   <location filename="planner/trials/verdict.py" />
    <source>{hauls} in {trips}</source>
    <translation>{hauls} en {trips}</translation>
   </message>
@@ -5011,8 +5021,8 @@
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
-   <source>Hardly ever in the same {where}: {shown}{rest}. A difference between them may be the {where}'s doing.</source>
-   <translation>Casi nunca coinciden en {where}: {shown}{rest}. Si hay diferencia entre ellos, puede venir de ahí.</translation>
+   <source>Hardly ever in the same trip: {pairs}. A difference between them may be the trip's doing.</source>
+   <translation>Casi nunca en la misma salida: {pairs}. Una diferencia entre ellos puede deberse a la salida.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
@@ -5096,6 +5106,11 @@
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
+   <source>Hardly ever in the same spot: {pairs}. A difference between them may be the spot's doing.</source>
+   <translation>Casi nunca en el mismo puesto: {pairs}. Una diferencia entre ellos puede deberse al puesto.</translation>
+  </message>
+  <message>
+   <location filename="planner/trials/verdict.py" />
    <source>{one:.0%} light from {name} and {two:.0%} from {other_name}</source>
    <translation>{one:.0%} de vacíos con {name} y {two:.0%} con {other_name}</translation>
   </message>
@@ -5138,6 +5153,11 @@
    <location filename="planner/trips/allowed.py" />
    <source>marked as not free</source>
    <translation>marcado como no libre</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/allowed.py" />
+   <source>closed</source>
+   <translation>en veda</translation>
   </message>
   <message>
    <location filename="planner/trips/calendar_days.py" />
@@ -5246,6 +5266,11 @@
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
+   <source>daylight</source>
+   <translation>las horas de luz</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
    <source>the hours with water at the ramp</source>
    <translation>las horas con agua en la rampa</translation>
   </message>
@@ -5271,6 +5296,11 @@
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
+   <source>{limit}, within {kept}</source>
+   <translation>{limit}, dentro de {kept}</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
    <source>{told}: too near to tell apart beforehand. Take the one that suits you.</source>
    <translation>{told}: demasiado parecidos para distinguirlos de antemano. Elija el que más le convenga.</translation>
   </message>
@@ -5283,11 +5313,6 @@
    <location filename="planner/trips/explaining.py" />
    <source>your own plan</source>
    <translation>su propio plan</translation>
-  </message>
-  <message>
-   <location filename="planner/trips/explaining.py" />
-   <source>With a {outing} on {day} the best {other} is {day_clock}: {count} full keepers{cost}.</source>
-   <translation>Con {outing} el {day}, la mejor {other} es {day_clock}: {count} llenos de talla{cost}.</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
@@ -5361,8 +5386,23 @@
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
-   <source>No {outing} on {day}: {why_not}.</source>
-   <translation>Sin {outing} el {day}: {why_not}.</translation>
+   <source>With a set on {day} the best haul is {other}: {keepers} full keepers{cost}.</source>
+   <translation>Calando el {day}, la mejor recogida es el {other}: {keepers} llenos de talla{cost}.</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>With a haul on {day} the best set is {other}: {keepers} full keepers{cost}.</source>
+   <translation>Recogiendo el {day}, la mejor calada es el {other}: {keepers} llenos de talla{cost}.</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>No set on {day}: {why}.</source>
+   <translation>Sin calada el {day}: {why}.</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>No haul on {day}: {why}.</source>
+   <translation>Sin recogida el {day}: {why}.</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
@@ -5381,8 +5421,23 @@
   </message>
   <message>
    <location filename="planner/trips/looking_back.py" />
-   <source>no {by} told</source>
-   <translation>sin {by} anotado</translation>
+   <source>no place told</source>
+   <translation>sin lugar anotado</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/looking_back.py" />
+   <source>no design told</source>
+   <translation>sin modelo anotado</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/looking_back.py" />
+   <source>no spot told</source>
+   <translation>sin puesto anotado</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/looking_back.py" />
+   <source>no bait told</source>
+   <translation>sin cebo anotado</translation>
   </message>
   <message>
    <location filename="planner/trips/promises.py" />
@@ -5932,7 +5987,7 @@
   <message>
    <location filename="planner/ui/charts.py" />
    <source>{value:.{places}f}</source>
-   <translation type="unfinished" />
+   <translation>{value:.{places}f}</translation>
   </message>
   <message>
    <location filename="planner/ui/checklist_cards.py" />
@@ -5996,6 +6051,11 @@
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
+   <source>whole</source>
+   <translation>entero</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
    <source>its own files</source>
    <translation>archivos del programa</translation>
   </message>
@@ -6036,8 +6096,18 @@
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
+   <source>known</source>
+   <translation>se conocen</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
    <source>cannot be written ({name__}, number {errno})</source>
    <translation>no se puede escribir en ella ({name__}, número {errno})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>disk</source>
+   <translation>disco</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
@@ -6076,6 +6146,11 @@
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
+   <source>settings</source>
+   <translation>ajustes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
    <source>not all of them can be used</source>
    <translation>no todos se pueden usar</translation>
   </message>
@@ -6083,6 +6158,11 @@
    <location filename="planner/ui/checkup/files.py" />
    <source>can be read</source>
    <translation>se pueden leer</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/files.py" />
+   <source>faults</source>
+   <translation>fallos</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/files.py" />
@@ -6181,6 +6261,11 @@
   </message>
   <message>
    <location filename="planner/ui/checkup/libraries.py" />
+   <source>loads</source>
+   <translation>se carga</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/libraries.py" />
    <source>Python</source>
    <translation>Python</translation>
   </message>
@@ -6238,6 +6323,11 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
+   <source>drawing</source>
+   <translation>dibujo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
    <source>Qt does not start (status {returncode})</source>
    <translation>Qt no se inicia (estado {returncode})</translation>
   </message>
@@ -6250,6 +6340,11 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
    <location filename="planner/ui/checkup/screen.py" />
    <source>Qt starts ({words})</source>
    <translation>Qt se inicia ({words})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>window</source>
+   <translation>ventana</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
@@ -6283,8 +6378,8 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
-   <source>pip install "fullshell[window]"</source>
-   <translation>pip install "fullshell[window]"</translation>
+   <source>screen</source>
+   <translation>pantalla</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup/screen.py" />
@@ -6310,6 +6405,11 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
    <location filename="planner/ui/checkup/screen.py" />
    <source>a view can be drawn</source>
    <translation>se puede dibujar una vista</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/checkup/screen.py" />
+   <source>silent</source>
+   <translation>sin decir nada</translation>
   </message>
   <message>
    <location filename="planner/ui/checkup_dialog.py" />
@@ -6652,6 +6752,46 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
    <translation>Escribiendo el recuento</translation>
   </message>
   <message>
+   <location filename="planner/ui/edit_fields.py" />
+   <source>What to edit</source>
+   <translation>Qué editar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_fields.py" />
+   <source>Water</source>
+   <translation>Agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_fields.py" />
+   <source>Place</source>
+   <translation>Lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_fields.py" />
+   <source>Spots and ramp</source>
+   <translation>Puestos y rampa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_fields.py" />
+   <source>Temperature</source>
+   <translation>Temperatura</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_fields.py" />
+   <source>Rules</source>
+   <translation>Normas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_fields.py" />
+   <source>Free days</source>
+   <translation>Días libres</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/edit_files.py" />
+   <source>layout</source>
+   <translation>formato</translation>
+  </message>
+  <message>
    <location filename="planner/ui/edit_pane.py" />
    <source>{month_days} days from {day} {first.year}, {key}.</source>
    <translation>{month_days} días desde el {day} {first.year}, {key}.</translation>
@@ -6685,11 +6825,6 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
    <location filename="planner/ui/edit_pane.py" />
    <source>Local time</source>
    <translation>Hora local</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>Water</source>
-   <translation>Agua</translation>
   </message>
   <message>
    <location filename="planner/ui/edit_pane.py" />
@@ -6858,11 +6993,6 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   </message>
   <message>
    <location filename="planner/ui/evidence.py" />
-   <source>trip points</source>
-   <translation>trip points</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
    <source>Learning from the log</source>
    <translation>Aprendiendo del registro</translation>
   </message>
@@ -6879,7 +7009,7 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   <message>
    <location filename="planner/ui/evidence.py" />
    <source>Learning from the log…</source>
-   <translation type="unfinished" />
+   <translation>Aprendiendo del registro…</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence_rows.py" />
@@ -7251,21 +7381,6 @@ En sus propias palabras
    <location filename="planner/ui/fault_dialog.py" />
    <source>Not saved: {strerror}. Choose another folder.</source>
    <translation>No se guardó: {strerror}. Elija otra carpeta.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_front.py" />
-   <source>{theme}, {words} now</source>
-   <translation>{theme}, ahora {words}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_front.py" />
-   <source>{width}x{height} at {devicepixelratiof:g}</source>
-   <translation>{width}x{height} a {devicepixelratiof:g}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_front.py" />
-   <source>{pointsizef:g} pt</source>
-   <translation>{pointsizef:g} pt</translation>
   </message>
   <message>
    <location filename="planner/ui/fault_front.py" />
@@ -7685,7 +7800,7 @@ En sus propias palabras
   <message>
    <location filename="planner/ui/haul_words.py" />
    <source>a soak of {days:.0f} days</source>
-   <translation type="unfinished" />
+   <translation>{days:.0f} días en el agua</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls.py" />
@@ -7976,11 +8091,6 @@ En sus propias palabras
    <location filename="planner/ui/intake_dialog.py" />
    <source>Means</source>
    <translation>Significa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Place</source>
-   <translation>Lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/intake_dialog.py" />
@@ -8419,6 +8529,11 @@ En sus propias palabras
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
+   <source>Done</source>
+   <translation>Listo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load_up.py" />
    <source>{ticked} of {whole} ticked off for this trip</source>
    <translation>{ticked} de {whole} puntos marcados para esta salida</translation>
   </message>
@@ -8441,11 +8556,6 @@ En sus propias palabras
    <location filename="planner/ui/load_up.py" />
    <source>Letter</source>
    <translation>Carta</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Done</source>
-   <translation>Listo</translation>
   </message>
   <message>
    <location filename="planner/ui/load_up.py" />
@@ -9537,36 +9647,6 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/place_editor.py" />
-   <source>layout</source>
-   <translation>formato</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/place_editor.py" />
-   <source>What to edit</source>
-   <translation>Qué editar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/place_editor.py" />
-   <source>Spots and ramp</source>
-   <translation>Puestos y rampa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/place_editor.py" />
-   <source>Temperature</source>
-   <translation>Temperatura</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/place_editor.py" />
-   <source>Rules</source>
-   <translation>Normas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/place_editor.py" />
-   <source>Free days</source>
-   <translation>Días libres</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/place_editor.py" />
    <source>Save the place (Ctrl+S)</source>
    <translation>Guardar el lugar (Ctrl+S)</translation>
   </message>
@@ -9778,12 +9858,12 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/place_list.py" />
    <source>open</source>
-   <translation type="unfinished" />
+   <translation>abierto</translation>
   </message>
   <message>
    <location filename="planner/ui/place_list.py" />
    <source>invented</source>
-   <translation type="unfinished" />
+   <translation>inventado</translation>
   </message>
   <message>
    <location filename="planner/ui/place_panel.py" />
@@ -11024,11 +11104,6 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/span_panel.py" />
-   <source>span of turns</source>
-   <translation>span of turns</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
    <source>Work out</source>
    <translation>Calcular</translation>
   </message>
@@ -11180,7 +11255,7 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>moon</source>
-   <translation type="unfinished" />
+   <translation>luna</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
@@ -11190,7 +11265,7 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   <message>
    <location filename="planner/ui/strip/days.py" />
    <source>place</source>
-   <translation type="unfinished" />
+   <translation>lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
