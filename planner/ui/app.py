@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gc
+import locale
 import sys
 from datetime import date
 
@@ -14,7 +15,7 @@ from PySide6.QtWidgets import QApplication
 from planner.assets import resource
 from planner.faults import HardCrashes, keep, report
 from planner.phrasing import Style
-from planner.ui import theme
+from planner.ui import languages, theme
 from planner.ui.fault_dialog import FaultDialog
 from planner.ui.faults import FaultCatcher
 from planner.ui.opening import Opening
@@ -27,10 +28,10 @@ from planner.ui.workbench import Workbench
 
 def system_style(settings: Settings) -> Style:
     """Return how numbers are shown: the user's choice, else what the system's locale says."""
-    locale = QLocale.system()
-    metric = locale.measurementSystem() == QLocale.MeasurementSystem.MetricSystem
-    american = locale.measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
-    half_days = "AP" in locale.timeFormat(QLocale.FormatType.ShortFormat).upper()
+    habits = QLocale.system()
+    metric = habits.measurementSystem() == QLocale.MeasurementSystem.MetricSystem
+    american = habits.measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
+    half_days = "AP" in habits.timeFormat(QLocale.FormatType.ShortFormat).upper()
     return Style(
         length=settings.length or ("m" if metric else "ft"),  # type: ignore[arg-type]
         temperature=settings.temperature or ("F" if american else "C"),  # type: ignore[arg-type]
@@ -44,6 +45,9 @@ def make_app() -> QApplication:
     if isinstance(app, QApplication):
         return app
     app = QApplication(sys.argv[:1])
+    # Qt has set the C library to the system's habits; names of days and months are `say`'s to give.
+    locale.setlocale(locale.LC_TIME, "C")
+    languages.dress(app)
     app.setApplicationName("Fullshell")
     app.setDesktopFileName("fullshell")
     app.setWindowIcon(QIcon(str(resource("icon", "fullshell.svg"))))
@@ -81,6 +85,7 @@ def _run(app: QApplication, faults: FaultCatcher, crash: str, place: str | None)
         day=today,
         view=settings.view,  # type: ignore[arg-type]
         theme=settings.theme,  # type: ignore[arg-type]
+        language=settings.language,
         style=system_style(settings),
         care_points=settings.care_points,
     )
@@ -115,6 +120,7 @@ def _run(app: QApplication, faults: FaultCatcher, crash: str, place: str | None)
             demo=bench.source.demo if bench.site else settings.demo,
             view=state.view,
             theme=state.theme,
+            language=state.language,
             length=state.style.length,
             temperature=state.style.temperature,
             hours12=state.style.hours12,

@@ -10,13 +10,18 @@ from typing import TYPE_CHECKING, Any, Final
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
+from planner.ui.languages import languages
 from planner.ui.sources import demo_source
 from planner.words import say
 
 if TYPE_CHECKING:
     from planner.ui.window import MainWindow
 
-_COLOURS: Final = ((say("As the system"), "system"), (say("Light"), "light"), (say("Dark"), "dark"))
+_COLOURS: Final = (
+    (say("As the system"), "system"),
+    (say("Light", sense="colours"), "light"),
+    (say("Dark", sense="colours"), "dark"),
+)
 _HABITS: Final = (
     ("length", ((say("Metres"), "m"), (say("Feet"), "ft"))),
     ("temperature", ((say("Celsius"), "C"), (say("Fahrenheit"), "F"))),
@@ -33,9 +38,9 @@ class Menus:
         self.bench, self.state = window.bench, window.state
         self._marks: list[tuple[QAction, Callable[[], bool]]] = []
         self._fill_file()
-        edit = self._menu("&Edit")
-        self.undo = self._add(edit, "&Undo", self.bench.undo, Keys.Undo)
-        self.redo = self._add(edit, "&Redo", self.bench.redo, Keys.Redo)
+        edit = self._menu(say("&Edit"))
+        self.undo = self._add(edit, say("&Undo"), self.bench.undo, Keys.Undo)
+        self.redo = self._add(edit, say("&Redo"), self.bench.redo, Keys.Redo)
         self._fill_view(views)
         self._fill_help()
         self.bench.log_changed.connect(self.name_undo)
@@ -49,28 +54,29 @@ class Menus:
         return menu
 
     def _fill_file(self) -> None:
-        file = self._menu("&File")
+        file = self._menu(say("&File"))
         self._add(file, say("&Open place file…"), self._window.open_place_file, Keys.Open)
         self._add(file, say("Show the &demo place"), lambda: self.bench.open(demo_source()))
         file.addSeparator()
         self._add(file, say("&Backups of the log…"), self._window.show_backups)
         file.addSeparator()
-        self._add(file, "&Quit", self._window.close, Keys.Quit)
+        self._add(file, say("&Quit"), self._window.close, Keys.Quit)
 
     def _fill_view(self, views: Sequence[tuple[Any, str]]) -> None:
-        state, menu = self.state, self._menu("&View")
+        state, menu = self.state, self._menu(say("&View"))
         for number, (name, label) in enumerate(views, start=1):
             self._add(menu, label, partial(state.change, view=name), f"Ctrl+{number}")
         menu.addSeparator()
         flip = self._add(menu, say("Strip as &table"), self._flip_table, "Ctrl+T")
         self._mark_when(flip, lambda: state.as_table)
         colours = QActionGroup(menu)
-        inside = menu.addMenu("&Colours")
+        inside = menu.addMenu(say("&Colours"))
         for label, choice in _COLOURS:
             action = self._add(inside, label, partial(state.change, theme=choice))
             colours.addAction(action)
             self._mark_when(action, partial(lambda choice: state.theme == choice, choice))
-        inside = menu.addMenu("&Units")
+        self._fill_languages(menu)
+        inside = menu.addMenu(say("&Units"))
         for name, options in _HABITS:
             group = QActionGroup(menu)
             for label, value in options:
@@ -78,6 +84,17 @@ class Menus:
                 group.addAction(action)
                 self._mark_when(action, partial(self._is_style, name, value))
             inside.addSeparator()
+
+    def _fill_languages(self, menu: QMenu) -> None:
+        group, inside = QActionGroup(menu), menu.addMenu(say("&Language"))
+        for code, name in {"": say("As the system"), **languages()}.items():
+            action = self._add(inside, name, partial(self._choose_language, code))
+            group.addAction(action)
+            self._mark_when(action, partial(lambda code: self.state.language == code, code))
+
+    def _choose_language(self, code: str) -> None:
+        self.state.change(language=code)
+        self.bench.notice.emit(say("The language changes when Fullshell is started again."))
 
     def _fill_help(self) -> None:
         menu, help_ = self._menu(say("&Help")), self._window.help
