@@ -11,7 +11,10 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QLocale, QTranslator
+from PySide6.QtCore import QCoreApplication, QLocale, QTranslator
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_log, demo_place, resource
 from planner.logbook import Haul, read_log
@@ -19,8 +22,10 @@ from planner.phrasing import number_text
 from planner.sites import load_site
 from planner.sites.editing import number_or_text
 from planner.ui.language_choice import codes, wanted
-from planner.ui.languages import CONTEXT, ITS_NAME, languages, use
+from planner.ui.languages import CONTEXT, ITS_NAME, dress, languages, use
 from planner.ui.settings import Settings, write_settings
+from planner.ui.window import MainWindow
+from planner.ui.workbench import Workbench
 from planner.words import say, speak, spoken
 
 sys.path.insert(0, str(Path(__file__).parents[2] / "packaging"))
@@ -197,3 +202,32 @@ def _own_words() -> set[str]:
     words |= {getattr(haul, name) for haul in log.hauls for name in texts}
     assert isinstance(log.hauls[0], Haul)
     return {word for word in words if word}
+
+
+def test_a_language_is_chosen_in_the_view_menu_for_the_next_start(
+    bench: Workbench, qtbot: QtBot
+) -> None:
+    """The choice is marked, kept for the settings, and said to hold from the next start."""
+    window = MainWindow(bench)
+    qtbot.addWidget(window)
+    told: list[str] = []
+    bench.notice.connect(told.append)
+    choice = next(each for each in window.findChildren(QAction) if each.text() == "Español")
+    choice.trigger()
+    assert choice.isChecked()
+    assert bench.state.language == "es"
+    assert "started again" in told[0]
+
+
+def test_qts_own_buttons_follow_the_language(qapp: QApplication) -> None:
+    """Save and Cancel in Qt's dialogs come from Qt's own translation of the language."""
+    use("es")
+    before = QLocale()
+    try:
+        dress(qapp)
+        assert QCoreApplication.translate("QPlatformTheme", "Cancel") == "Cancelar"
+        assert QLocale().decimalPoint() == ","
+    finally:
+        for translator in qapp.findChildren(QTranslator):
+            qapp.removeTranslator(translator)
+        QLocale.setDefault(before)
