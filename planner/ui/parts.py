@@ -115,13 +115,12 @@ class Page(QWidget):
 
 
 def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
-    """Return a column that scrolls down, never sideways."""
+    """Return a column that scrolls down; sideways only where its fields cannot be narrower."""
     inside = Page()
     inside.setLayout(layout)
     scroll = QScrollArea()
     scroll.setWidgetResizable(True)
     scroll.setFrameShape(QScrollArea.Shape.NoFrame)
-    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
     scroll.setWidget(inside)
     show_through(scroll)
     scroll.setAccessibleName(name)

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from planner.trips import Plan
     from planner.trips.soak_water import SoakWater
 
-_LEAST_HEIGHT = 120
+_LEAST_HEIGHT = 90
 _WORDS_SHARE = 0.22  # of the height of the curve, above and below it
 
 

@@ -1,0 +1,144 @@
+"""Letters of 8 to 16 points, and the window mirrored for languages read from the right: nothing
+is cut, and nothing lies outside what holds it, in any room."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from PySide6.QtCore import QCoreApplication, QEvent, Qt
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QAbstractScrollArea,
+    QApplication,
+    QLabel,
+    QScrollArea,
+    QTabBar,
+    QWidget,
+)
+from rooms import Rooms
+
+from planner.ui.rail_button import RailButton
+from planner.ui.sources import demo_source
+from planner.ui.window import MainWindow
+from planner.ui.workbench import Workbench
+
+_SLACK_PX = 2  # styles round
+
+
+@pytest.fixture
+def letters(app: QApplication) -> Iterator[QApplication]:
+    """The application, whose font and direction a test may change."""
+    before = app.font()
+    yield app
+    app.setFont(before)
+    app.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
+
+
+def _cut(root: QWidget) -> Iterator[str]:
+    """Give the words that have less room than they need."""
+    for widget in root.findChildren(QWidget):
+        if not widget.isVisible() or widget.window() is not root or _in_cells(widget):
+            continue
+        if isinstance(widget, QLabel) and widget.text():
+            room, needed = widget.contentsRect(), widget.sizeHint()
+            if widget.wordWrap():
+                high = widget.heightForWidth(widget.width())
+                if widget.height() < high - _SLACK_PX:
+                    yield f"{widget.height()} of {high} px high: {widget.text()[:60]!r}"
+            elif room.width() < needed.width() - 2 * widget.margin() - _SLACK_PX:
+                yield f"{room.width()} of {needed.width()} px wide: {widget.text()[:60]!r}"
+        elif isinstance(widget, QAbstractButton) and widget.text():
+            needed = widget.minimumSizeHint()
+            if widget.width() < needed.width() - _SLACK_PX:
+                yield f"{widget.width()} of {needed.width()} px wide: {widget.text()!r}"
+            if widget.height() < needed.height() - _SLACK_PX:
+                yield f"{widget.height()} of {needed.height()} px high: {widget.text()!r}"
+
+
+def _outside(root: QWidget) -> Iterator[str]:
+    """Give the widgets that reach out of what holds them where nothing scrolls."""
+    for widget in root.findChildren(QWidget):
+        parent = widget.parentWidget()
+        if (
+            parent is None
+            or not widget.isVisible()
+            or widget.window() is not root
+            or _in_cells(widget)
+            or isinstance(parent, QTabBar)  # it scrolls by its own arrows
+            or isinstance(parent.parentWidget(), QAbstractScrollArea)  # what is scrolled
+            or isinstance(widget, QAbstractItemView)
+        ):
+            continue
+        room = parent.rect().adjusted(-_SLACK_PX, -_SLACK_PX, _SLACK_PX, _SLACK_PX)
+        if not room.contains(widget.geometry()):
+            said = widget.accessibleName() or getattr(widget, "text", str)()
+            yield f"{type(widget).__name__} {said[:40]!r} reaches out of {type(parent).__name__}"
+
+
+def _sideways(root: QWidget) -> Iterator[str]:
+    """Give the pages that are wider than the column they scroll in, which only goes down."""
+    for scroll in root.findChildren(QScrollArea):
+        page, port = scroll.widget(), scroll.viewport()
+        never = scroll.horizontalScrollBarPolicy() == Qt.ScrollBarPolicy.ScrollBarAlwaysOff
+        if scroll.isVisible() and page is not None and never and page.width() > port.width() + 1:
+            yield f"{scroll.accessibleName()!r}: {page.width()} px in {port.width()}"
+
+
+def _in_cells(widget: QWidget) -> bool:
+    """Tell whether a widget is part of a table or of a box, which clip and scroll by themselves."""
+    parent = widget.parentWidget()
+    while parent is not None:
+        if isinstance(parent, QAbstractItemView):
+            return True
+        parent = parent.parentWidget()
+    return False
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(
+    ("points", "size", "mirrored"),
+    [(8, (1100, 700), False), (16, (1440, 900), False), (10, (1100, 700), True)],
+    ids=["8 points", "16 points", "mirrored"],
+)
+def test_nothing_is_cut_in_any_room(
+    letters: QApplication, empty_bench: Workbench, qtbot: Any, settle: Any,
+    points: int, size: tuple[int, int], mirrored: bool,
+) -> None:  # fmt: skip
+    """Protects those who need large letters, have a small screen, or read from the right."""
+    font = QFont(letters.font())
+    font.setPointSize(points)
+    letters.setFont(font)
+    if mirrored:
+        letters.setLayoutDirection(Qt.LayoutDirection.RightToLeft)
+    window = MainWindow(empty_bench)
+    qtbot.addWidget(window)
+    window.resize(*size)
+    window.show()
+    empty_bench.open(demo_source())
+    settle(empty_bench)
+    wrong: dict[str, str] = {}
+    for name, room in Rooms(window).walk():
+        for each in (*_cut(room), *_outside(room), *_sideways(room)):
+            wrong.setdefault(each, name)
+    if mirrored:
+        rail = window.findChild(RailButton)
+        assert rail.mapTo(window, rail.rect().center()).x() > window.width() / 2
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    assert not wrong, "\n".join(f"{each}  [{room}]" for each, room in wrong.items())
+
+
+@pytest.mark.slow
+def test_nothing_is_cut_at_three_times_the_size() -> None:
+    """A scale is fixed when a program starts, so the walk is made by a program of its own."""
+    walk = subprocess.run(
+        [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "-k", "8 points", __file__],
+        env={**os.environ, "QT_SCALE_FACTOR": "3"}, capture_output=True, text=True, check=False,
+    )  # fmt: skip
+    assert walk.returncode == 0, walk.stdout[-3000:]
