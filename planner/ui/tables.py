@@ -22,6 +22,7 @@ from planner.words import say
 
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
+_FITTED_ROWS = 40
 
 
 class RowsModel(QAbstractTableModel):
@@ -96,7 +97,17 @@ def rows_table(model: QAbstractTableModel, name: str, wide: int | None = None) -
         header.setStretchLastSection(True)
     else:
         header.setSectionResizeMode(wide, QHeaderView.ResizeMode.Stretch)
-    table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+
+    def fit_rows() -> None:
+        # To fit hundreds of rows to their words would keep the window waiting; long tables are
+        # of short words, and what is cut short is told by the pointer.
+        few = model.rowCount() <= _FITTED_ROWS
+        mode = QHeaderView.ResizeMode.ResizeToContents if few else QHeaderView.ResizeMode.Fixed
+        table.verticalHeader().setSectionResizeMode(mode)
+
+    header.setResizeContentsPrecision(_FITTED_ROWS)
+    model.modelReset.connect(fit_rows)
+    fit_rows()
     return table
 
 
