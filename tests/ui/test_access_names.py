@@ -40,14 +40,14 @@ _CELLS = (QAccessible.Role.Table, QAccessible.Role.Tree, QAccessible.Role.List)
 
 
 @pytest.fixture
-def window(empty_bench: Workbench, qtbot: Any, settle: Any) -> Iterator[MainWindow]:
+def window(empty_bench: Workbench, qtbot: Any) -> Iterator[MainWindow]:
     made = MainWindow(empty_bench)
     qtbot.addWidget(made)
     made.resize(1280, 800)
     made.show()
     made.activateWindow()
     empty_bench.open(demo_source())
-    settle(empty_bench)
+    qtbot.waitUntil(lambda: empty_bench.idle, timeout=60_000)
     yield made
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 

@@ -108,7 +108,7 @@ def _in_cells(widget: QWidget) -> bool:
     ids=["8 points", "16 points", "mirrored"],
 )
 def test_nothing_is_cut_in_any_room(
-    letters: QApplication, empty_bench: Workbench, qtbot: Any, settle: Any,
+    letters: QApplication, empty_bench: Workbench, qtbot: Any,
     points: int, size: tuple[int, int], mirrored: bool,
 ) -> None:  # fmt: skip
     """Protects those who need large letters, have a small screen, or read from the right."""
@@ -122,7 +122,7 @@ def test_nothing_is_cut_in_any_room(
     window.resize(*size)
     window.show()
     empty_bench.open(demo_source())
-    settle(empty_bench)
+    qtbot.waitUntil(lambda: empty_bench.idle, timeout=60_000)
     wrong: dict[str, str] = {}
     for name, room in Rooms(window).walk():
         for each in (*_cut(room), *_outside(room), *_sideways(room)):
