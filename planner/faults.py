@@ -24,8 +24,8 @@ _MOST_REPORT: Final = 20_000  # letters; endless recursion has a thousand frames
 _MOST_FRAMES: Final = 40
 _MOST_CAUSES: Final = 5
 _LIBRARIES: Final = (
-    *("PySide6-Essentials", "pyqtgraph", "numpy", "scipy", "pandas", "pydantic", "skyfield"),
-    *("skyfield-data", "statsmodels", "utide", "tzdata"),
+    *("PySide6-Essentials", "pyqtgraph", "numpy", "scipy", "pydantic", "skyfield"),
+    *("skyfield-data", "utide", "tzdata"),
 )
 _FILE_IN_DUMP: Final = re.compile(r'File "([^"]*)"')
 
