@@ -14,7 +14,6 @@ import gc
 import os
 import tempfile
 import tracemalloc
-from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
@@ -46,8 +45,8 @@ class Held:
         )
 
 
-def measure(changes: int, say: Callable[[str], None] = lambda _: None) -> tuple[Held, Held]:
-    """Return what is held after 200 changes and after all."""
+def measure(changes: int, where: bool = False) -> tuple[Held, Held]:
+    """Return what is held after 200 changes and after all; print what grew most if asked to."""
     from planner.sites import list_places
     from planner.ui import theme
     from planner.ui.app import make_app
@@ -87,8 +86,6 @@ def measure(changes: int, say: Callable[[str], None] = lambda _: None) -> tuple[
         settle(window)
         QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
         gc.collect()
-        kinds = Counter(type(each).__name__ for each in app.allWidgets())
-        say(str(kinds.most_common(8)))
         items = sum(len(view.items()) for view in window.findChildren(QGraphicsView))
         return Held(
             len(app.allWidgets()),
@@ -99,18 +96,18 @@ def measure(changes: int, say: Callable[[str], None] = lambda _: None) -> tuple[
             _process_mb(),
         )
 
-    early = None
+    early, before = None, None
     tracemalloc.start()
     for number, act in enumerate(islice(acts(), changes), start=1):
         act()
         settle(window)
         if number == min(_SETTLED, changes // 2):
             early = held()
-            say(f"after {number}: {early.line()}")
-            before = tracemalloc.take_snapshot()
+            before = tracemalloc.take_snapshot() if where else None
     late = held()
-    for line in tracemalloc.take_snapshot().compare_to(before, "lineno")[:12]:
-        say(str(line))
+    if before is not None:
+        for line in tracemalloc.take_snapshot().compare_to(before, "lineno")[:12]:
+            print(line)
     tracemalloc.stop()
     window.close()
     bench.close()
@@ -134,7 +131,7 @@ def main() -> None:
     options = parser.parse_args()
     with tempfile.TemporaryDirectory() as home:
         os.environ["FULLSHELL_HOME"] = home
-        early, late = measure(options.changes, print if options.where else lambda _: None)
+        early, late = measure(options.changes, options.where)
     print(f"after {min(_SETTLED, options.changes // 2)} changes: {early.line()}")
     print(f"after {options.changes}: {late.line()}")
 

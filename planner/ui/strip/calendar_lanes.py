@@ -8,7 +8,7 @@ from datetime import date
 from typing import TYPE_CHECKING, Any, Final
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPen
 
 from planner.ui import theme
@@ -52,10 +52,13 @@ class GroundLane(Lane):
         breaks = [y * canvas.height / self.height for y in self._breaks]
         begins = set(_month_begins(canvas, 1 if canvas.width >= 0.9 else 12))
         lined = canvas.width >= _DAY_LINES_FROM_PX
-        for place in range(canvas.first, canvas.last + 1) if lined else sorted(begins):
-            top = 0.0 if place in begins else breaks[0]
-            x = canvas.x(place)
-            painter.drawLine(QPointF(x, top), QPointF(x, canvas.height))
+        painter.drawLines(
+            [
+                QLineF(x, 0.0 if place in begins else breaks[0], x, canvas.height)
+                for place in (range(canvas.first, canvas.last + 1) if lined else sorted(begins))
+                for x in (canvas.x(place),)
+            ]
+        )
         for y in breaks:
             painter.drawLine(
                 QPointF(canvas.x(canvas.first), y), QPointF(canvas.x(canvas.last + 1), y)

@@ -190,18 +190,19 @@ class FullnessLane(OutlookLane):
         if canvas.width < 5:
             return
         fullness = self.outlook.forecast.fullness
-        for index in self.span(canvas):
-            cell = canvas.cell(start + index, 2, inner)
-            number = min(max(round(100 * float(fullness.mean[index])), 0), 100)
-            ink = theme.ink_of_fullness(number)
+        cells = [(index, canvas.cell(start + index, 2, inner)) for index in self.span(canvas)]
+        numbers = [min(max(round(100 * float(fullness.mean[i])), 0), 100) for i, _ in cells]
+        for (index, cell), number in zip(cells, numbers, strict=True):
             if fullness.high[index] - fullness.low[index] > theme.UNSURE_WIDTH:
+                ink = theme.ink_of_fullness(number)
                 painter.fillRect(cell, QBrush(theme.colour(ink.name(), 90), _HATCH))
-            painter.setPen(QPen(QColor(theme.current().panel), 1))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRect(cell)
-            if canvas.has_room(_NUMBERS_FROM_PX):
-                canvas.font(0 if canvas.has_room(21) else -1.5)
-                painter.setPen(ink)
+        painter.setPen(QPen(QColor(theme.current().panel), 1))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRects([cell for _, cell in cells])
+        if canvas.has_room(_NUMBERS_FROM_PX):
+            canvas.font(0 if canvas.has_room(21) else -1.5)
+            for (_, cell), number in zip(cells, numbers, strict=True):
+                painter.setPen(theme.ink_of_fullness(number))
                 painter.drawText(cell, Qt.AlignmentFlag.AlignCenter, str(number))
 
 
