@@ -123,7 +123,7 @@ def watch_the_water() -> None:
     from planner.clock import from_utc64
     from planner.sites import load_site
     from planner.tides import Tide
-    from planner.ui.observed_rows import seen_file, write_cells
+    from planner.ui.places.observed_rows import seen_file, write_cells
 
     site = load_site(demo_place())
     start = np.datetime64(TODAY - timedelta(days=9), "ms")

@@ -16,12 +16,12 @@ from planner.assets import resource
 from planner.faults import HardCrashes, keep, report
 from planner.phrasing import Style
 from planner.ui import languages, theme
-from planner.ui.fault_dialog import FaultDialog
-from planner.ui.faults import FaultCatcher
 from planner.ui.opening import Opening
 from planner.ui.settings import Settings, open_settings, write_settings
 from planner.ui.sources import Source, demo_source
 from planner.ui.state import ViewState
+from planner.ui.trouble.fault_dialog import FaultDialog
+from planner.ui.trouble.faults import FaultCatcher
 from planner.ui.window import MainWindow
 from planner.ui.workbench import Workbench
 

@@ -24,8 +24,7 @@ from PySide6.QtWidgets import (
 
 from planner.phrasing import TIDE_CAUTION
 from planner.ui import theme
-from planner.ui.fault_front import FaultFront
-from planner.ui.help_menu import Help
+from planner.ui.guide.help_menu import Help
 from planner.ui.menus import Menus
 from planner.ui.parts import body, button, on_ground
 from planner.ui.rail_button import RailButton
@@ -33,32 +32,32 @@ from planner.ui.sources import PLACE_FILTER, Source, source_of
 from planner.ui.state import ViewName
 from planner.ui.status_line import StatusLine
 from planner.ui.theme import SPACE
+from planner.ui.trouble.fault_front import FaultFront
 from planner.ui.workbench import Workbench
 from planner.words import say
 
 if TYPE_CHECKING:
     from planner.sites.book import PlaceEntry
-    from planner.ui.kitchen_ask import KitchenAsk
+    from planner.ui.hauls.kitchen_ask import KitchenAsk
 
-# name, label, the question it answers, module and class; a view is built when first shown.
-VIEWS: Final[tuple[tuple[ViewName, str, str, str, str], ...]] = (
-    ("dates", say("Choose dates"), say("When should I set and pull?"), "dates", "DatesView"),
+# name, label, the question it answers, class; a view is the module `view` of the folder of its
+# name, built when first shown.
+VIEWS: Final[tuple[tuple[ViewName, str, str, str], ...]] = (
+    ("dates", say("Choose dates"), say("When should I set and pull?"), "DatesView"),
     (
         "load",
         say("Load up"),
         say("What goes aboard, and what are the rules here?"),
-        "load_up",
         "LoadView",
     ),
-    ("hauls", say("Log hauls"), say("What did each trap give?"), "hauls", "HaulsView"),
+    ("hauls", say("Log hauls"), say("What did each trap give?"), "HaulsView"),
     (
         "evidence",
         say("Weigh evidence"),
         say("What do I know, and how sure?"),
-        "evidence",
         "EvidenceView",
     ),
-    ("places", say("Place book"), say("Is the water right here?"), "places", "PlacesView"),
+    ("places", say("Place book"), say("Is the water right here?"), "PlacesView"),
 )
 
 
@@ -132,7 +131,7 @@ class MainWindow(QMainWindow):
         holder.addWidget(self.place_box)
         column.addLayout(holder)
         group = QButtonGroup(self)
-        for number, (name, label, question, _, _) in enumerate(VIEWS, start=1):
+        for number, (name, label, question, _) in enumerate(VIEWS, start=1):
             made = RailButton(label)
             made.setToolTip(f"{question}  (Ctrl+{number})")
             made.clicked.connect(lambda _=False, view=name: self.state.change(view=view))
@@ -167,8 +166,8 @@ class MainWindow(QMainWindow):
     def show_view(self, name: ViewName) -> None:
         """Show a view, built on its first showing."""
         if name not in self._views:
-            module, kind = next((m, k) for n, _, _, m, k in VIEWS if n == name)
-            view = getattr(import_module(f"planner.ui.{module}"), kind)(self.bench)
+            kind = next(each for known, _, _, each in VIEWS if known == name)
+            view = getattr(import_module(f"planner.ui.{name}.view"), kind)(self.bench)
             self._views[name] = view
             self._stack.addWidget(view)
         self._stack.setCurrentWidget(self._views[name])
@@ -202,7 +201,7 @@ class MainWindow(QMainWindow):
 
     def _ask_kitchen(self) -> None:
         """Ask how the last trip's crabs were; made late, to keep the log out of the first paint."""
-        from planner.ui.kitchen_ask import KitchenAsk
+        from planner.ui.hauls.kitchen_ask import KitchenAsk
 
         if self.kitchen is None:
             self.kitchen = KitchenAsk(self.bench)
@@ -282,7 +281,7 @@ class MainWindow(QMainWindow):
 
     def show_backups(self) -> None:
         """Show the backups of the log, and the way back to one."""
-        from planner.ui.backups_dialog import BackupsDialog
+        from planner.ui.hauls.backups_dialog import BackupsDialog
 
         BackupsDialog(self.bench, self).open()
 

@@ -5825,151 +5825,6 @@
    <translation>meses</translation>
   </message>
   <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>Backups of the log</source>
-   <translation>Copias de seguridad del registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>Backups of the log, newest first</source>
-   <translation>Copias de seguridad del registro, la más reciente primero</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>Go back to this one</source>
-   <translation>Volver a esta copia</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>Another file…</source>
-   <translation>Otro archivo…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>A backup that you keep elsewhere</source>
-   <translation>Una copia de seguridad que guarda en otra parte</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>Close</source>
-   <translation>Cerrar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>A backup is made on each day of use, and before anything that changes the whole log. Going back first makes a backup of the log as it is now, so that you can return. They are in {backup_folder}: copy that folder elsewhere now and then.</source>
-   <translation>Se hace una copia de seguridad cada día de uso y antes de todo lo que cambie el registro entero. Al volver atrás se copia primero el registro tal como está ahora, para que pueda regresar a él. Están en {backup_folder}: de vez en cuando, copie esa carpeta en otra parte.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>Go back to a backup</source>
-   <translation>Volver a una copia de seguridad</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>Logs (*.logbook)</source>
-   <translation>Registros (*.logbook)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>Made (UTC)</source>
-   <translation>Hecha (UTC)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>Why</source>
-   <translation>Motivo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>Size</source>
-   <translation>Tamaño</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>This log is shown from a file that Fullshell does not change.</source>
-   <translation>Este registro se muestra desde un archivo que Fullshell no modifica.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>The log is again what the backup holds. What it was until now is the newest backup, should you want it back.</source>
-   <translation>El registro vuelve a ser lo que contiene la copia de seguridad. Lo que era hasta ahora es la copia más reciente, por si quiere recuperarlo.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>{size:.1f} MB</source>
-   <translation>{size:.1f} MB</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/backups_dialog.py" />
-   <source>day of use</source>
-   <translation>día de uso</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>Bin of the log</source>
-   <translation>Papelera del registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>Deleted trips and hauls, newest first</source>
-   <translation>Salidas y recogidas borradas, lo más reciente primero</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>Put back</source>
-   <translation>Devolver</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>Back into the log, with all it held</source>
-   <translation>De vuelta al registro, con todo lo que contenía</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>Empty the bin…</source>
-   <translation>Vaciar papelera…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>Empty the bin</source>
-   <translation>Vaciar la papelera</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>Let go of {entries} for good?</source>
-   <translation>¿Borrar {entries} para siempre?</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>What</source>
-   <translation>Qué</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>Deleted</source>
-   <translation>Borrado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>Deleted trips and traps wait here, with all they held, until you empty the bin.</source>
-   <translation>Las salidas y nasas borradas esperan aquí, con todo lo que contenían, hasta que vacíe la papelera.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>The bin is empty. Deleted trips and traps would wait here until you empty it.</source>
-   <translation>La papelera está vacía. Las salidas y nasas borradas esperarían aquí hasta que la vacíe.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>deleted entry</source>
-   <translation>entrada borrada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/bin_dialog.py" />
-   <source>deleted entries</source>
-   <translation>entradas borradas</translation>
-  </message>
-  <message>
    <location filename="planner/ui/charts.py" />
    <source>{local:%a} {local.day}</source>
    <translation>{local:%a} {local.day}</translation>
@@ -5990,2964 +5845,3313 @@
    <translation>{value:.{places}f}</translation>
   </message>
   <message>
-   <location filename="planner/ui/checklist_cards.py" />
-   <source>a rule you entered for this place</source>
-   <translation>una norma que usted anotó para este lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checklist_cards.py" />
-   <source>worked out for this plan</source>
-   <translation>calculado para este plan</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checklist_cards.py" />
-   <source>common practice</source>
-   <translation>práctica habitual</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>install the program again: a file of its own is missing or damaged</source>
-   <translation>instale el programa otra vez: falta o está dañado un archivo suyo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>{free:,.0f} MB free</source>
-   <translation>{free:,.0f} MB libres</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>start Fullshell: it sets a damaged log aside and takes over what can be read; or go </source>
-   <translation>inicie Fullshell: aparta un registro dañado y pasa a uno nuevo lo que se puede leer; o vuelva </translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>back to a backup with File, Backups of the log</source>
-   <translation>a una copia de seguridad con Archivo, Copias de seguridad del registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>start Fullshell once: it sets the file aside; then choose in the View menu</source>
-   <translation>inicie Fullshell una vez: aparta el archivo; luego elija en el menú Ver</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>send the newest to whoever keeps your Fullshell up to date</source>
-   <translation>envíe el más reciente a quien mantiene al día su Fullshell</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>folder of your log</source>
-   <translation>carpeta de su registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>folder of the log of faults</source>
-   <translation>carpeta del registro de fallos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>your log</source>
-   <translation>su registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>whole</source>
-   <translation>entero</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>its own files</source>
-   <translation>archivos del programa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>missing or damaged: {listed}</source>
-   <translation>faltan o están dañados: {listed}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>there and whole</source>
-   <translation>presentes e íntegros</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>sun and moon</source>
-   <translation>sol y luna</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>known today</source>
-   <translation>conocidos hoy</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>time zones</source>
-   <translation>husos horarios</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>without summer time</source>
-   <translation>sin horario de verano</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>install tzdata: pip install tzdata</source>
-   <translation>instale tzdata: pip install tzdata</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>known</source>
-   <translation>se conocen</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>cannot be written ({name__}, number {errno})</source>
-   <translation>no se puede escribir en ella ({name__}, número {errno})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>disk</source>
-   <translation>disco</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>make room: what you log can no longer be saved</source>
-   <translation>haga sitio: lo que anote ya no se puede guardar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>none yet; the first trip makes it</source>
-   <translation>aún no hay; se crea con la primera salida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>is damaged</source>
-   <translation>está dañado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>backups of your log</source>
-   <translation>copias de seguridad de su registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>{n_backups}, the newest of {newest:%Y-%m-%d}</source>
-   <translation>{n_backups}, la más reciente del {newest:%Y-%m-%d}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>none yet</source>
-   <translation>aún no hay</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>one is made on each day that you use it</source>
-   <translation>se hace una cada día que lo usa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>settings</source>
-   <translation>ajustes</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>not all of them can be used</source>
-   <translation>no todos se pueden usar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>can be read</source>
-   <translation>se pueden leer</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>faults</source>
-   <translation>fallos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>{n_found} written down</source>
-   <translation>{n_found} anotados</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>none written down</source>
-   <translation>ninguno anotado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>not known on {today}</source>
-   <translation>no conocidos el {today}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>set the clock of this machine; they are known from 1899 to 2053</source>
-   <translation>ponga en hora el reloj de este equipo; se conocen de 1899 a 2053</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>the ephemeris cannot be read</source>
-   <translation>no se pueden leer las efemérides</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>not found</source>
-   <translation>no se encuentran</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>can be written</source>
-   <translation>se puede escribir en ella</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>make room soon, for your log and its backups</source>
-   <translation>haga sitio pronto, para su registro y sus copias de seguridad</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>cannot be read ({name__})</source>
-   <translation>no se puede leer ({name__})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/files.py" />
-   <source>allow writing there, or make room</source>
-   <translation>permita escribir ahí, o haga sitio</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/finding.py" />
-   <source>Nothing is wrong with this installation.</source>
-   <translation>Esta instalación no tiene ningún fallo.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/finding.py" />
-   <source>{count} of {n_found} things are wrong with this installation.</source>
-   <translation>Fallos en esta instalación: {count} de {n_found} puntos.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/finding.py" />
-   <source>Nothing is wrong with this installation; {noted} to mind.</source>
-   <translation>Esta instalación no tiene ningún fallo; puntos a tener en cuenta: {noted}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/finding.py" />
-   <source>Fullshell {version__}: {verdict}</source>
-   <translation>Fullshell {version__}: {verdict}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/finding.py" />
-   <source>could not be looked at ({name__})</source>
-   <translation>no se pudo examinar ({name__})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/finding.py" />
-   <source>install the program again</source>
-   <translation>instale el programa otra vez</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/libraries.py" />
-   <source>set the program up again: python3 packaging/start.py, or pip install "fullshell[window]"</source>
-   <translation>vuelva a instalar el programa: python3 packaging/start.py, o pip install "fullshell[window]"</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/libraries.py" />
-   <source>{version}, needed is {needed}</source>
-   <translation>{version}, hace falta {needed}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/libraries.py" />
-   <source>{version} does not load ({name__}{value})</source>
-   <translation>{version} no se carga ({name__}{value})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/libraries.py" />
-   <source>loads</source>
-   <translation>se carga</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/libraries.py" />
-   <source>Python</source>
-   <translation>Python</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/libraries.py" />
-   <source>install Python {least} to {newest}</source>
-   <translation>instale Python {least} a {newest}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/libraries.py" />
-   <source>is not installed</source>
-   <translation>no está instalado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/libraries.py" />
-   <source>tried up to {newest}; use that should something fail</source>
-   <translation>probado hasta {newest}; use esa versión si algo falla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/libraries.py" />
-   <source>Fullshell</source>
-   <translation>Fullshell</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/libraries.py" />
-   <source>is not installed here, only lies here</source>
-   <translation>no está instalado aquí, solo están sus archivos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>
-import ctypes, sys
-from pathlib import Path
-import PySide6
-plugins = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms"
-for name in sys.argv[1:]:
-    ctypes.CDLL(str(plugins / name))
-from PySide6.QtGui import QFontDatabase
-from PySide6.QtWidgets import QApplication
-app = QApplication([])
-print("fonts", len(QFontDatabase.families()), "on", app.platformName())
-</source>
-   <translation>
-import ctypes, sys
-from pathlib import Path
-import PySide6
-plugins = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms"
-for name in sys.argv[1:]:
-    ctypes.CDLL(str(plugins / name))
-from PySide6.QtGui import QFontDatabase
-from PySide6.QtWidgets import QApplication
-app = QApplication([])
-print("fonts", len(QFontDatabase.families()), "on", app.platformName())
-</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>drawing</source>
-   <translation>dibujo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>Qt does not start (status {returncode})</source>
-   <translation>Qt no se inicia (estado {returncode})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>set the program up again: python3 packaging/start.py; the system may lack what packaging/README.md lists</source>
-   <translation>vuelva a instalar el programa: python3 packaging/start.py; puede que al sistema le falte lo que enumera packaging/README.md</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>Qt starts ({words})</source>
-   <translation>Qt se inicia ({words})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>window</source>
-   <translation>ventana</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>no view can be drawn</source>
-   <translation>no se puede dibujar ninguna vista</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>the system lacks {lacking}</source>
-   <translation>al sistema le falta {lacking}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>install it; on Debian and Ubuntu: sudo apt-get install {debian_package}</source>
-   <translation>instálelo; en Debian y Ubuntu: sudo apt-get install {debian_package}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>Qt starts, but there is no font: all text would be boxes</source>
-   <translation>Qt se inicia, pero no hay ninguna fuente: todo el texto saldría como recuadros</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>install a font; on Debian and Ubuntu: sudo apt-get install fonts-dejavu-core</source>
-   <translation>instale una fuente; en Debian y Ubuntu: sudo apt-get install fonts-dejavu-core</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>PySide6 is not installed; the command line works without it</source>
-   <translation>PySide6 no está instalado; la línea de comandos funciona sin él</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>screen</source>
-   <translation>pantalla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>there is none here</source>
-   <translation>aquí no hay ninguna</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>use the jobs of the command line, or a desktop</source>
-   <translation>use las tareas de la línea de comandos, o un escritorio</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>Qt does not answer ({name__})</source>
-   <translation>Qt no responde ({name__})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>start the machine anew</source>
-   <translation>reinicie el equipo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>a view can be drawn</source>
-   <translation>se puede dibujar una vista</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup/screen.py" />
-   <source>silent</source>
-   <translation>sin decir nada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup_dialog.py" />
-   <source>Looking at the installation</source>
-   <translation>Examinando la instalación</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup_dialog.py" />
-   <source>Check this installation</source>
-   <translation>Comprobar esta instalación</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup_dialog.py" />
-   <source>Looking at Python, Qt, files, folders and your log…</source>
-   <translation>Examinando Python, Qt, los archivos, las carpetas y su registro…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup_dialog.py" />
-   <source>Findings</source>
-   <translation>Resultados</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup_dialog.py" />
-   <source>Copy report</source>
-   <translation>Copiar informe</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup_dialog.py" />
-   <source>Versions and findings, without any folder, name or place of yours</source>
-   <translation>Versiones y resultados, sin ninguna carpeta, nombre ni lugar suyos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/checkup_dialog.py" />
-   <source>Copied.</source>
-   <translation>Copiado.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/compare_dialog.py" />
+   <location filename="planner/ui/dates/compare_dialog.py" />
    <source>First plan</source>
    <translation>Primer plan</translation>
   </message>
   <message>
-   <location filename="planner/ui/compare_dialog.py" />
+   <location filename="planner/ui/dates/compare_dialog.py" />
    <source>Second plan</source>
    <translation>Segundo plan</translation>
   </message>
   <message>
-   <location filename="planner/ui/compare_dialog.py" />
+   <location filename="planner/ui/dates/compare_dialog.py" />
    <source>Compare two plans</source>
    <translation>Comparar dos planes</translation>
   </message>
   <message>
-   <location filename="planner/ui/compare_dialog.py" />
+   <location filename="planner/ui/dates/compare_dialog.py" />
+   <source>Close</source>
+   <translation>Cerrar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/compare_dialog.py" />
    <source>There are no two plans to compare.</source>
    <translation>No hay dos planes que comparar.</translation>
   </message>
   <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>Sex</source>
-   <translation>Sexo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>Width (mm)</source>
-   <translation>Ancho (mm)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>Measured</source>
-   <translation>Medido</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>Weight (g)</source>
-   <translation>Peso (g)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>Shell</source>
-   <translation>Cáscara</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>Peeler sign</source>
-   <translation>Señal de muda</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>Abdomen</source>
-   <translation>Abdomen</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>Fullness</source>
-   <translation>Llenado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>Picked meat (g)</source>
-   <translation>Carne pelada (g)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>Notes</source>
-   <translation>Notas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>is not one of the words</source>
-   <translation>no es una de las palabras</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>write {words}</source>
-   <translation>escriba {words}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crab_cells.py" />
-   <source>write digits, such as 142</source>
-   <translation>escriba cifras, como 142</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crabs_dialog.py" />
-   <source>Single crabs, one row each</source>
-   <translation>Cangrejos uno a uno, una fila para cada uno</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crabs_dialog.py" />
-   <source>Why a cell was not saved</source>
-   <translation>Por qué no se guardó una celda</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crabs_dialog.py" />
-   <source>Whatever you looked at; the rest stays empty. Words may be cut short: pap for papershell. An empty row at the end takes the next crab; Ctrl+Delete takes one out. Where the trap has no judged count, the crabs graded here are it.</source>
-   <translation>Lo que haya mirado; el resto queda vacío. Las palabras se pueden abreviar: pap por papershell. La fila vacía del final espera al siguiente cangrejo; Ctrl+Supr quita uno. Si la nasa no tiene recuento de examinados, valen como tal los cangrejos clasificados aquí.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crabs_dialog.py" />
-   <source>{heading} of crab {row}: {text_}</source>
-   <translation>{heading} del cangrejo {row}: {text_}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crabs_dialog.py" />
-   <source>Single crabs of trap {trap}</source>
-   <translation>Cangrejos uno a uno de la nasa {trap}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crabs_dialog.py" />
-   <source>Single crabs</source>
-   <translation>Cangrejos uno a uno</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crabs_dialog.py" />
-   <source>removal of a crab</source>
-   <translation>retirada de un cangrejo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crabs_dialog.py" />
-   <source>{split} of crab {row}</source>
-   <translation>{split} del cangrejo {row}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/crabs_dialog.py" />
-   <source>Not saved. {value} {what}: {remedy}.</source>
-   <translation>No se guardó. {value} {what}: {remedy}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>2 weeks</source>
-   <translation>2 semanas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>6 weeks</source>
-   <translation>6 semanas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Season</source>
-   <translation>Temporada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Year</source>
-   <translation>Año</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>No place is open yet</source>
-   <translation>Aún no hay ningún lugar abierto</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>The chosen day in words</source>
-   <translation>El día elegido en palabras</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Moving a plan</source>
-   <translation>Mover un plan</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Undo move</source>
-   <translation>Deshacer</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Have the plan before back  (Ctrl+Z)</source>
-   <translation>Recuperar el plan anterior  (Ctrl+Z)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Today</source>
-   <translation>Hoy</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Choose today  (Home)</source>
-   <translation>Elegir hoy  (Inicio)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Fullness from published biology alone</source>
-   <translation>Llenado solo según biología publicada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Fullness learned from {trips} logged trips</source>
-   <translation>Llenado aprendido de {trips} salidas anotadas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>The soonest of the dates as good as any in 12 weeks. </source>
-   <translation>La más próxima de las mejores fechas en 12 semanas. </translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>{ahead}{basis}; ranges hold 8 times in 10.</source>
-   <translation>{ahead}{basis}; los intervalos aciertan 8 de cada 10 veces.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>The chosen plan, and past trips like the day</source>
-   <translation>El plan elegido y las salidas pasadas parecidas al día</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Chosen plan</source>
-   <translation>Plan elegido</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Days and plans</source>
-   <translation>Días y planes</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Show</source>
-   <translation>Ver</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Show {label} from just before today</source>
-   <translation>Ver {label} desde poco antes de hoy</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>The days are not worked out yet.</source>
-   <translation>Los días aún no están calculados.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Past trips like it</source>
-   <translation>Salidas parecidas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>No set and haul in the next 12 weeks keeps every limit</source>
-   <translation>Ninguna calada y recogida de las próximas 12 semanas cumple todos los límites</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates.py" />
-   <source>Set {set_at}, haul {haul_at}, {count} full keepers</source>
-   <translation>Cale el {set_at}, recoja el {haul_at}, {count} llenos de talla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/deck_button.py" />
-   <source>To tally on deck</source>
-   <translation>Para contar a bordo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/deck_button.py" />
-   <source>Take this trip's traps along, to count crabs on paper or on a phone</source>
-   <translation>Llévese las nasas de esta salida en papel o en un teléfono, para contar los cangrejos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/deck_button.py" />
-   <source>Tally sheet to print…</source>
-   <translation>Hoja de recuento (imprimir)…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/deck_button.py" />
-   <source>Tally page for a phone…</source>
-   <translation>Página de recuento (teléfono)…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/deck_button.py" />
-   <source>Save the tally sheet</source>
-   <translation>Guardar la hoja de recuento</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/deck_button.py" />
-   <source>PDF (*.pdf)</source>
-   <translation>PDF (*.pdf)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/deck_button.py" />
-   <source>Tally sheet written to {}. Print it from there.</source>
-   <translation>Hoja de recuento guardada en {}. Imprímala desde ahí.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/deck_button.py" />
-   <source>Save the tally page</source>
-   <translation>Guardar la página de recuento</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/deck_button.py" />
-   <source>Web page (*.html)</source>
-   <translation>Página web (*.html)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/deck_button.py" />
-   <source>Tally page written to {}. Send that file to the phone and open it there, at home: it needs no network afterwards. What it counts comes back through Import in Log hauls.</source>
-   <translation>Página de recuento guardada en {}. Envíe ese archivo al teléfono y ábralo allí, en casa: después no necesita red. Lo que cuente vuelve con Importar, en Anotar recogidas.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/deck_button.py" />
-   <source>Writing the tally</source>
-   <translation>Escribiendo el recuento</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_fields.py" />
-   <source>What to edit</source>
-   <translation>Qué editar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_fields.py" />
-   <source>Water</source>
-   <translation>Agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_fields.py" />
-   <source>Place</source>
-   <translation>Lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_fields.py" />
-   <source>Spots and ramp</source>
-   <translation>Puestos y rampa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_fields.py" />
-   <source>Temperature</source>
-   <translation>Temperatura</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_fields.py" />
-   <source>Rules</source>
-   <translation>Normas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_fields.py" />
-   <source>Free days</source>
-   <translation>Días libres</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_files.py" />
-   <source>layout</source>
-   <translation>formato</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>{month_days} days from {day} {first.year}, {key}.</source>
-   <translation>{month_days} días desde el {day} {first.year}, {key}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>Month of water of the edited place</source>
-   <translation>Mes de agua del lugar editado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>High and low waters of the edited place</source>
-   <translation>Pleamares y bajamares del lugar editado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>Checking the water</source>
-   <translation>Comprobando el agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source> Dotted: as saved. Line: as edited.</source>
-   <translation> Puntos: lo guardado. Línea: lo editado.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source> Open marks: what you saw.</source>
-   <translation> Marcas huecas: lo que usted vio.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>Local time</source>
-   <translation>Hora local</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>Height</source>
-   <translation>Altura</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>The water this makes</source>
-   <translation>El agua que resulta</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>No water yet: {things} to put right, marked with ⚠ beside the fields. Nothing is saved until then.</source>
-   <translation>Aún no hay agua: {things} por corregir, con la marca ⚠ junto a los campos. Hasta entonces no se guarda nada.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>Working out range, kind and extremes…</source>
-   <translation>Calculando carrera, tipo y extremos…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>thing</source>
-   <translation>cosa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_pane.py" />
-   <source>things</source>
-   <translation>cosas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_preview.py" />
-   <source>First waters: {first}. Compare them with the agency's own table: hours apart means a wrong clock of the lags, heights of a third or of three times a wrong unit.</source>
-   <translation>Primeras mareas: {first}. Compárelas con la tabla oficial: horas de diferencia indican un reloj equivocado de los desfases; alturas de un tercio o del triple, una unidad equivocada.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_preview.py" />
-   <source>{kind} {when} {clock} ({height})</source>
-   <translation>{kind} {when} {clock} ({height})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_preview.py" />
-   <source>Tide: {tide_type} (form number {form_number:.2f}).</source>
-   <translation>Marea: {tide_type} (número de forma {form_number:.2f}).</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_preview.py" />
-   <source>Range {mean} on average, springs {springs}, neaps {neaps}.</source>
-   <translation>Carrera de {mean} de media, {springs} en mareas vivas, {neaps} en mareas muertas.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_preview.py" />
-   <source>Highest {highest}, lowest {lowest} in the 19 years from {first_year}.</source>
-   <translation>Máximo {highest}, mínimo {lowest} en los 19 años desde {first_year}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_preview.py" />
-   <source>The water never turns here.</source>
-   <translation>Aquí no hay pleamares ni bajamares.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_preview.py" />
-   <source>choose another day</source>
-   <translation>elija otro día</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_preview.py" />
-   <source>high</source>
-   <translation>pleamar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_preview.py" />
-   <source>low</source>
-   <translation>bajamar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/edit_section.py" />
-   <source> (found {value})</source>
-   <translation> (se encontró {value})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/effects_panel.py" />
-   <source> of 100</source>
-   <translation> de 100</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/effects_panel.py" />
-   <source>Worth caring about, light crabs of 100</source>
-   <translation>Diferencia que importa, en vacíos de cada 100</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/effects_panel.py" />
-   <source>A difference &amp;worth caring about, in light crabs</source>
-   <translation>Una diferencia &amp;que importe, en cangrejos vacíos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/effects_panel.py" />
-   <source>What moves the share of light crabs</source>
-   <translation>Qué influye en la proporción de vacíos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/effects_panel.py" />
-   <source>In words</source>
-   <translation>En palabras</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/effects_panel.py" />
-   <source>swing in light crabs of 100</source>
-   <translation>vaivén, en vacíos de cada 100</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/effects_panel.py" />
-   <source>worth caring about</source>
-   <translation>diferencia que importa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/effects_panel.py" />
-   <source>From the best day to the worst</source>
-   <translation>Del mejor día al peor</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/effects_panel.py" />
-   <source>What matters</source>
-   <translation>Qué influye</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/effects_panel.py" />
-   <source>Dot: best estimate. Bar: its 80% interval. Dashed: worth caring about.</source>
-   <translation>Punto: mejor estimación. Barra: su intervalo del 80 %. Trazos: diferencia que importa.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
-   <source>What your own trips say will stand here: whether moon, season or recent trips move how full the crabs are, how forecasts did, and which traps catch more. Nothing is logged yet.</source>
-   <translation>Aquí estará lo que dicen sus propias salidas: si la luna, la temporada o las salidas recientes influyen en lo llenos que están los cangrejos, cuánto acertaron los pronósticos y qué nasas capturan más. Aún no hay nada anotado.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
-   <source>No trip logged here says yet how full its crabs were. Judge a few crabs of every haul and enter how many were light: then what moves that, and how forecasts did, stands here.</source>
-   <translation>Ninguna salida anotada aquí dice aún lo llenos que estaban sus cangrejos. Examine unos cuantos cangrejos de cada recogida y anote cuántos estaban vacíos: entonces aquí estará qué influye en ello y cuánto acertaron los pronósticos.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
-   <source>Kinds of evidence</source>
-   <translation>Tipos de indicios</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
-   <source>Moon and season</source>
-   <translation>Luna y temporada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
-   <source>How forecasts did</source>
-   <translation>Acierto del pronóstico</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
-   <source>Traps compared</source>
-   <translation>Nasas comparadas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
-   <source>Log hauls</source>
-   <translation>Anotar recogidas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
-   <source>Learning from the log</source>
-   <translation>Aprendiendo del registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
-   <source>Weigh evidence</source>
-   <translation>Sopesar indicios</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
-   <source>{name}: {n_outcomes} logged trips, {judged} crabs judged for fullness.</source>
-   <translation>{name}: {n_outcomes} salidas anotadas, {judged} cangrejos con el llenado examinado.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence.py" />
-   <source>Learning from the log…</source>
-   <translation>Aprendiendo del registro…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Season and water</source>
-   <translation>Temporada y agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Moon</source>
-   <translation>Luna</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Recent trips</source>
-   <translation>Salidas recientes</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>This place</source>
-   <translation>Este lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Swing</source>
-   <translation>Vaivén</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>80% interval</source>
-   <translation>Interv. 80 %</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Worth caring about</source>
-   <translation>Que importe</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Trips</source>
-   <translation>Salidas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Crabs</source>
-   <translation>Cangr.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Trip</source>
-   <translation>Salida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Forecast</source>
-   <translation>Pronóstico</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Came</source>
-   <translation>Real</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Forecast by</source>
-   <translation>Pronóstico de</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Brier score</source>
-   <translation>Índice de Brier</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>Log score</source>
-   <translation>Índice log</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>in every month that you fish</source>
-   <translation>en todos los meses en que usted pesca</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>spread over the whole moon</source>
-   <translation>repartidas por toda la luna</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>some of them within two weeks after a light one</source>
-   <translation>algunas de ellas en las dos semanas siguientes a una con muchos vacíos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>here and at another place of yours</source>
-   <translation>aquí y en otro lugar suyo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>light crabs vary by about {points} of 100 between its best and worst days</source>
-   <translation>los cangrejos vacíos varían unos {points} de cada 100 entre sus mejores y peores días</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{trips} and {crabs}</source>
-   <translation>{trips} y {crabs}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{name}: {verdict}. That it makes {care_points} of 100 or more: {chance}, from {basis}.</source>
-   <translation>{name}: {verdict}. Que suponga {care_points} de cada 100 o más: {chance}, según {basis}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>About {trips}, {how}, would settle it.</source>
-   <translation>Para resolverlo: alrededor de {trips}, {how}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{trips} forecast from earlier trips only</source>
-   <translation>{trips} con pronóstico hecho solo con salidas anteriores</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{basis}: the model {parts}.{advice}</source>
-   <translation>{basis}: el modelo {parts}.{advice}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{mean:.0f} ({low:.0f} to {high:.0f})</source>
-   <translation>{mean:.0f} ({low:.0f} a {high:.0f})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{name}: no judged trip yet, so this is what is known in general: {size}. Judge crabs for fullness when you haul, and your own log will speak.</source>
-   <translation>{name}: aún no hay salidas examinadas, así que esto es lo que se sabe en general: {size}. Examine el llenado de los cangrejos al recoger, y hablará su propio registro.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>it matters: {size}</source>
-   <translation>influye: {size}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source> So few trips add little to what is known in general.</source>
-   <translation> Tan pocas salidas añaden poco a lo que se sabe en general.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>What would settle it: more trips with crabs judged, {how}.</source>
-   <translation>Para resolverlo: más salidas con cangrejos examinados, {how}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>More than {most_trips_said} more trips, {how}, would be needed to settle it.</source>
-   <translation>Harían falta más de {most_trips_said} salidas más, {how}, para resolverlo.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>almost sure</source>
-   <translation>casi seguro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>hardly possible</source>
-   <translation>apenas posible</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>No past trip could be forecast from earlier ones yet. From the second judged trip on, how forecasts did stands here.</source>
-   <translation>Aún no se ha podido pronosticar ninguna salida pasada a partir de otras anteriores. Desde la segunda salida con cangrejos examinados, aquí estará cuánto acertaron los pronósticos.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{basis}: too few to say which forecast is better.</source>
-   <translation>{basis}: demasiado pocas para decir qué pronóstico es mejor.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source> Do not lean on it more than on those.</source>
-   <translation> No se fíe de él más que de esos.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{value:.3f}</source>
-   <translation>{value:.3f}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{mean:.0f} of 100</source>
-   <translation>{mean:.0f} de 100</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{low:.0f} to {high:.0f}</source>
-   <translation>{low:.0f} a {high:.0f}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>most likely not worth caring about: {size}</source>
-   <translation>lo más probable es que no importe: {size}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>your log cannot tell yet. Best estimate: {size}</source>
-   <translation>su registro aún no permite saberlo. Mejor estimación: {size}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>judged crab</source>
-   <translation>cangrejo examinado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>judged crabs</source>
-   <translation>cangrejos examinados</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>more trip</source>
-   <translation>salida más</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>more trips</source>
-   <translation>salidas más</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>past trip</source>
-   <translation>salida pasada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>past trips</source>
-   <translation>salidas pasadas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{mean:.0%} ({low:.0%} to {high:.0%})</source>
-   <translation>{mean:.0%} ({low:.0%} a {high:.0%})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{forecast:.0%}</source>
-   <translation>{forecast:.0%}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>{light:.0%}</source>
-   <translation>{light:.0%}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>did better than</source>
-   <translation>acertó más que</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>did no better than</source>
-   <translation>no acertó más que</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>did worse than</source>
-   <translation>acertó menos que</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>this model</source>
-   <translation>este modelo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>the season alone</source>
-   <translation>solo la temporada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence_rows.py" />
-   <source>the running average</source>
-   <translation>la media acumulada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Fullshell itself went wrong{where}. You did nothing wrong, and what you logged is kept.</source>
-   <translation>Ha fallado el propio Fullshell{where}. Usted no hizo nada mal, y lo que anotó está a salvo.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Next: close this and go on; the window still works. If it goes wrong again, close Fullshell and start it anew. To have it put right, copy the report and send it to whoever keeps your Fullshell up to date. Nothing is sent by itself.</source>
-   <translation>Qué hacer: cierre esto y siga; la ventana aún funciona. Si vuelve a fallar, cierre Fullshell y ábralo de nuevo. Para que se corrija, copie el informe y envíelo a quien mantiene al día su Fullshell. Nada se envía solo.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>The report holds versions, the view that was open and where in the program it went wrong. It holds no name, no folder of yours, no place and nothing from your log.</source>
-   <translation>El informe contiene las versiones, la vista que estaba abierta y en qué parte del programa falló. No contiene ningún nombre, ninguna carpeta suya, ningún lugar ni nada de su registro.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Fullshell stopped in the middle of its work the last time. What you logged until then is kept.</source>
-   <translation>La última vez, Fullshell se detuvo en mitad de su trabajo. Lo que usted anotó hasta entonces está a salvo.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Next: look at the last trip you were typing and go on. If it happens again, open Help, Check this installation. To have it put right, copy the report and send it to whoever keeps your Fullshell up to date. Nothing is sent by itself.</source>
-   <translation>Qué hacer: mire la última salida que estaba escribiendo y siga. Si vuelve a pasar, abra Ayuda, Comprobar esta instalación. Para que se corrija, copie el informe y envíelo a quien mantiene al día su Fullshell. Nada se envía solo.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Something went wrong</source>
-   <translation>Algo ha fallado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Report</source>
-   <translation>Informe</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Add the error's own words; read them first</source>
-   <translation>Añadir las palabras del propio error; léalas antes</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Put the report on the clipboard</source>
-   <translation>Poner el informe en el portapapeles</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Save report…</source>
-   <translation>Guardar informe…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Write the report to a text file</source>
-   <translation>Escribir el informe en un archivo de texto</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source> while {view} was open</source>
-   <translation> con la vista {view} abierta</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>
-In its own words
-{own_words}
-</source>
-   <translation>
-En sus propias palabras
-{own_words}
-</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Save the report</source>
-   <translation>Guardar el informe</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Text (*.txt)</source>
-   <translation>Texto (*.txt)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Saved.</source>
-   <translation>Guardado.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_dialog.py" />
-   <source>Not saved: {strerror}. Choose another folder.</source>
-   <translation>No se guardó: {strerror}. Elija otra carpeta.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/fault_front.py" />
-   <source>The same thing went wrong again inside Fullshell. Close it and start it anew; the report is kept, and Help, Check this installation tells where.</source>
-   <translation>Ha vuelto a fallar lo mismo dentro de Fullshell. Ciérrelo y ábralo de nuevo; el informe se conserva, y Ayuda, Comprobar esta instalación, dice dónde.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Calendars (*.ics *.ical *.ifb);;All files (*)</source>
-   <translation>Calendarios (*.ics *.ical *.ifb);;Todos los archivos (*)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>more day</source>
-   <translation>día más</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>more days</source>
-   <translation>días más</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>05:30; empty: from midnight</source>
-   <translation>05:30; vacío: desde medianoche</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>20:30; empty: to midnight</source>
-   <translation>20:30; vacío: hasta medianoche</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Take days from a calendar file…</source>
-   <translation>Tomar días de un archivo de calendario…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Days on which the calendar has something on in your hours are not free</source>
-   <translation>Los días en que el calendario tiene algo en sus horas no son libres</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Days on which the calendar has an entry in your hours are free</source>
-   <translation>Los días en que el calendario tiene una entrada en sus horas son libres</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Take days that are not free from a calendar file</source>
-   <translation>Tomar días no libres de un archivo de calendario</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Take further free days from a calendar file</source>
-   <translation>Tomar más días libres de un archivo de calendario</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Days of the week</source>
-   <translation>Días de la semana</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>&amp;From (time of day)</source>
-   <translation>&amp;Desde (hora del día)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>&amp;To (time of day)</source>
-   <translation>&amp;Hasta (hora del día)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Take days from a calendar</source>
-   <translation>Tomar días de un calendario</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Reading the calendar</source>
-   <translation>Leyendo el calendario</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Further free days</source>
-   <translation>Más días libres</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Days not free</source>
-   <translation>Días no libres</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>such as 2026-05-25, 2026-07-03</source>
-   <translation>como 2026-05-25, 2026-07-03</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Free on {text_}</source>
-   <translation>Libre: {text_}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>When you can be on the water</source>
-   <translation>Cuándo puede estar en el agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Plans set and haul only then, and leave you the time to fetch the bait.</source>
-   <translation>Los planes calan y recogen solo entonces, y le dejan tiempo para ir por el cebo.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Not free after all</source>
-   <translation>No libres, por excepción</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Free besides</source>
-   <translation>Libres además</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>{name}: {more} marked as not free, in the year from today.</source>
-   <translation>{name}: {more} en la lista de no libres, en el año a partir de hoy.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>{name}: {more} marked as free, in the year from today.</source>
-   <translation>{name}: {more} en la lista de libres, en el año a partir de hoy.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/free_section.py" />
-   <source>Give the place a time zone first: a calendar's hours need it.</source>
-   <translation>Dé primero una zona horaria al lugar: las horas de un calendario la necesitan.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Not saved. {problem}.</source>
-   <translation>No se guardó. {problem}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>The trap's label</source>
-   <translation>La etiqueta de la nasa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Spot</source>
-   <translation>Puesto</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Where it stood</source>
-   <translation>Dónde estaba</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>When it went in; + and − move it by five minutes</source>
-   <translation>Cuándo se caló; + y − la mueven cinco minutos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>When it came up; + and − move it by five minutes</source>
-   <translation>Cuándo se recogió; + y − la mueven cinco minutos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Legal crabs</source>
-   <translation>Cangrejos de talla legal</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Undersize crabs, freed</source>
-   <translation>Cangrejos por debajo de la talla, liberados</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Every female</source>
-   <translation>Todas las hembras</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Sponge</source>
-   <translation>Huevos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Those of the females with eggs</source>
-   <translation>De las hembras, las que llevan huevos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Legal crabs looked at for fullness</source>
-   <translation>Cangrejos de talla legal a los que se miró el llenado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Those of the judged that were light</source>
-   <translation>De los examinados, los que estaban vacíos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Design</source>
-   <translation>Modelo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>The kind of trap</source>
-   <translation>El tipo de nasa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Bait</source>
-   <translation>Cebo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>What it was baited with</source>
-   <translation>Con qué se cebó</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Depth</source>
-   <translation>Prof.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Depth of water where it stood</source>
-   <translation>Profundidad del agua donde estaba</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Other kinds</source>
-   <translation>Otras especies</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Other species, as you would write them</source>
-   <translation>Otras especies, como usted las escribiría</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Anything else</source>
-   <translation>Cualquier otra cosa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>{local.day} {local:%b} {clock}</source>
-   <translation>{local.day} {local:%b} {clock}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>Trap {trap}, </source>
-   <translation>Nasa {trap}, </translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>is no date</source>
-   <translation>no es una fecha</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_cells.py" />
-   <source>write it as day, month and clock, such as 22 Nov 7:40</source>
-   <translation>escríbala como día, mes y hora, por ejemplo 22 nov 7:40</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_model.py" />
-   <source>{what} of {words}</source>
-   <translation>{what} de {words}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_model.py" />
-   <source>{heading} of trap {trap}: {text_}</source>
-   <translation>{heading} de la nasa {trap}: {text_}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_model.py" />
-   <source>{n_cells} cells</source>
-   <translation>{n_cells} celdas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_model.py" />
-   <source>trap {pop}</source>
-   <translation>la nasa {pop}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_model.py" />
-   <source>{n_traps} traps</source>
-   <translation>{n_traps} nasas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_rows.py" />
-   <source>No time above to start from: type one, such as 7:40.</source>
-   <translation>Arriba no hay ninguna hora de la que partir: escriba una, como 7:40.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_rows.py" />
-   <source>Not saved. Trap {trap} would come up before it went in.</source>
-   <translation>No se guardó. La nasa {trap} se recogería antes de calarse.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_table.py" />
-   <source>Tab: next cell. Enter: next trap. Digits: type. + and −: five minutes. Delete: not recorded. Ctrl+D: as the trap above. Ctrl+Enter: add a trap. Ctrl+K: single crabs. Ctrl+Tab: leave the table.</source>
-   <translation>Tab: celda siguiente. Intro: nasa siguiente. Cifras: escribir. + y −: cinco minutos. Supr: no anotado. Ctrl+D: como la nasa de arriba. Ctrl+Intro: añadir una nasa. Ctrl+K: cangrejos uno a uno. Ctrl+Tab: salir de la tabla.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_table.py" />
-   <source>Hauls of the trip, one row a trap</source>
-   <translation>Recogidas de la salida, una fila por nasa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>The plan forecast {keepers} full keepers; light crabs {light}.</source>
-   <translation>El plan pronosticó {keepers} llenos de talla; cangrejos vacíos: {light}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>{traps}, nothing counted yet</source>
-   <translation>{traps}, aún nada contado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>Not recorded yet: {parts}.</source>
-   <translation>Aún sin anotar: {parts}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>every trap</source>
-   <translation>todas las nasas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>{hauls:,} hauls</source>
-   <translation>{hauls:,} recogidas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>{keepers} keepers</source>
-   <translation>{keepers} de talla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>{shorts} shorts</source>
-   <translation>{shorts} pequeños</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source> ({sponge} sponge)</source>
-   <translation> ({sponge} con huevos)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>{females} females{sponge}</source>
-   <translation>{females} hembras{sponge}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>{judged} judged, {lights} light{share}</source>
-   <translation>{judged} examinados, {lights} vacíos{share}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>in the kitchen {kitchen_picked} picked, {light} light</source>
-   <translation>en la cocina {kitchen_picked} pelados, {light} vacíos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>{picked} crabs were picked in the kitchen, but {keepers} were kept. Is that right?</source>
-   <translation>En la cocina se pelaron {picked} cangrejos, pero se guardaron {keepers}. ¿Es correcto?</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>Trap {named}: {what}. Are the dates right?</source>
-   <translation>Nasa {named}: {what}. ¿Están bien las fechas?</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>{keepers:,} keepers</source>
-   <translation>{keepers:,} de talla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>{crabs:,} judged, light {light_words}</source>
-   <translation>{crabs:,} examinados, vacíos: {light_words}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>row {number}</source>
-   <translation>fila {number}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>{heading} of {named}</source>
-   <translation>{heading} ({named})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>Trap {trap} is there {count} times with the same haul time.</source>
-   <translation>La nasa {trap} está {count} veces con la misma hora de recogida.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>Crabs are counted for a haul that lies ahead. Are the dates right?</source>
-   <translation>Hay cangrejos contados de una recogida que aún no ha llegado. ¿Están bien las fechas?</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>The times are the plan's and still lie ahead: correct them as you set and haul.</source>
-   <translation>Las horas son las del plan y aún no han llegado: corríjalas al calar y al recoger.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>Trap {trap}: {count} {field} in one trap. Is that right?</source>
-   <translation>Nasa {trap}: {count} {field} en una sola nasa. ¿Es correcto?</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/haul_words.py" />
-   <source>a soak of {days:.0f} days</source>
-   <translation>{days:.0f} días en el agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Try again</source>
-   <translation>Reintentar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Open the log for writing, if the other window is closed by now</source>
-   <translation>Abrir el registro para escribir, si la otra ventana ya está cerrada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>New trip today</source>
-   <translation>Salida nueva hoy</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>A trip hauled today, with the traps and spots of the last one</source>
-   <translation>Una salida recogida hoy, con las nasas y los puestos de la última</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Traps…</source>
-   <translation>Nasas…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Every trap, what befell it, what it gave</source>
-   <translation>Cada nasa, qué le ha pasado, qué ha dado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Bin…</source>
-   <translation>Papelera…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>What was deleted, until you empty it</source>
-   <translation>Lo borrado, hasta que lo vacíe</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Look back…</source>
-   <translation>Mirar atrás…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Catch and light crabs over time and by kind</source>
-   <translation>Captura y cangrejos vacíos en el tiempo y por tipos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Delete trip</source>
-   <translation>Borrar salida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Into the bin; Undo in the Edit menu brings it back at once</source>
-   <translation>A la papelera; Deshacer, en el menú Editar, la recupera enseguida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Import a haul table…</source>
-   <translation>Importar una tabla de recogidas…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Log hauls </source>
-   <translation>Anotar recogidas </translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>No trip is logged yet. Every trip will be a row here, with what each trap gave: forecasts, plans and trap comparisons learn from it. Begin with a new trip above, or bring in a haul table (CSV) that you already keep.</source>
-   <translation>Aún no hay ninguna salida anotada. Cada salida será aquí una fila, con lo que dio cada nasa: de ella aprenden los pronósticos, los planes y las comparaciones de nasas. Empiece arriba con una salida nueva, o importe una tabla de recogidas (CSV) que ya lleve.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>⚠ {reason}This log is open for reading only, so nothing can be entered here.</source>
-   <translation>⚠ {reason}Este registro está abierto solo para leer, así que aquí no se puede anotar nada.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Laying out the traps</source>
-   <translation>Repartiendo las nasas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Entries are not in the log yet</source>
-   <translation>Hay anotaciones que aún no están en el registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>The log could not be written, and these trips hold entries that are only here: {listed}. Quit and lose them?</source>
-   <translation>No se pudo escribir el registro, y estas salidas tienen anotaciones que solo están aquí: {listed}. ¿Salir y perderlas?</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>New trip from {plan_name} ({day})</source>
-   <translation>Salida nueva con {plan_name} ({day})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>Rows with the plan's times and spots and your traps</source>
-   <translation>Filas con las horas y los puestos del plan y sus nasas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls.py" />
-   <source>start of trip {trip}</source>
-   <translation>inicio de la salida {trip}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_page.py" />
-   <source>Page of the guide</source>
-   <translation>Página de la guía</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>Guide - Fullshell</source>
-   <translation>Guía - Fullshell</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>Message</source>
-   <translation>Mensaje</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>Find in the guide</source>
-   <translation>Buscar en la guía</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>Back</source>
-   <translation>Atrás</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>The page before (Alt+Left)</source>
-   <translation>La página anterior (Alt+Izquierda)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>Forward</source>
-   <translation>Adelante</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>The page after it (Alt+Right)</source>
-   <translation>La página siguiente (Alt+Derecha)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>Contents</source>
-   <translation>Contenido</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>The first page</source>
-   <translation>La primera página</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>Find next</source>
-   <translation>Siguiente</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>Further down, or on (F3)</source>
-   <translation>Más abajo, o continuar (F3)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>Find previous</source>
-   <translation>Anterior</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>Further up (Shift+F3)</source>
-   <translation>Más arriba (Mayús+F3)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>Contents of the guide</source>
-   <translation>Contenido de la guía</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>{address} is outside the guide; Fullshell opens nothing there.</source>
-   <translation>{address} está fuera de la guía; Fullshell no abre nada allí.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/help_window.py" />
-   <source>“{words}” is nowhere in the guide.</source>
-   <translation>«{words}» no aparece en la guía.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>3/4 is 3 April</source>
-   <translation>3/4 es 3 de abril</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>3/4 is 4 March</source>
-   <translation>3/4 es 4 de marzo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Celsius</source>
-   <translation>Celsius</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Fahrenheit</source>
-   <translation>Fahrenheit</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>as they seem</source>
-   <translation>como parezcan</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Windows</source>
-   <translation>Windows</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>old Mac</source>
-   <translation>Mac antiguo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Import a table</source>
-   <translation>Importar una tabla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Columns of the table, and what they mean</source>
-   <translation>Columnas de la tabla, y qué significan</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Where a row names no place</source>
-   <translation>Donde una fila no nombra lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Such as 7:30, for rows that have only a date</source>
-   <translation>Como 7:30, para filas que solo tienen fecha</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Such as 17:00, for rows that have only a date</source>
-   <translation>Como 17:00, para filas que solo tienen fecha</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Every problem of the table</source>
-   <translation>Todos los problemas de la tabla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Take nothing</source>
-   <translation>No importar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>{name} is kept as it is: another column has its meaning now.</source>
-   <translation>{name} se guarda tal cual: otra columna tiene ahora su significado.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>⚠ {n_problems} of its lines cannot be taken. Nothing is in the log yet: mend the table and import it again, or take the others alone.</source>
-   <translation>⚠ {n_problems} de sus líneas no se pueden importar. Aún no hay nada en el registro: corrija la tabla e impórtela otra vez, o importe solo las demás.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>In the table</source>
-   <translation>En la tabla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>First values</source>
-   <translation>Primeros valores</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Means</source>
-   <translation>Significa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Day and month</source>
-   <translation>Día y mes</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Usual time of hauling</source>
-   <translation>Hora habitual de recoger</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Usual time of setting</source>
-   <translation>Hora habitual de calar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Depths are in</source>
-   <translation>Profundidad en</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Water is in</source>
-   <translation>Agua en</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>Letters are those of</source>
-   <translation>Las letras son de</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_dialog.py" />
-   <source>What {name} means</source>
-   <translation>Qué significa {name}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>At which place was this? Fill it in above.</source>
-   <translation>¿En qué lugar fue? Escríbalo arriba.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>Dates such as 3/4 can mean two days, and these rows do not tell which: choose above.</source>
-   <translation>Las fechas como 3/4 pueden ser dos días distintos, y estas filas no dicen cuál: elija arriba.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>Some rows have a date without a time of day: give the usual one above.</source>
-   <translation>Algunas filas tienen fecha sin hora del día: indique arriba la habitual.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>{source}: {made_of}, {many} below the heading.</source>
-   <translation>{source}: {made_of}, {many} bajo el encabezado.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>Take in {hauls}</source>
-   <translation>Importar {hauls}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>{source}: {parts}. Undo in the Edit menu takes them out again.</source>
-   <translation>{source}: {parts}. Deshacer, en el menú Editar, lo quita otra vez.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>{source}: nothing added; every haul in it is in the log already.</source>
-   <translation>{source}: nada añadido; todas sus recogidas están ya en el registro.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>row</source>
-   <translation>fila</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>rows</source>
-   <translation>filas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>line</source>
-   <translation>línea</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>lines</source>
-   <translation>líneas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>new haul</source>
-   <translation>recogida nueva</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>new hauls</source>
-   <translation>recogidas nuevas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>{rows} filled that waited for the counts</source>
-   <translation>{rows} por completar con los recuentos que faltaban</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>{known} in the log already</source>
-   <translation>{known} ya en el registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>and {n_problems} more</source>
-   <translation>y {n_problems} más</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>{hauls} added</source>
-   <translation>{hauls} más en el registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>{rows} filled</source>
-   <translation>{rows} con los recuentos al día</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>good haul</source>
-   <translation>recogida válida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/intake_text.py" />
-   <source>good hauls</source>
-   <translation>recogidas válidas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/kitchen_ask.py" />
-   <source>Save</source>
-   <translation>Guardar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/kitchen_ask.py" />
-   <source>Not counted</source>
-   <translation>Sin recuento</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/kitchen_ask.py" />
-   <source>You can fill it in later, in Log hauls</source>
-   <translation>Puede rellenarlo más tarde, en Anotar recogidas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/kitchen_ask.py" />
-   <source>Crabs picked</source>
-   <translation>Cangrejos pelados</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/kitchen_ask.py" />
-   <source>Light ones of those</source>
-   <translation>De ellos, vacíos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/kitchen_ask.py" />
-   <source>picked</source>
-   <translation>pelados</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/kitchen_ask.py" />
-   <source>How were the crabs of trip {name} in the kitchen? The count teaches the forecast; leave it out when nobody counted.</source>
-   <translation>¿Cómo estaban en la cocina los cangrejos de la salida {name}? El recuento enseña al pronóstico; déjelo si nadie contó.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/kitchen_ask.py" />
-   <source>⚠ Not saved. Light {what}.</source>
-   <translation>⚠ No se guardó. Vacíos: {what}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/kitchen_ask.py" />
-   <source>⚠ Not saved. The count {what}; {remedy}.</source>
-   <translation>⚠ No se guardó. El recuento {what}; {remedy}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/kitchen_ask.py" />
-   <source>kitchen count of trip {name}</source>
-   <translation>recuento en la cocina de la salida {name}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_desk.py" />
-   <source>{trap} to {spot}</source>
-   <translation>{trap} a {spot}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_desk.py" />
-   <source>Working out what this layout is worth…</source>
-   <translation>Calculando cuánto vale este reparto…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_desk.py" />
-   <source>Trip {name} stands in the log with the traps as laid out. Correct what went otherwise; Undo in the Edit menu takes it out again.</source>
-   <translation>La salida {name} está en el registro con las nasas según el reparto. Corrija lo que haya salido de otro modo; Deshacer, en el menú Editar, la quita otra vez.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_desk.py" />
-   <source>layout as proposed</source>
-   <translation>reparto según la propuesta</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_desk.py" />
-   <source>start of trip {name}</source>
-   <translation>inicio de la salida {name}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Drag a trap to another spot, or choose it and press Alt with the up or down arrow. Ctrl+Z takes a move back.</source>
-   <translation>Arrastre una nasa a otro puesto, o elíjala y pulse Alt con la flecha arriba o abajo. Ctrl+Z deshace un movimiento.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Which trap goes where on the next trip will stand here. Give the place its spots in the place book, and log traps with their design and spot.</source>
-   <translation>Aquí estará qué nasa va dónde en la próxima salida. Dé al lugar sus puestos en el libro de lugares, y anote las nasas con su modelo y su puesto.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Spot above</source>
-   <translation>Subir puesto</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Alt with the up arrow</source>
-   <translation>Alt con la flecha arriba</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Spot below</source>
-   <translation>Bajar puesto</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Alt with the down arrow</source>
-   <translation>Alt con la flecha abajo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Redo move</source>
-   <translation>Rehacer</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>As proposed</source>
-   <translation>Según propuesta</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Put every trap back where it was proposed</source>
-   <translation>Devolver cada nasa a donde se propuso</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Start this trip in the log</source>
-   <translation>Iniciar esta salida en el registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Rows with the traps at these spots, to fill in as you haul</source>
-   <translation>Filas con las nasas en estos puestos, para rellenar mientras recoge</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Layout of the next trip</source>
-   <translation>Reparto de las nasas en la próxima salida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>Spot and traps</source>
-   <translation>Puesto y nasas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source>no trap</source>
-   <translation>ninguna nasa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/layout_editor.py" />
-   <source> (moved)</source>
-   <translation> (movida)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/like_it.py" />
+   <location filename="planner/ui/dates/like_it.py" />
    <source>No trips are logged here yet. Logged trips that had the same moon, season and water as the chosen day will be listed here, with how full the crabs were.</source>
    <translation>Aquí aún no hay salidas anotadas. Aquí se verán las salidas anotadas que tuvieron la misma luna, temporada y agua que el día elegido, con lo llenos que estaban los cangrejos.</translation>
   </message>
   <message>
-   <location filename="planner/ui/like_it.py" />
+   <location filename="planner/ui/dates/like_it.py" />
    <source>No trip was logged here before that day.</source>
    <translation>Antes de ese día no se anotó aquí ninguna salida.</translation>
   </message>
   <message>
-   <location filename="planner/ui/like_it.py" />
+   <location filename="planner/ui/dates/like_it.py" />
    <source>{light} of {judged} light: {share}</source>
    <translation>{light} de {judged} vacíos: {share}</translation>
   </message>
   <message>
-   <location filename="planner/ui/like_it.py" />
+   <location filename="planner/ui/dates/like_it.py" />
+   <source>Past trips like it</source>
+   <translation>Salidas parecidas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/like_it.py" />
    <source>Past trips like the chosen day</source>
    <translation>Salidas pasadas parecidas al día elegido</translation>
   </message>
   <message>
-   <location filename="planner/ui/like_it.py" />
+   <location filename="planner/ui/dates/like_it.py" />
    <source>Past trips like {day}</source>
    <translation>Salidas pasadas parecidas al {day}</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_text.py" />
-   <source>Set {set_at}, haul {haul_at} {zone}</source>
-   <translation>Cale el {set_at}, recoja el {haul_at} {zone}</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Chosen plan</source>
+   <translation>Plan elegido</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_text.py" />
-   <source>Leave with bait at {clock}. Soak {soak}, {count} full keepers, light crabs {light}.</source>
-   <translation>Salga con cebo a las {clock}. Tiempo en el agua {soak}, {count} llenos de talla, cangrejos vacíos: {light}.</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Why this plan, and what to mind</source>
+   <translation>Por qué este plan, y qué tener en cuenta</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_text.py" />
-   <source>at least {height} over the trap</source>
-   <translation>al menos {height} sobre la nasa</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Load up for this plan</source>
+   <translation>Preparar esta salida</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_text.py" />
-   <source>the trap stands dry at the lowest water</source>
-   <translation>la nasa queda en seco en el nivel más bajo</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Open the checklist and the trip sheet for the chosen plan</source>
+   <translation>Abrir la lista de comprobación y la hoja de la salida del plan elegido</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_text.py" />
-   <source>{cover}; {line} of line</source>
-   <translation>{cover}; {line} de cabo</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Log this trip</source>
+   <translation>Anotar esta salida</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_text.py" />
-   <source>No spots are entered for this place.</source>
-   <translation>No hay puestos anotados para este lugar.</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Open the trip's rows in Log hauls, with the plan's times and traps</source>
+   <translation>Abrir las filas de la salida en Anotar recogidas, con las horas y las nasas del plan</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>No plan is chosen. Choose dates first; what goes aboard for that trip will be here: traps and lines, bait, rules of the place, safety, and the trip sheet to print.</source>
-   <translation>No hay ningún plan elegido. Elija primero las fechas; lo que va a bordo en esa salida aparecerá aquí: nasas y cabos, cebo, normas del lugar, seguridad, y la hoja de la salida para imprimir.</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Com&amp;pare…</source>
+   <translation>Com&amp;parar…</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Paper of the sheets</source>
-   <translation>Papel de las hojas</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>See this plan and another side by side  (Alt+P)</source>
+   <translation>Ver este plan y otro lado a lado  (Alt+P)</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Print or save trip sheet…</source>
-   <translation>Imprimir o guardar hoja de salida…</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Chosen: {plan_name}</source>
+   <translation>Elegido: {plan_name}</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>One page to take along, as a PDF</source>
-   <translation>Una página para llevar, en PDF</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source> (any time to {clock})</source>
+   <translation> (a cualquier hora hasta las {clock})</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Calendar…</source>
-   <translation>Calendario…</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Set {begin}, haul {day_clock} {zone}; soak {soak}</source>
+   <translation>Calar {begin}, recoger {day_clock} {zone}; en el agua {soak}</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Check, set and haul with alarms, for any calendar</source>
-   <translation>Comprobar, calar y recoger con avisos, para cualquier calendario</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>When</source>
+   <translation>Cuándo</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Waypoints…</source>
-   <translation>Puntos GPX…</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>What</source>
+   <translation>Qué</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>The spots with their traps, for a plotter (GPX)</source>
-   <translation>Los puestos con sus nasas, para un plóter (GPX)</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Water</source>
+   <translation>Agua</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Water table…</source>
-   <translation>Tabla del agua…</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>The soak</source>
+   <translation>El tiempo en el agua</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>The water at each spot every ten minutes (CSV)</source>
-   <translation>El agua en cada puesto cada diez minutos (CSV)</translation>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Pick a plan to see its water, its light and its reasons.</source>
+   <translation>Elija un plan para ver su agua, su luz y sus razones.</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Another plan</source>
-   <translation>Otro plan</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>its set</source>
+   <translation>su calada</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Choose dates: pick another plan to load up for</source>
-   <translation>Elegir fechas: escoja otro plan para preparar la salida</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>its haul</source>
+   <translation>su recogida</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Choose dates</source>
-   <translation>Elegir fechas</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>set and haul together</source>
+   <translation>la calada y la recogida juntas</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Paper</source>
-   <translation>Papel</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>Moving {held}: ← → by a quarter hour, with Shift by a day; Enter keeps it, Escape takes it back.</source>
+   <translation>Moviendo {held}: ← → de cuarto en cuarto de hora, con Mayús de día en día; Intro lo fija, Escape lo deshace.</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Checklist</source>
-   <translation>Lista de comprobación</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>Move a plan: drag it or one of its ends on the strip, or press S (set), H (haul) or M (both) there and then ← →.</source>
+   <translation>Para mover un plan, arrástrelo a él o uno de sus extremos en la franja, o pulse allí S (calada), H (recogida) o M (ambas) y después ← →.</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Packing the list</source>
-   <translation>Preparando la lista</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>Your own: set {set_at}, haul {haul_at}</source>
+   <translation>El suyo: calar {set_at}, recoger {haul_at}</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>The plans are being worked out. What goes aboard for the chosen one will be here: traps and lines, bait, rules of the place, safety, and the trip sheet.</source>
-   <translation>Se están calculando los planes. Lo que va a bordo en el elegido aparecerá aquí: nasas y cabos, cebo, normas del lugar, seguridad, y la hoja de la salida.</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>{count} full keepers</source>
+   <translation>{count} llenos de talla</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Where the traps go, in the order of setting</source>
-   <translation>Dónde van las nasas, por orden de calada</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>light crabs {light}</source>
+   <translation>cangrejos vacíos: {light}</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Where the traps go</source>
-   <translation>Dónde van las nasas</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>No plan ranks above this one; the range of its keepers says how sure that is.</source>
+   <translation>Ningún plan está por encima de este; el margen de sus cangrejos de talla dice cuán seguro es.</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Done</source>
-   <translation>Listo</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>least cover {height}</source>
+   <translation>mínimo de agua encima {height}</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>{ticked} of {whole} ticked off for this trip</source>
-   <translation>{ticked} de {whole} puntos marcados para esta salida</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>No set and no haul: {reasons}</source>
+   <translation>Ni calada ni recogida: {reasons}</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Save the trip sheet</source>
-   <translation>Guardar la hoja de la salida</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source> Not free: {reason}</source>
+   <translation> No está libre: {reason}</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Writing the trip sheet</source>
-   <translation>Escribiendo la hoja de la salida</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>{fewer} fewer than plan 1</source>
+   <translation>{fewer} menos que el plan 1</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Writing</source>
-   <translation>Escribiendo</translation>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>as many as plan 1</source>
+   <translation>tantos como el plan 1</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Letter</source>
-   <translation>Carta</translation>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>{count:,}</source>
+   <translation>{count:,}</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Trip sheet written to {path}. Print it from there.</source>
-   <translation>Hoja de la salida escrita en {path}. Imprímala desde ahí.</translation>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Rank by expected full keepers; ↑ and ↓: places gained and lost by the last wish</source>
+   <translation>Orden por llenos de talla esperados; ↑ y ↓: posiciones ganadas y perdidas con el último deseo</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Save the calendar file</source>
-   <translation>Guardar el archivo de calendario</translation>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>When the first trap goes in</source>
+   <translation>Cuándo entra al agua la primera nasa</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Calendar (*.ics)</source>
-   <translation>Calendario (*.ics)</translation>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>When hauling begins</source>
+   <translation>Cuándo empieza la recogida</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Save the waypoints</source>
-   <translation>Guardar los puntos</translation>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Expected, with the range that holds 8 times in 10</source>
+   <translation>Lo esperado, con el margen que se cumple 8 de cada 10 veces</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Waypoints (*.gpx)</source>
-   <translation>Puntos (*.gpx)</translation>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Share of crabs that will be light</source>
+   <translation>Proporción de cangrejos que estarán vacíos</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Save the water</source>
-   <translation>Guardar el agua</translation>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Cover</source>
+   <translation>Encima</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Least water over the top of any trap</source>
+   <translation>El mínimo de agua sobre lo alto de cualquier nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Water at the haul</source>
+   <translation>Agua al recoger</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Time of the haul</source>
+   <translation>Hora de recoger</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>most keepers</source>
+   <translation>más de talla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>short soak</source>
+   <translation>poco en el agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>long drive</source>
+   <translation>viaje largo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>both of these</source>
+   <translation>las dos cosas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>{count:.1f} million</source>
+   <translation>{count:.1f} millones</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>&lt; 1 in 50</source>
+   <translation>&lt; 1 de 50</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Ranked plans, the next 12 weeks</source>
+   <translation>Planes ordenados, las próximas 12 semanas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Ranked plans</source>
+   <translation>Planes ordenados</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>What plans are ranked for</source>
+   <translation>Para qué se ordenan los planes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Short soak: ranked as if each day of soak took a fifth of the keepers.
+Long drive: ranked by keepers a drive, two where the haul is on another day.</source>
+   <translation>Poco en el agua: ordenados como si cada día en el agua quitara una quinta parte de los de talla.
+Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge otro día.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Left out, in pairs of quarter hours: {left}.</source>
+   <translation>Descartados, en pares de cuartos de hora: {left}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Nothing keeps every limit. {words} Limits are set in the place file.</source>
+   <translation>Nada cumple todos los límites. {words} Los límites se fijan en el archivo de lugar.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>any water</source>
+   <translation>cualquier agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>rising water</source>
+   <translation>agua subiendo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>falling water</source>
+   <translation>agua bajando</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>turning water</source>
+   <translation>cambio de marea</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>any time</source>
+   <translation>cuando sea</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>early</source>
+   <translation>temprano</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>late</source>
+   <translation>tarde</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>{mean:.0f} ({low:.0f}-{high:.0f})</source>
+   <translation>{mean:.0f} ({low:.0f}-{high:.0f})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Haul on</source>
+   <translation>Recoger con</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Decides between plans that promise the same catch</source>
+   <translation>Decide entre planes que prometen la misma captura</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>for</source>
+   <translation>para</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>No plans are worked out yet.</source>
+   <translation>Todavía no hay planes calculados.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
+   <source>own</source>
+   <translation>suyo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>{turn} {height} at {clock}</source>
+   <translation>{turn} {height} a las {clock}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>No turn of the tide in the soak</source>
+   <translation>Ninguna pleamar ni bajamar entre la calada y la recogida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>Water through the soak</source>
+   <translation>El agua de la calada a la recogida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>water, {length}</source>
+   <translation>agua, {length}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>least cover</source>
+   <translation>mínimo encima</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>set</source>
+   <translation>calada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>sunlight begins</source>
+   <translation>empieza la luz del sol</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>sunlight ends</source>
+   <translation>acaba la luz del sol</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>During the soak: </source>
+   <translation>De la calada a la recogida: </translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>- - ramp limit</source>
+   <translation>- - límite rampa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>high water</source>
+   <translation>pleamar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
+   <source>low water</source>
+   <translation>bajamar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>2 weeks</source>
+   <translation>2 semanas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>6 weeks</source>
+   <translation>6 semanas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Season</source>
+   <translation>Temporada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Year</source>
+   <translation>Año</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>No place is open yet</source>
+   <translation>Aún no hay ningún lugar abierto</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>The chosen day in words</source>
+   <translation>El día elegido en palabras</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Moving a plan</source>
+   <translation>Mover un plan</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Undo move</source>
+   <translation>Deshacer</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Have the plan before back  (Ctrl+Z)</source>
+   <translation>Recuperar el plan anterior  (Ctrl+Z)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Today</source>
+   <translation>Hoy</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Choose today  (Home)</source>
+   <translation>Elegir hoy  (Inicio)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Fullness from published biology alone</source>
+   <translation>Llenado solo según biología publicada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Fullness learned from {trips} logged trips</source>
+   <translation>Llenado aprendido de {trips} salidas anotadas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>The soonest of the dates as good as any in 12 weeks. </source>
+   <translation>La más próxima de las mejores fechas en 12 semanas. </translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>{ahead}{basis}; ranges hold 8 times in 10.</source>
+   <translation>{ahead}{basis}; los intervalos aciertan 8 de cada 10 veces.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>The chosen plan, and past trips like the day</source>
+   <translation>El plan elegido y las salidas pasadas parecidas al día</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Days and plans</source>
+   <translation>Días y planes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Show</source>
+   <translation>Ver</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Show {label} from just before today</source>
+   <translation>Ver {label} desde poco antes de hoy</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>The days are not worked out yet.</source>
+   <translation>Los días aún no están calculados.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>No set and haul in the next 12 weeks keeps every limit</source>
+   <translation>Ninguna calada y recogida de las próximas 12 semanas cumple todos los límites</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Set {set_at}, haul {haul_at}, {count} full keepers</source>
+   <translation>Cale el {set_at}, recoja el {haul_at}, {count} llenos de talla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
+   <source> of 100</source>
+   <translation> de 100</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
+   <source>Worth caring about, light crabs of 100</source>
+   <translation>Diferencia que importa, en vacíos de cada 100</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
+   <source>A difference &amp;worth caring about, in light crabs</source>
+   <translation>Una diferencia &amp;que importe, en cangrejos vacíos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
+   <source>What moves the share of light crabs</source>
+   <translation>Qué influye en la proporción de vacíos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
+   <source>In words</source>
+   <translation>En palabras</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
+   <source>swing in light crabs of 100</source>
+   <translation>vaivén, en vacíos de cada 100</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
+   <source>worth caring about</source>
+   <translation>diferencia que importa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
+   <source>From the best day to the worst</source>
+   <translation>Del mejor día al peor</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
+   <source>What matters</source>
+   <translation>Qué influye</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
+   <source>Dot: best estimate. Bar: its 80% interval. Dashed: worth caring about.</source>
+   <translation>Punto: mejor estimación. Barra: su intervalo del 80 %. Trazos: diferencia que importa.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Season and water</source>
+   <translation>Temporada y agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Moon</source>
+   <translation>Luna</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Recent trips</source>
+   <translation>Salidas recientes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>This place</source>
+   <translation>Este lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Swing</source>
+   <translation>Vaivén</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>80% interval</source>
+   <translation>Interv. 80 %</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Worth caring about</source>
+   <translation>Que importe</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Trips</source>
+   <translation>Salidas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Crabs</source>
+   <translation>Cangr.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Trip</source>
+   <translation>Salida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Forecast</source>
+   <translation>Pronóstico</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Came</source>
+   <translation>Real</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Forecast by</source>
+   <translation>Pronóstico de</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Brier score</source>
+   <translation>Índice de Brier</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>Log score</source>
+   <translation>Índice log</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>in every month that you fish</source>
+   <translation>en todos los meses en que usted pesca</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>spread over the whole moon</source>
+   <translation>repartidas por toda la luna</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>some of them within two weeks after a light one</source>
+   <translation>algunas de ellas en las dos semanas siguientes a una con muchos vacíos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>here and at another place of yours</source>
+   <translation>aquí y en otro lugar suyo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>light crabs vary by about {points} of 100 between its best and worst days</source>
+   <translation>los cangrejos vacíos varían unos {points} de cada 100 entre sus mejores y peores días</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{trips} and {crabs}</source>
+   <translation>{trips} y {crabs}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{name}: {verdict}. That it makes {care_points} of 100 or more: {chance}, from {basis}.</source>
+   <translation>{name}: {verdict}. Que suponga {care_points} de cada 100 o más: {chance}, según {basis}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>About {trips}, {how}, would settle it.</source>
+   <translation>Para resolverlo: alrededor de {trips}, {how}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{trips} forecast from earlier trips only</source>
+   <translation>{trips} con pronóstico hecho solo con salidas anteriores</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{basis}: the model {parts}.{advice}</source>
+   <translation>{basis}: el modelo {parts}.{advice}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{mean:.0f} ({low:.0f} to {high:.0f})</source>
+   <translation>{mean:.0f} ({low:.0f} a {high:.0f})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{name}: no judged trip yet, so this is what is known in general: {size}. Judge crabs for fullness when you haul, and your own log will speak.</source>
+   <translation>{name}: aún no hay salidas examinadas, así que esto es lo que se sabe en general: {size}. Examine el llenado de los cangrejos al recoger, y hablará su propio registro.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>it matters: {size}</source>
+   <translation>influye: {size}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source> So few trips add little to what is known in general.</source>
+   <translation> Tan pocas salidas añaden poco a lo que se sabe en general.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>What would settle it: more trips with crabs judged, {how}.</source>
+   <translation>Para resolverlo: más salidas con cangrejos examinados, {how}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>More than {most_trips_said} more trips, {how}, would be needed to settle it.</source>
+   <translation>Harían falta más de {most_trips_said} salidas más, {how}, para resolverlo.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>almost sure</source>
+   <translation>casi seguro</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>hardly possible</source>
+   <translation>apenas posible</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>No past trip could be forecast from earlier ones yet. From the second judged trip on, how forecasts did stands here.</source>
+   <translation>Aún no se ha podido pronosticar ninguna salida pasada a partir de otras anteriores. Desde la segunda salida con cangrejos examinados, aquí estará cuánto acertaron los pronósticos.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{basis}: too few to say which forecast is better.</source>
+   <translation>{basis}: demasiado pocas para decir qué pronóstico es mejor.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source> Do not lean on it more than on those.</source>
+   <translation> No se fíe de él más que de esos.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{value:.3f}</source>
+   <translation>{value:.3f}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{mean:.0f} of 100</source>
+   <translation>{mean:.0f} de 100</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{low:.0f} to {high:.0f}</source>
+   <translation>{low:.0f} a {high:.0f}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>most likely not worth caring about: {size}</source>
+   <translation>lo más probable es que no importe: {size}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>your log cannot tell yet. Best estimate: {size}</source>
+   <translation>su registro aún no permite saberlo. Mejor estimación: {size}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>judged crab</source>
+   <translation>cangrejo examinado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>judged crabs</source>
+   <translation>cangrejos examinados</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>more trip</source>
+   <translation>salida más</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>more trips</source>
+   <translation>salidas más</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>past trip</source>
+   <translation>salida pasada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>past trips</source>
+   <translation>salidas pasadas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{mean:.0%} ({low:.0%} to {high:.0%})</source>
+   <translation>{mean:.0%} ({low:.0%} a {high:.0%})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{forecast:.0%}</source>
+   <translation>{forecast:.0%}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>{light:.0%}</source>
+   <translation>{light:.0%}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>did better than</source>
+   <translation>acertó más que</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>did no better than</source>
+   <translation>no acertó más que</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>did worse than</source>
+   <translation>acertó menos que</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>this model</source>
+   <translation>este modelo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>the season alone</source>
+   <translation>solo la temporada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>the running average</source>
+   <translation>la media acumulada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
+   <source>Forecast against outcome</source>
+   <translation>Pronóstico frente a resultado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
+   <source>light crabs of 100, as forecast</source>
+   <translation>cangrejos vacíos de cada 100, según el pronóstico</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
+   <source>as they came</source>
+   <translation>según resultó</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
+   <source>{n_trips} past trips{words}; the tables list them</source>
+   <translation>{n_trips} salidas pasadas{words}; las tablas las enumeran</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
+   <source>Scores of the forecasts</source>
+   <translation>Puntuación de los pronósticos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
+   <source>Trips of like forecasts together</source>
+   <translation>Salidas de pronóstico parecido, juntas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
+   <source>Both scores are means over judged crabs; smaller is better. Each past trip was forecast from earlier trips only.</source>
+   <translation>Las dos puntuaciones son medias sobre los cangrejos examinados; menos es mejor. Cada salida pasada se pronosticó solo a partir de salidas anteriores.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
+   <source>Past forecasts</source>
+   <translation>Pronósticos pasados</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
+   <source>On the dashed line forecast and outcome are equal. Discs: trips, larger with more crabs judged, and the forecast's 80% interval. Squares: trips of like forecasts together, and the 80% interval of what came; forecasts can be relied on where those reach the dashed line.</source>
+   <translation>En la línea de trazos, pronóstico y resultado son iguales. Discos: salidas, mayores cuantos más cangrejos examinados, y el intervalo del 80 % del pronóstico. Cuadrados: salidas de pronóstico parecido, juntas, y el intervalo del 80 % de lo que resultó; se puede confiar en los pronósticos allí donde esos intervalos alcanzan la línea de trazos.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
+   <source>, in {groups} groups</source>
+   <translation>, en {groups} grupos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/row_chart.py" />
+   <source>{name}: {mean:.2g}, 80% interval {low:.2g} to {high:.2g}</source>
+   <translation>{name}: {mean:.2g}, intervalo del 80 % de {low:.2g} a {high:.2g}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/row_chart.py" />
+   <source>{name}: nothing known</source>
+   <translation>{name}: no se sabe nada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/row_chart.py" />
+   <source>{n_beyond} more, to {beyond:g} →</source>
+   <translation>{n_beyond} más, hasta {beyond:g} →</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>What differs somewhere in the log. Entrances and colour are read from the trap's design, such as "red wire, 4 doors", or from a column of that name in an imported table</source>
+   <translation>Lo que difiere en alguna parte del registro. Las entradas y el color se leen en el modelo de la nasa, escrito en inglés, como "red wire, 4 doors", o en una columna de ese nombre en una tabla importada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>No two kinds of anything are logged yet: give your traps a design, a bait or a spot.</source>
+   <translation>Todavía no hay nada de dos clases en el registro: dé a sus nasas un modelo, un cebo o un puesto.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
    <source>Table (*.csv)</source>
    <translation>Tabla (*.csv)</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Move traps…</source>
-   <translation>Mover nasas…</translation>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Picture (*.png)</source>
+   <translation>Imagen (*.png)</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Put traps at other spots</source>
-   <translation>Poner nasas en otros puestos</translation>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>traps by {by}.csv</source>
+   <translation>nasas por {by}.csv</translation>
   </message>
   <message>
-   <location filename="planner/ui/load_up.py" />
-   <source>Written to {path}.</source>
-   <translation>Escrito en {path}.</translation>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source> times</source>
+   <translation> veces</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
-   <source>Tables and logs (*.csv *.txt *.tsv *.xlsx *.logbook);;All files (*)</source>
-   <translation>Tablas y registros (*.csv *.txt *.tsv *.xlsx *.logbook);;Todos los archivos (*)</translation>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>This place only</source>
+   <translation>Solo este lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
-   <source>Haul table (*.csv);;Workbook (*.xlsx);;Whole log to keep or carry (*.logbook)</source>
-   <translation>Tabla de recogidas (*.csv);;Libro de cálculo (*.xlsx);;Registro entero para guardar o llevar (*.logbook)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/log_files.py" />
-   <source>Import…</source>
-   <translation>Importar…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/log_files.py" />
-   <source>A table (CSV or XLSX) of any make</source>
-   <translation>Una tabla (CSV o XLSX) de cualquier forma</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/log_files.py" />
-   <source>Paste</source>
-   <translation>Pegar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/log_files.py" />
-   <source>Take in the text that the tally page gave</source>
-   <translation>Tomar el texto que dio la página de recuento</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/log_files.py" />
+   <location filename="planner/ui/evidence/trial_panel.py" />
    <source>Export…</source>
    <translation>Exportar…</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>The comparison as a table (CSV) or as a picture (PNG)</source>
+   <translation>La comparación como tabla (CSV) o como imagen (PNG)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Rates of each group</source>
+   <translation>Lo que da cada grupo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Next trip: which trap goes where</source>
+   <translation>Próxima salida: qué nasa va en qué sitio</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Comparing traps</source>
+   <translation>Comparando las nasas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Comparing…</source>
+   <translation>Comparando…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Export the comparison</source>
+   <translation>Exportar la comparación</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Writing the comparison</source>
+   <translation>Escribiendo la comparación</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Compare &amp;by</source>
+   <translation>Comparar &amp;por</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Co&amp;unt</source>
+   <translation>Con&amp;tar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>&amp;Worth knowing</source>
+   <translation>&amp;Importa desde</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>What would settle it</source>
+   <translation>Qué lo resolvería</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Traps compared</source>
+   <translation>Nasas comparadas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Picture of the comparison written to {out}.</source>
+   <translation>Imagen de la comparación escrita en {out}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>{out} cannot be written; choose another folder.</source>
+   <translation>No se puede escribir {out}; elija otra carpeta.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Comparison written to {out}.</source>
+   <translation>Comparación escrita en {out}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>trap design</source>
+   <translation>modelo de nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>number of entrances</source>
+   <translation>número de entradas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>colour</source>
+   <translation>color</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>bait</source>
+   <translation>cebo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>single traps</source>
+   <translation>nasas una a una</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>length of soak</source>
+   <translation>tiempo en el agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>all crabs</source>
+   <translation>todos los cangrejos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>shorts (fewest is best)</source>
+   <translation>pequeños (mejor cuantos menos)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>females (fewest is best)</source>
+   <translation>hembras (mejor cuantas menos)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>bycatch (fewest is best)</source>
+   <translation>otras especies (mejor cuantas menos)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>share of light crabs (fewest is best)</source>
+   <translation>proporción de vacíos (mejor cuanto menor)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>keepers a haul</source>
+   <translation>de talla por recogida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>crabs a haul</source>
+   <translation>cangrejos por recogida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>shorts a haul</source>
+   <translation>pequeños por recogida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>females a haul</source>
+   <translation>hembras por recogida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>other animals a haul</source>
+   <translation>otros animales por recogida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>light crabs of 100 judged</source>
+   <translation>vacíos de cada 100 examinados</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>Total</source>
+   <translation>Total</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>A haul</source>
+   <translation>Por recog.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>Best one</source>
+   <translation>El mejor</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>Dot: what a haul gives, brought to the same trips, spots and a soak{soak}; the fewer hauls, the more it leans on the other groups. Bar: its 80% interval. Faint rings: {rings}.</source>
+   <translation>Punto: lo que da una recogida, llevado a las mismas salidas, los mismos puestos y un mismo tiempo en el agua{soak}; cuantas menos recogidas, más se apoya en los otros grupos. Barra: su intervalo del 80 %. Anillos tenues: {rings}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>some of the hauls as counted, evenly chosen</source>
+   <translation>algunas de las recogidas tal como se contaron, elegidas por igual</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>single hauls as counted</source>
+   <translation>recogidas una a una, tal como se contaron</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source> of {common_soak_h:.0f} h</source>
+   <translation> de {common_soak_h:.0f} h</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>{rate:.1f}</source>
+   <translation>{rate:.1f}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>{low:.1f} to {high:.1f}</source>
+   <translation>{low:.1f} a {high:.1f}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>almost surely</source>
+   <translation>casi seguro</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>hardly</source>
+   <translation>improbable</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>not counted</source>
+   <translation>sin contar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>{p} in 10</source>
+   <translation>{p} de cada 10</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_rows.py" />
+   <source>1 in 20</source>
+   <translation>1 de 20</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trip_chart.py" />
+   <source>{n_trips} judged trips; the table lists them</source>
+   <translation>{n_trips} salidas con examinados; la tabla las enumera</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trip_points.py" />
+   <source>{name}, {moon_words}: {light} of {judged} light, {share}</source>
+   <translation>{name}, {moon_words}: {light} de {judged} vacíos, {share}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trip_points.py" />
+   <source>{mean} of {judged}</source>
+   <translation>{mean} de {judged}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Filled marks: full trips. Open: light ones. Half filled: mixed. Larger: more crabs judged. Lines: 80% interval of the trip's own count.</source>
+   <translation>Marcas llenas: salidas llenas. Abiertas: vacías. Medio llenas: mixtas. Más grandes: más cangrejos examinados. Líneas: intervalo del 80 % del recuento propio de la salida.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Band: 80% interval of what the model makes of the log, all else as on average.</source>
+   <translation>Banda: intervalo del 80 % de lo que el modelo saca del registro, con todo lo demás en su media.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Share (80% interval)</source>
+   <translation>Proporción (80 %)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Kind</source>
+   <translation>Tipo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>{judged} trips with judged crabs; {unjudged} without, which say nothing of fullness.</source>
+   <translation>{judged} salidas con cangrejos examinados; {unjudged} sin ellos, que nada dicen del llenado.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>{judged} trips with judged crabs.</source>
+   <translation>{judged} salidas con cangrejos examinados.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Trips over the moon</source>
+   <translation>Salidas según la luna</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Trips over the year</source>
+   <translation>Salidas a lo largo del año</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Placing the trips</source>
+   <translation>Situando las salidas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Over the moon</source>
+   <translation>Según la luna</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Over the year</source>
+   <translation>A lo largo del año</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Judged trips, {heading}</source>
+   <translation>Salidas con examinados, {heading}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
+   <source>What your own trips say will stand here: whether moon, season or recent trips move how full the crabs are, how forecasts did, and which traps catch more. Nothing is logged yet.</source>
+   <translation>Aquí estará lo que dicen sus propias salidas: si la luna, la temporada o las salidas recientes influyen en lo llenos que están los cangrejos, cuánto acertaron los pronósticos y qué nasas capturan más. Aún no hay nada anotado.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
+   <source>No trip logged here says yet how full its crabs were. Judge a few crabs of every haul and enter how many were light: then what moves that, and how forecasts did, stands here.</source>
+   <translation>Ninguna salida anotada aquí dice aún lo llenos que estaban sus cangrejos. Examine unos cuantos cangrejos de cada recogida y anote cuántos estaban vacíos: entonces aquí estará qué influye en ello y cuánto acertaron los pronósticos.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
+   <source>Kinds of evidence</source>
+   <translation>Tipos de indicios</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
+   <source>Moon and season</source>
+   <translation>Luna y temporada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
+   <source>How forecasts did</source>
+   <translation>Acierto del pronóstico</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
+   <source>Log hauls</source>
+   <translation>Anotar recogidas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
+   <source>Learning from the log</source>
+   <translation>Aprendiendo del registro</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
+   <source>Weigh evidence</source>
+   <translation>Sopesar indicios</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
+   <source>{name}: {n_outcomes} logged trips, {judged} crabs judged for fullness.</source>
+   <translation>{name}: {n_outcomes} salidas anotadas, {judged} cangrejos con el llenado examinado.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
+   <source>Learning from the log…</source>
+   <translation>Aprendiendo del registro…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_page.py" />
+   <source>Page of the guide</source>
+   <translation>Página de la guía</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>Guide - Fullshell</source>
+   <translation>Guía - Fullshell</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>Message</source>
+   <translation>Mensaje</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>Find in the guide</source>
+   <translation>Buscar en la guía</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>Back</source>
+   <translation>Atrás</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>The page before (Alt+Left)</source>
+   <translation>La página anterior (Alt+Izquierda)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>Forward</source>
+   <translation>Adelante</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>The page after it (Alt+Right)</source>
+   <translation>La página siguiente (Alt+Derecha)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>Contents</source>
+   <translation>Contenido</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>The first page</source>
+   <translation>La primera página</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>Find next</source>
+   <translation>Siguiente</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>Further down, or on (F3)</source>
+   <translation>Más abajo, o continuar (F3)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>Find previous</source>
+   <translation>Anterior</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>Further up (Shift+F3)</source>
+   <translation>Más arriba (Mayús+F3)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>Contents of the guide</source>
+   <translation>Contenido de la guía</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>{address} is outside the guide; Fullshell opens nothing there.</source>
+   <translation>{address} está fuera de la guía; Fullshell no abre nada allí.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/guide/help_window.py" />
+   <source>“{words}” is nowhere in the guide.</source>
+   <translation>«{words}» no aparece en la guía.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>Backups of the log</source>
+   <translation>Copias de seguridad del registro</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>Backups of the log, newest first</source>
+   <translation>Copias de seguridad del registro, la más reciente primero</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>Go back to this one</source>
+   <translation>Volver a esta copia</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>Another file…</source>
+   <translation>Otro archivo…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>A backup that you keep elsewhere</source>
+   <translation>Una copia de seguridad que guarda en otra parte</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>A backup is made on each day of use, and before anything that changes the whole log. Going back first makes a backup of the log as it is now, so that you can return. They are in {backup_folder}: copy that folder elsewhere now and then.</source>
+   <translation>Se hace una copia de seguridad cada día de uso y antes de todo lo que cambie el registro entero. Al volver atrás se copia primero el registro tal como está ahora, para que pueda regresar a él. Están en {backup_folder}: de vez en cuando, copie esa carpeta en otra parte.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>Go back to a backup</source>
+   <translation>Volver a una copia de seguridad</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>Logs (*.logbook)</source>
+   <translation>Registros (*.logbook)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>Made (UTC)</source>
+   <translation>Hecha (UTC)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>Why</source>
+   <translation>Motivo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>Size</source>
+   <translation>Tamaño</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>This log is shown from a file that Fullshell does not change.</source>
+   <translation>Este registro se muestra desde un archivo que Fullshell no modifica.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>The log is again what the backup holds. What it was until now is the newest backup, should you want it back.</source>
+   <translation>El registro vuelve a ser lo que contiene la copia de seguridad. Lo que era hasta ahora es la copia más reciente, por si quiere recuperarlo.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>{size:.1f} MB</source>
+   <translation>{size:.1f} MB</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>day of use</source>
+   <translation>día de uso</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>Bin of the log</source>
+   <translation>Papelera del registro</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>Deleted trips and hauls, newest first</source>
+   <translation>Salidas y recogidas borradas, lo más reciente primero</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>Put back</source>
+   <translation>Devolver</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>Back into the log, with all it held</source>
+   <translation>De vuelta al registro, con todo lo que contenía</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>Empty the bin…</source>
+   <translation>Vaciar papelera…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>Empty the bin</source>
+   <translation>Vaciar la papelera</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>Let go of {entries} for good?</source>
+   <translation>¿Borrar {entries} para siempre?</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>Deleted</source>
+   <translation>Borrado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>Deleted trips and traps wait here, with all they held, until you empty the bin.</source>
+   <translation>Las salidas y nasas borradas esperan aquí, con todo lo que contenían, hasta que vacíe la papelera.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>The bin is empty. Deleted trips and traps would wait here until you empty it.</source>
+   <translation>La papelera está vacía. Las salidas y nasas borradas esperarían aquí hasta que la vacíe.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>deleted entry</source>
+   <translation>entrada borrada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>deleted entries</source>
+   <translation>entradas borradas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>Sex</source>
+   <translation>Sexo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>Width (mm)</source>
+   <translation>Ancho (mm)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>Measured</source>
+   <translation>Medido</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>Weight (g)</source>
+   <translation>Peso (g)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>Shell</source>
+   <translation>Cáscara</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>Peeler sign</source>
+   <translation>Señal de muda</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>Abdomen</source>
+   <translation>Abdomen</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>Fullness</source>
+   <translation>Llenado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>Picked meat (g)</source>
+   <translation>Carne pelada (g)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>Notes</source>
+   <translation>Notas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>is not one of the words</source>
+   <translation>no es una de las palabras</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>write {words}</source>
+   <translation>escriba {words}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crab_cells.py" />
+   <source>write digits, such as 142</source>
+   <translation>escriba cifras, como 142</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crabs_dialog.py" />
+   <source>Single crabs, one row each</source>
+   <translation>Cangrejos uno a uno, una fila para cada uno</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crabs_dialog.py" />
+   <source>Why a cell was not saved</source>
+   <translation>Por qué no se guardó una celda</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crabs_dialog.py" />
+   <source>Whatever you looked at; the rest stays empty. Words may be cut short: pap for papershell. An empty row at the end takes the next crab; Ctrl+Delete takes one out. Where the trap has no judged count, the crabs graded here are it.</source>
+   <translation>Lo que haya mirado; el resto queda vacío. Las palabras se pueden abreviar: pap por papershell. La fila vacía del final espera al siguiente cangrejo; Ctrl+Supr quita uno. Si la nasa no tiene recuento de examinados, valen como tal los cangrejos clasificados aquí.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crabs_dialog.py" />
+   <source>{heading} of crab {row}: {text_}</source>
+   <translation>{heading} del cangrejo {row}: {text_}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crabs_dialog.py" />
+   <source>Single crabs of trap {trap}</source>
+   <translation>Cangrejos uno a uno de la nasa {trap}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crabs_dialog.py" />
+   <source>Single crabs</source>
+   <translation>Cangrejos uno a uno</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crabs_dialog.py" />
+   <source>removal of a crab</source>
+   <translation>retirada de un cangrejo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crabs_dialog.py" />
+   <source>{split} of crab {row}</source>
+   <translation>{split} del cangrejo {row}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/crabs_dialog.py" />
+   <source>Not saved. {value} {what}: {remedy}.</source>
+   <translation>No se guardó. {value} {what}: {remedy}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Not saved. {problem}.</source>
+   <translation>No se guardó. {problem}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>The trap's label</source>
+   <translation>La etiqueta de la nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Spot</source>
+   <translation>Puesto</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Where it stood</source>
+   <translation>Dónde estaba</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>When it went in; + and − move it by five minutes</source>
+   <translation>Cuándo se caló; + y − la mueven cinco minutos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>When it came up; + and − move it by five minutes</source>
+   <translation>Cuándo se recogió; + y − la mueven cinco minutos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Legal crabs</source>
+   <translation>Cangrejos de talla legal</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Undersize crabs, freed</source>
+   <translation>Cangrejos por debajo de la talla, liberados</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Every female</source>
+   <translation>Todas las hembras</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Sponge</source>
+   <translation>Huevos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Those of the females with eggs</source>
+   <translation>De las hembras, las que llevan huevos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Legal crabs looked at for fullness</source>
+   <translation>Cangrejos de talla legal a los que se miró el llenado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Those of the judged that were light</source>
+   <translation>De los examinados, los que estaban vacíos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Design</source>
+   <translation>Modelo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>The kind of trap</source>
+   <translation>El tipo de nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Bait</source>
+   <translation>Cebo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>What it was baited with</source>
+   <translation>Con qué se cebó</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Depth</source>
+   <translation>Prof.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Depth of water where it stood</source>
+   <translation>Profundidad del agua donde estaba</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Other kinds</source>
+   <translation>Otras especies</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Other species, as you would write them</source>
+   <translation>Otras especies, como usted las escribiría</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Anything else</source>
+   <translation>Cualquier otra cosa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>{local.day} {local:%b} {clock}</source>
+   <translation>{local.day} {local:%b} {clock}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>Trap {trap}, </source>
+   <translation>Nasa {trap}, </translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>is no date</source>
+   <translation>no es una fecha</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>write it as day, month and clock, such as 22 Nov 7:40</source>
+   <translation>escríbala como día, mes y hora, por ejemplo 22 nov 7:40</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_model.py" />
+   <source>{what} of {words}</source>
+   <translation>{what} de {words}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_model.py" />
+   <source>{heading} of trap {trap}: {text_}</source>
+   <translation>{heading} de la nasa {trap}: {text_}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_model.py" />
+   <source>{n_cells} cells</source>
+   <translation>{n_cells} celdas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_model.py" />
+   <source>trap {pop}</source>
+   <translation>la nasa {pop}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_model.py" />
+   <source>{n_traps} traps</source>
+   <translation>{n_traps} nasas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_rows.py" />
+   <source>No time above to start from: type one, such as 7:40.</source>
+   <translation>Arriba no hay ninguna hora de la que partir: escriba una, como 7:40.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_rows.py" />
+   <source>Not saved. Trap {trap} would come up before it went in.</source>
+   <translation>No se guardó. La nasa {trap} se recogería antes de calarse.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_table.py" />
+   <source>Tab: next cell. Enter: next trap. Digits: type. + and −: five minutes. Delete: not recorded. Ctrl+D: as the trap above. Ctrl+Enter: add a trap. Ctrl+K: single crabs. Ctrl+Tab: leave the table.</source>
+   <translation>Tab: celda siguiente. Intro: nasa siguiente. Cifras: escribir. + y −: cinco minutos. Supr: no anotado. Ctrl+D: como la nasa de arriba. Ctrl+Intro: añadir una nasa. Ctrl+K: cangrejos uno a uno. Ctrl+Tab: salir de la tabla.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_table.py" />
+   <source>Hauls of the trip, one row a trap</source>
+   <translation>Recogidas de la salida, una fila por nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>The plan forecast {keepers} full keepers; light crabs {light}.</source>
+   <translation>El plan pronosticó {keepers} llenos de talla; cangrejos vacíos: {light}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>{traps}, nothing counted yet</source>
+   <translation>{traps}, aún nada contado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>Not recorded yet: {parts}.</source>
+   <translation>Aún sin anotar: {parts}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>every trap</source>
+   <translation>todas las nasas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>{hauls:,} hauls</source>
+   <translation>{hauls:,} recogidas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>{keepers} keepers</source>
+   <translation>{keepers} de talla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>{shorts} shorts</source>
+   <translation>{shorts} pequeños</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source> ({sponge} sponge)</source>
+   <translation> ({sponge} con huevos)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>{females} females{sponge}</source>
+   <translation>{females} hembras{sponge}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>{judged} judged, {lights} light{share}</source>
+   <translation>{judged} examinados, {lights} vacíos{share}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>in the kitchen {kitchen_picked} picked, {light} light</source>
+   <translation>en la cocina {kitchen_picked} pelados, {light} vacíos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>{picked} crabs were picked in the kitchen, but {keepers} were kept. Is that right?</source>
+   <translation>En la cocina se pelaron {picked} cangrejos, pero se guardaron {keepers}. ¿Es correcto?</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>Trap {named}: {what}. Are the dates right?</source>
+   <translation>Nasa {named}: {what}. ¿Están bien las fechas?</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>{keepers:,} keepers</source>
+   <translation>{keepers:,} de talla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>{crabs:,} judged, light {light_words}</source>
+   <translation>{crabs:,} examinados, vacíos: {light_words}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>row {number}</source>
+   <translation>fila {number}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>{heading} of {named}</source>
+   <translation>{heading} ({named})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>Trap {trap} is there {count} times with the same haul time.</source>
+   <translation>La nasa {trap} está {count} veces con la misma hora de recogida.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>Crabs are counted for a haul that lies ahead. Are the dates right?</source>
+   <translation>Hay cangrejos contados de una recogida que aún no ha llegado. ¿Están bien las fechas?</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>The times are the plan's and still lie ahead: correct them as you set and haul.</source>
+   <translation>Las horas son las del plan y aún no han llegado: corríjalas al calar y al recoger.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>Trap {trap}: {count} {field} in one trap. Is that right?</source>
+   <translation>Nasa {trap}: {count} {field} en una sola nasa. ¿Es correcto?</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>a soak of {days:.0f} days</source>
+   <translation>{days:.0f} días en el agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>3/4 is 3 April</source>
+   <translation>3/4 es 3 de abril</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>3/4 is 4 March</source>
+   <translation>3/4 es 4 de marzo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Celsius</source>
+   <translation>Celsius</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Fahrenheit</source>
+   <translation>Fahrenheit</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>as they seem</source>
+   <translation>como parezcan</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Windows</source>
+   <translation>Windows</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>old Mac</source>
+   <translation>Mac antiguo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Import a table</source>
+   <translation>Importar una tabla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Columns of the table, and what they mean</source>
+   <translation>Columnas de la tabla, y qué significan</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Where a row names no place</source>
+   <translation>Donde una fila no nombra lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Such as 7:30, for rows that have only a date</source>
+   <translation>Como 7:30, para filas que solo tienen fecha</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Such as 17:00, for rows that have only a date</source>
+   <translation>Como 17:00, para filas que solo tienen fecha</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Every problem of the table</source>
+   <translation>Todos los problemas de la tabla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Take nothing</source>
+   <translation>No importar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>{name} is kept as it is: another column has its meaning now.</source>
+   <translation>{name} se guarda tal cual: otra columna tiene ahora su significado.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>⚠ {n_problems} of its lines cannot be taken. Nothing is in the log yet: mend the table and import it again, or take the others alone.</source>
+   <translation>⚠ {n_problems} de sus líneas no se pueden importar. Aún no hay nada en el registro: corrija la tabla e impórtela otra vez, o importe solo las demás.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>In the table</source>
+   <translation>En la tabla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>First values</source>
+   <translation>Primeros valores</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Means</source>
+   <translation>Significa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Place</source>
+   <translation>Lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Day and month</source>
+   <translation>Día y mes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Usual time of hauling</source>
+   <translation>Hora habitual de recoger</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Usual time of setting</source>
+   <translation>Hora habitual de calar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Depths are in</source>
+   <translation>Profundidad en</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Water is in</source>
+   <translation>Agua en</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>Letters are those of</source>
+   <translation>Las letras son de</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>What {name} means</source>
+   <translation>Qué significa {name}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>At which place was this? Fill it in above.</source>
+   <translation>¿En qué lugar fue? Escríbalo arriba.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>Dates such as 3/4 can mean two days, and these rows do not tell which: choose above.</source>
+   <translation>Las fechas como 3/4 pueden ser dos días distintos, y estas filas no dicen cuál: elija arriba.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>Some rows have a date without a time of day: give the usual one above.</source>
+   <translation>Algunas filas tienen fecha sin hora del día: indique arriba la habitual.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>{source}: {made_of}, {many} below the heading.</source>
+   <translation>{source}: {made_of}, {many} bajo el encabezado.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>Take in {hauls}</source>
+   <translation>Importar {hauls}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>{source}: {parts}. Undo in the Edit menu takes them out again.</source>
+   <translation>{source}: {parts}. Deshacer, en el menú Editar, lo quita otra vez.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>{source}: nothing added; every haul in it is in the log already.</source>
+   <translation>{source}: nada añadido; todas sus recogidas están ya en el registro.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>row</source>
+   <translation>fila</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>rows</source>
+   <translation>filas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>line</source>
+   <translation>línea</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>lines</source>
+   <translation>líneas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>new haul</source>
+   <translation>recogida nueva</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>new hauls</source>
+   <translation>recogidas nuevas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>{rows} filled that waited for the counts</source>
+   <translation>{rows} por completar con los recuentos que faltaban</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>{known} in the log already</source>
+   <translation>{known} ya en el registro</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>and {n_problems} more</source>
+   <translation>y {n_problems} más</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>{hauls} added</source>
+   <translation>{hauls} más en el registro</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>{rows} filled</source>
+   <translation>{rows} con los recuentos al día</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>good haul</source>
+   <translation>recogida válida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>good hauls</source>
+   <translation>recogidas válidas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/kitchen_ask.py" />
+   <source>Save</source>
+   <translation>Guardar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/kitchen_ask.py" />
+   <source>Not counted</source>
+   <translation>Sin recuento</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/kitchen_ask.py" />
+   <source>You can fill it in later, in Log hauls</source>
+   <translation>Puede rellenarlo más tarde, en Anotar recogidas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/kitchen_ask.py" />
+   <source>Crabs picked</source>
+   <translation>Cangrejos pelados</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/kitchen_ask.py" />
+   <source>Light ones of those</source>
+   <translation>De ellos, vacíos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/kitchen_ask.py" />
+   <source>picked</source>
+   <translation>pelados</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/kitchen_ask.py" />
+   <source>How were the crabs of trip {name} in the kitchen? The count teaches the forecast; leave it out when nobody counted.</source>
+   <translation>¿Cómo estaban en la cocina los cangrejos de la salida {name}? El recuento enseña al pronóstico; déjelo si nadie contó.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/kitchen_ask.py" />
+   <source>⚠ Not saved. Light {what}.</source>
+   <translation>⚠ No se guardó. Vacíos: {what}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/kitchen_ask.py" />
+   <source>⚠ Not saved. The count {what}; {remedy}.</source>
+   <translation>⚠ No se guardó. El recuento {what}; {remedy}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/kitchen_ask.py" />
+   <source>kitchen count of trip {name}</source>
+   <translation>recuento en la cocina de la salida {name}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/log_files.py" />
+   <source>Tables and logs (*.csv *.txt *.tsv *.xlsx *.logbook);;All files (*)</source>
+   <translation>Tablas y registros (*.csv *.txt *.tsv *.xlsx *.logbook);;Todos los archivos (*)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/log_files.py" />
+   <source>Haul table (*.csv);;Workbook (*.xlsx);;Whole log to keep or carry (*.logbook)</source>
+   <translation>Tabla de recogidas (*.csv);;Libro de cálculo (*.xlsx);;Registro entero para guardar o llevar (*.logbook)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/log_files.py" />
+   <source>Import…</source>
+   <translation>Importar…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/log_files.py" />
+   <source>A table (CSV or XLSX) of any make</source>
+   <translation>Una tabla (CSV o XLSX) de cualquier forma</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/log_files.py" />
+   <source>Paste</source>
+   <translation>Pegar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/log_files.py" />
+   <source>Take in the text that the tally page gave</source>
+   <translation>Tomar el texto que dio la página de recuento</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/log_files.py" />
    <source>CSV, XLSX, or all in one file</source>
    <translation>CSV, XLSX o todo en un archivo</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
+   <location filename="planner/ui/hauls/log_files.py" />
    <source>Reading the table</source>
    <translation>Leyendo la tabla</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
+   <location filename="planner/ui/hauls/log_files.py" />
    <source>Export the log</source>
    <translation>Exportar el registro</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
+   <location filename="planner/ui/hauls/log_files.py" />
    <source>Writing the log</source>
    <translation>Escribiendo el registro</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
+   <location filename="planner/ui/hauls/log_files.py" />
    <source>{name} is a whole log and would take the place of this one. To have that: Backups of the log in the File menu, Another file. To add its hauls to these, export it as CSV where it is, and import that.</source>
    <translation>{name} es un registro entero y ocuparía el lugar de este. Si es eso lo que quiere: en el menú Archivo, Copias de seguridad del registro, Otro archivo. Para añadir sus recogidas a estas, expórtelo como CSV allí donde está, e importe ese CSV.</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
+   <location filename="planner/ui/hauls/log_files.py" />
    <source>pasted text</source>
    <translation>texto pegado</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
+   <location filename="planner/ui/hauls/log_files.py" />
    <source>import of {source}</source>
    <translation>importación de {source}</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
+   <location filename="planner/ui/hauls/log_files.py" />
    <source>The log is what {name} holds.</source>
    <translation>El registro es ahora lo que contiene {name}.</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
+   <location filename="planner/ui/hauls/log_files.py" />
    <source>{n_hauls} hauls written to {path}.</source>
    <translation>{n_hauls} recogidas escritas en {path}.</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_files.py" />
+   <location filename="planner/ui/hauls/log_files.py" />
    <source>This log is read from a table: export it as CSV or XLSX.</source>
    <translation>Este registro se lee de una tabla: expórtelo como CSV o XLSX.</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>male</source>
    <translation>macho</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>immature female</source>
    <translation>inmadura</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>mature female</source>
    <translation>adulta</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>point to point</source>
    <translation>de punta a punta</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>inside the points</source>
    <translation>sin las puntas</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>buster</source>
    <translation>mudando</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>soft</source>
    <translation>blanda</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>papershell</source>
    <translation>papel</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>buckram</source>
    <translation>correosa</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>hard</source>
    <translation>dura</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>none</source>
    <comment>no peeler sign</comment>
    <translation>ninguna</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>white</source>
    <translation>blanco</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>pink</source>
    <translation>rosa</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>red</source>
    <translation>rojo</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>cream</source>
    <translation>crema</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>yellowed</source>
    <translation>amarillento</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>rusty</source>
    <translation>herrumbroso</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>dark</source>
    <comment>abdomen of a crab</comment>
    <translation>oscuro</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>filling</source>
    <translation>medio lleno</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>full</source>
    <translation>lleno</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>bought</source>
    <translation>comprada</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>built</source>
    <translation>hecha</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>repaired</source>
    <translation>arreglada</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>changed</source>
    <translation>modificada</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>lost</source>
    <translation>perdida</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>found</source>
    <translation>encontrada</translation>
   </message>
   <message>
-   <location filename="planner/ui/log_words.py" />
+   <location filename="planner/ui/hauls/log_words.py" />
    <source>retired</source>
    <translation>retirada</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back.py" />
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>Kind of trap</source>
    <translation>Modelo de nasa</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back.py" />
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>Look back</source>
    <translation>Mirar atrás</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back.py" />
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>Group by</source>
    <translation>Agrupar por</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back.py" />
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>all</source>
    <translation>todos</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back.py" />
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>Keepers a haul</source>
    <translation>De talla por recogida</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back.py" />
-   <source>keepers a haul</source>
-   <translation>de talla por recogida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/look_back.py" />
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>Light crabs of 100 judged</source>
    <translation>Vacíos de cada 100 examinados</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back.py" />
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>light, of 100 judged</source>
    <translation>vacíos, de 100 examinados</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back.py" />
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>What each group gave</source>
    <translation>Lo que dio cada grupo</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back.py" />
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>Looking back</source>
    <translation>Mirando atrás</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back.py" />
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>Month</source>
    <translation>Mes</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>A haul (80%)</source>
    <translation>Por recog. (80 %)</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>Light (80%)</source>
    <translation>Vacíos (80 %)</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>{mean:.1f} ({low:.1f}-{high:.1f})</source>
    <translation>{mean:.1f} ({low:.1f}-{high:.1f})</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>{mean:.0%} ({low:.0%}-{high:.0%})</source>
    <translation>{mean:.0%} ({low:.0%}-{high:.0%})</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>{said}. Brackets hold 8 times in 10, as trips differ.</source>
    <translation>{said}. Lo que va entre paréntesis se cumple 8 de cada 10 veces, según varían las salidas.</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>{mean:.1f}</source>
    <translation>{mean:.1f}</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>No haul is like that. Take a filter away.</source>
    <translation>Ninguna recogida es así. Quite un filtro.</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source> Unlike hauls stand side by side here: whether one really is better, Weigh evidence tells.</source>
    <translation> Aquí se ven juntas recogidas distintas entre sí: si una cosa es de verdad mejor lo dice Sopesar indicios.</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source> The table has the newest {most_rows}.</source>
    <translation> La tabla tiene los {most_rows} más recientes.</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>{keepers} keepers, {rate} a haul</source>
    <translation>{keepers} de talla, {rate} por recogida</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>none light</source>
    <translation>ninguno vacío</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>{one_in} light</source>
    <translation>vacíos: {one_in}</translation>
   </message>
   <message>
-   <location filename="planner/ui/look_back_text.py" />
+   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>{judged} judged, {light}</source>
    <translation>{judged} examinados, {light}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trap_rows.py" />
+   <source>{keepers} keepers, {each:.1f} a haul</source>
+   <translation>{keepers} de talla, {each:.1f} por recogida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trap_rows.py" />
+   <source>{judged} judged, light {light_words}</source>
+   <translation>{judged} examinados, vacíos: {light_words}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Traps by label</source>
+   <translation>Nasas por etiqueta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Label of a new trap</source>
+   <translation>Etiqueta de una nasa nueva</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>History of the trap</source>
+   <translation>Historial de la nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>What befell it</source>
+   <translation>Qué le pasó</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>On which day</source>
+   <translation>En qué día</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>what was done, what it cost</source>
+   <translation>qué se hizo, cuánto costó</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Notes to it</source>
+   <translation>Notas a lo ocurrido</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Add to history</source>
+   <translation>Añadir al historial</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Take out</source>
+   <translation>Quitar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Take the chosen line out</source>
+   <translation>Quitar la línea elegida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Hauls of the trap, newest first</source>
+   <translation>Recogidas de la nasa, primero las más recientes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Trap {label}</source>
+   <translation>Nasa {label}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>history of trap</source>
+   <translation>historial de la nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Day</source>
+   <translation>Día</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>History</source>
+   <translation>Historial</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>No trap yet</source>
+   <translation>Aún no hay nasas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Traps appear here with their first haul, or when you name one.</source>
+   <translation>Las nasas aparecen aquí con su primera recogida, o cuando usted les da nombre.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>description of trap</source>
+   <translation>descripción de la nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_details.py" />
+   <source>kitchen count</source>
+   <translation>recuento en la cocina</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_details.py" />
+   <source>Light ones of those picked in the kitchen</source>
+   <translation>Vacíos entre los abiertos en la cocina</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_details.py" />
+   <source>Crabs of the whole catch that were picked or cracked open</source>
+   <translation>Cangrejos de toda la captura que se pelaron o se abrieron</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_details.py" />
+   <source>How many of the picked were light</source>
+   <translation>Cuántos de los abiertos estaban vacíos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_details.py" />
+   <source>in your words</source>
+   <translation>con sus palabras</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_details.py" />
+   <source>is no number of people</source>
+   <translation>no es un número de personas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_details.py" />
+   <source>write digits such as 2, or leave it empty</source>
+   <translation>escriba cifras, como 2, o déjelo vacío</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_details.py" />
+   <source>Crew</source>
+   <translation>Gente</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_details.py" />
+   <source>Kitchen: picked</source>
+   <translation>Cocina: abiertos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_details.py" />
+   <source>Not saved. The entry {what}; {remedy}.</source>
+   <translation>No se guardó. Lo escrito {what}; {remedy}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_details.py" />
+   <source>write degrees, such as 75</source>
+   <translation>escriba grados, como 75</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>Add a trap</source>
+   <translation>Añadir nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>A row after this one (Ctrl+Return)</source>
+   <translation>Una fila después de esta (Ctrl+Intro)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>Remove trap</source>
+   <translation>Quitar nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>Into the bin, with its counts</source>
+   <translation>A la papelera, con sus recuentos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>Single crabs…</source>
+   <translation>Uno por uno…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>Crabs of this trap looked at one by one (Ctrl+K)</source>
+   <translation>Los cangrejos de esta nasa, mirados uno por uno (Ctrl+K)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>Try again</source>
+   <translation>Reintentar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>Save what is kept here</source>
+   <translation>Guardar lo que se conserva aquí</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>{trip}, {place} (times of {zone})</source>
+   <translation>{trip}, {place} (horas de {zone})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>Not in the log yet. {why} What you typed stays here and is tried again.</source>
+   <translation>Todavía no está en el registro. {why} Lo que escribió se queda aquí y se volverá a intentar.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>{what} of trip {name}</source>
+   <translation>{what} de la salida {name}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>new trap in trip {name}</source>
+   <translation>nasa nueva en la salida {name}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>The trip</source>
+   <translation>La salida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>removal of a trap from trip {name}</source>
+   <translation>nasa quitada de la salida {name}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>{what} of trap {trap}, {name}</source>
+   <translation>{what} de la nasa {trap}, {name}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>Not saved. {why}</source>
+   <translation>No se guardó. {why}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_list.py" />
+   <source>Kept</source>
+   <translation>De talla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_list.py" />
+   <source>Find: trip, month, year or place</source>
+   <translation>Buscar: salida, mes, año o lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_list.py" />
+   <source>Find trips by name or place</source>
+   <translation>Buscar salidas por nombre o lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_list.py" />
+   <source>Logged trips, newest first</source>
+   <translation>Salidas anotadas, primero las más recientes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_list.py" />
+   <source>No trip fits.</source>
+   <translation>Ninguna salida coincide.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Open the log for writing, if the other window is closed by now</source>
+   <translation>Abrir el registro para escribir, si la otra ventana ya está cerrada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>New trip today</source>
+   <translation>Salida nueva hoy</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>A trip hauled today, with the traps and spots of the last one</source>
+   <translation>Una salida recogida hoy, con las nasas y los puestos de la última</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Traps…</source>
+   <translation>Nasas…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Every trap, what befell it, what it gave</source>
+   <translation>Cada nasa, qué le ha pasado, qué ha dado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Bin…</source>
+   <translation>Papelera…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>What was deleted, until you empty it</source>
+   <translation>Lo borrado, hasta que lo vacíe</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Look back…</source>
+   <translation>Mirar atrás…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Catch and light crabs over time and by kind</source>
+   <translation>Captura y cangrejos vacíos en el tiempo y por tipos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Delete trip</source>
+   <translation>Borrar salida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Into the bin; Undo in the Edit menu brings it back at once</source>
+   <translation>A la papelera; Deshacer, en el menú Editar, la recupera enseguida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Import a haul table…</source>
+   <translation>Importar una tabla de recogidas…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Log hauls </source>
+   <translation>Anotar recogidas </translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>No trip is logged yet. Every trip will be a row here, with what each trap gave: forecasts, plans and trap comparisons learn from it. Begin with a new trip above, or bring in a haul table (CSV) that you already keep.</source>
+   <translation>Aún no hay ninguna salida anotada. Cada salida será aquí una fila, con lo que dio cada nasa: de ella aprenden los pronósticos, los planes y las comparaciones de nasas. Empiece arriba con una salida nueva, o importe una tabla de recogidas (CSV) que ya lleve.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>⚠ {reason}This log is open for reading only, so nothing can be entered here.</source>
+   <translation>⚠ {reason}Este registro está abierto solo para leer, así que aquí no se puede anotar nada.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Laying out the traps</source>
+   <translation>Repartiendo las nasas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Entries are not in the log yet</source>
+   <translation>Hay anotaciones que aún no están en el registro</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>The log could not be written, and these trips hold entries that are only here: {listed}. Quit and lose them?</source>
+   <translation>No se pudo escribir el registro, y estas salidas tienen anotaciones que solo están aquí: {listed}. ¿Salir y perderlas?</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>New trip from {plan_name} ({day})</source>
+   <translation>Salida nueva con {plan_name} ({day})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>Rows with the plan's times and spots and your traps</source>
+   <translation>Filas con las horas y los puestos del plan y sus nasas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
+   <source>start of trip {trip}</source>
+   <translation>inicio de la salida {trip}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/checklist_cards.py" />
+   <source>a rule you entered for this place</source>
+   <translation>una norma que usted anotó para este lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/checklist_cards.py" />
+   <source>worked out for this plan</source>
+   <translation>calculado para este plan</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/checklist_cards.py" />
+   <source>common practice</source>
+   <translation>práctica habitual</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/deck_button.py" />
+   <source>To tally on deck</source>
+   <translation>Para contar a bordo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/deck_button.py" />
+   <source>Take this trip's traps along, to count crabs on paper or on a phone</source>
+   <translation>Llévese las nasas de esta salida en papel o en un teléfono, para contar los cangrejos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/deck_button.py" />
+   <source>Tally sheet to print…</source>
+   <translation>Hoja de recuento (imprimir)…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/deck_button.py" />
+   <source>Tally page for a phone…</source>
+   <translation>Página de recuento (teléfono)…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/deck_button.py" />
+   <source>Save the tally sheet</source>
+   <translation>Guardar la hoja de recuento</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/deck_button.py" />
+   <source>PDF (*.pdf)</source>
+   <translation>PDF (*.pdf)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/deck_button.py" />
+   <source>Tally sheet written to {}. Print it from there.</source>
+   <translation>Hoja de recuento guardada en {}. Imprímala desde ahí.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/deck_button.py" />
+   <source>Save the tally page</source>
+   <translation>Guardar la página de recuento</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/deck_button.py" />
+   <source>Web page (*.html)</source>
+   <translation>Página web (*.html)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/deck_button.py" />
+   <source>Tally page written to {}. Send that file to the phone and open it there, at home: it needs no network afterwards. What it counts comes back through Import in Log hauls.</source>
+   <translation>Página de recuento guardada en {}. Envíe ese archivo al teléfono y ábralo allí, en casa: después no necesita red. Lo que cuente vuelve con Importar, en Anotar recogidas.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/deck_button.py" />
+   <source>Writing the tally</source>
+   <translation>Escribiendo el recuento</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_desk.py" />
+   <source>{trap} to {spot}</source>
+   <translation>{trap} a {spot}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_desk.py" />
+   <source>Working out what this layout is worth…</source>
+   <translation>Calculando cuánto vale este reparto…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_desk.py" />
+   <source>Trip {name} stands in the log with the traps as laid out. Correct what went otherwise; Undo in the Edit menu takes it out again.</source>
+   <translation>La salida {name} está en el registro con las nasas según el reparto. Corrija lo que haya salido de otro modo; Deshacer, en el menú Editar, la quita otra vez.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_desk.py" />
+   <source>layout as proposed</source>
+   <translation>reparto según la propuesta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_desk.py" />
+   <source>start of trip {name}</source>
+   <translation>inicio de la salida {name}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Drag a trap to another spot, or choose it and press Alt with the up or down arrow. Ctrl+Z takes a move back.</source>
+   <translation>Arrastre una nasa a otro puesto, o elíjala y pulse Alt con la flecha arriba o abajo. Ctrl+Z deshace un movimiento.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Which trap goes where on the next trip will stand here. Give the place its spots in the place book, and log traps with their design and spot.</source>
+   <translation>Aquí estará qué nasa va dónde en la próxima salida. Dé al lugar sus puestos en el libro de lugares, y anote las nasas con su modelo y su puesto.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Spot above</source>
+   <translation>Subir puesto</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Alt with the up arrow</source>
+   <translation>Alt con la flecha arriba</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Spot below</source>
+   <translation>Bajar puesto</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Alt with the down arrow</source>
+   <translation>Alt con la flecha abajo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Redo move</source>
+   <translation>Rehacer</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>As proposed</source>
+   <translation>Según propuesta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Put every trap back where it was proposed</source>
+   <translation>Devolver cada nasa a donde se propuso</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Start this trip in the log</source>
+   <translation>Iniciar esta salida en el registro</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Rows with the traps at these spots, to fill in as you haul</source>
+   <translation>Filas con las nasas en estos puestos, para rellenar mientras recoge</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Layout of the next trip</source>
+   <translation>Reparto de las nasas en la próxima salida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Spot and traps</source>
+   <translation>Puesto y nasas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>no trap</source>
+   <translation>ninguna nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source> (moved)</source>
+   <translation> (movida)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/text.py" />
+   <source>Set {set_at}, haul {haul_at} {zone}</source>
+   <translation>Cale el {set_at}, recoja el {haul_at} {zone}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/text.py" />
+   <source>Leave with bait at {clock}. Soak {soak}, {count} full keepers, light crabs {light}.</source>
+   <translation>Salga con cebo a las {clock}. Tiempo en el agua {soak}, {count} llenos de talla, cangrejos vacíos: {light}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/text.py" />
+   <source>at least {height} over the trap</source>
+   <translation>al menos {height} sobre la nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/text.py" />
+   <source>the trap stands dry at the lowest water</source>
+   <translation>la nasa queda en seco en el nivel más bajo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/text.py" />
+   <source>{cover}; {line} of line</source>
+   <translation>{cover}; {line} de cabo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/text.py" />
+   <source>No spots are entered for this place.</source>
+   <translation>No hay puestos anotados para este lugar.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>No plan is chosen. Choose dates first; what goes aboard for that trip will be here: traps and lines, bait, rules of the place, safety, and the trip sheet to print.</source>
+   <translation>No hay ningún plan elegido. Elija primero las fechas; lo que va a bordo en esa salida aparecerá aquí: nasas y cabos, cebo, normas del lugar, seguridad, y la hoja de la salida para imprimir.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Paper of the sheets</source>
+   <translation>Papel de las hojas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Print or save trip sheet…</source>
+   <translation>Imprimir o guardar hoja de salida…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>One page to take along, as a PDF</source>
+   <translation>Una página para llevar, en PDF</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Calendar…</source>
+   <translation>Calendario…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Check, set and haul with alarms, for any calendar</source>
+   <translation>Comprobar, calar y recoger con avisos, para cualquier calendario</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Waypoints…</source>
+   <translation>Puntos GPX…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>The spots with their traps, for a plotter (GPX)</source>
+   <translation>Los puestos con sus nasas, para un plóter (GPX)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Water table…</source>
+   <translation>Tabla del agua…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>The water at each spot every ten minutes (CSV)</source>
+   <translation>El agua en cada puesto cada diez minutos (CSV)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Another plan</source>
+   <translation>Otro plan</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Choose dates: pick another plan to load up for</source>
+   <translation>Elegir fechas: escoja otro plan para preparar la salida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Choose dates</source>
+   <translation>Elegir fechas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Paper</source>
+   <translation>Papel</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Checklist</source>
+   <translation>Lista de comprobación</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Packing the list</source>
+   <translation>Preparando la lista</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>The plans are being worked out. What goes aboard for the chosen one will be here: traps and lines, bait, rules of the place, safety, and the trip sheet.</source>
+   <translation>Se están calculando los planes. Lo que va a bordo en el elegido aparecerá aquí: nasas y cabos, cebo, normas del lugar, seguridad, y la hoja de la salida.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Where the traps go, in the order of setting</source>
+   <translation>Dónde van las nasas, por orden de calada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Where the traps go</source>
+   <translation>Dónde van las nasas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Done</source>
+   <translation>Listo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>{ticked} of {whole} ticked off for this trip</source>
+   <translation>{ticked} de {whole} puntos marcados para esta salida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Save the trip sheet</source>
+   <translation>Guardar la hoja de la salida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Writing the trip sheet</source>
+   <translation>Escribiendo la hoja de la salida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Writing</source>
+   <translation>Escribiendo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Letter</source>
+   <translation>Carta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Trip sheet written to {path}. Print it from there.</source>
+   <translation>Hoja de la salida escrita en {path}. Imprímala desde ahí.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Save the calendar file</source>
+   <translation>Guardar el archivo de calendario</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Calendar (*.ics)</source>
+   <translation>Calendario (*.ics)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Save the waypoints</source>
+   <translation>Guardar los puntos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Waypoints (*.gpx)</source>
+   <translation>Puntos (*.gpx)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Save the water</source>
+   <translation>Guardar el agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Move traps…</source>
+   <translation>Mover nasas…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Put traps at other spots</source>
+   <translation>Poner nasas en otros puestos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Written to {path}.</source>
+   <translation>Escrito en {path}.</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
@@ -9087,402 +9291,682 @@ En sus propias palabras
    <translation>A&amp;yuda</translation>
   </message>
   <message>
-   <location filename="planner/ui/new_place.py" />
+   <location filename="planner/ui/picture.py" />
+   <source>{out}: the picture could not be written; name a .png file in a folder that exists and can be written to</source>
+   <translation>{out}: no se pudo escribir la imagen; indique un archivo .png en una carpeta que exista y en la que se pueda escribir</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_fields.py" />
+   <source>What to edit</source>
+   <translation>Qué editar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_fields.py" />
+   <source>Spots and ramp</source>
+   <translation>Puestos y rampa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_fields.py" />
+   <source>Temperature</source>
+   <translation>Temperatura</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_fields.py" />
+   <source>Rules</source>
+   <translation>Normas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_fields.py" />
+   <source>Free days</source>
+   <translation>Días libres</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_files.py" />
+   <source>layout</source>
+   <translation>formato</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source>{month_days} days from {day} {first.year}, {key}.</source>
+   <translation>{month_days} días desde el {day} {first.year}, {key}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source>Month of water of the edited place</source>
+   <translation>Mes de agua del lugar editado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source>High and low waters of the edited place</source>
+   <translation>Pleamares y bajamares del lugar editado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source>Checking the water</source>
+   <translation>Comprobando el agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source> Dotted: as saved. Line: as edited.</source>
+   <translation> Puntos: lo guardado. Línea: lo editado.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source> Open marks: what you saw.</source>
+   <translation> Marcas huecas: lo que usted vio.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source>Local time</source>
+   <translation>Hora local</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source>Height</source>
+   <translation>Altura</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source>The water this makes</source>
+   <translation>El agua que resulta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source>No water yet: {things} to put right, marked with ⚠ beside the fields. Nothing is saved until then.</source>
+   <translation>Aún no hay agua: {things} por corregir, con la marca ⚠ junto a los campos. Hasta entonces no se guarda nada.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source>Working out range, kind and extremes…</source>
+   <translation>Calculando carrera, tipo y extremos…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source>thing</source>
+   <translation>cosa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
+   <source>things</source>
+   <translation>cosas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_preview.py" />
+   <source>First waters: {first}. Compare them with the agency's own table: hours apart means a wrong clock of the lags, heights of a third or of three times a wrong unit.</source>
+   <translation>Primeras mareas: {first}. Compárelas con la tabla oficial: horas de diferencia indican un reloj equivocado de los desfases; alturas de un tercio o del triple, una unidad equivocada.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_preview.py" />
+   <source>{kind} {when} {clock} ({height})</source>
+   <translation>{kind} {when} {clock} ({height})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_preview.py" />
+   <source>Tide: {tide_type} (form number {form_number:.2f}).</source>
+   <translation>Marea: {tide_type} (número de forma {form_number:.2f}).</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_preview.py" />
+   <source>Range {mean} on average, springs {springs}, neaps {neaps}.</source>
+   <translation>Carrera de {mean} de media, {springs} en mareas vivas, {neaps} en mareas muertas.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_preview.py" />
+   <source>Highest {highest}, lowest {lowest} in the 19 years from {first_year}.</source>
+   <translation>Máximo {highest}, mínimo {lowest} en los 19 años desde {first_year}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_preview.py" />
+   <source>The water never turns here.</source>
+   <translation>Aquí no hay pleamares ni bajamares.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_preview.py" />
+   <source>choose another day</source>
+   <translation>elija otro día</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_preview.py" />
+   <source>high</source>
+   <translation>pleamar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_preview.py" />
+   <source>low</source>
+   <translation>bajamar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_section.py" />
+   <source> (found {value})</source>
+   <translation> (se encontró {value})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Calendars (*.ics *.ical *.ifb);;All files (*)</source>
+   <translation>Calendarios (*.ics *.ical *.ifb);;Todos los archivos (*)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>more day</source>
+   <translation>día más</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>more days</source>
+   <translation>días más</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>05:30; empty: from midnight</source>
+   <translation>05:30; vacío: desde medianoche</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>20:30; empty: to midnight</source>
+   <translation>20:30; vacío: hasta medianoche</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Take days from a calendar file…</source>
+   <translation>Tomar días de un archivo de calendario…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Days on which the calendar has something on in your hours are not free</source>
+   <translation>Los días en que el calendario tiene algo en sus horas no son libres</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Days on which the calendar has an entry in your hours are free</source>
+   <translation>Los días en que el calendario tiene una entrada en sus horas son libres</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Take days that are not free from a calendar file</source>
+   <translation>Tomar días no libres de un archivo de calendario</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Take further free days from a calendar file</source>
+   <translation>Tomar más días libres de un archivo de calendario</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Days of the week</source>
+   <translation>Días de la semana</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>&amp;From (time of day)</source>
+   <translation>&amp;Desde (hora del día)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>&amp;To (time of day)</source>
+   <translation>&amp;Hasta (hora del día)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Take days from a calendar</source>
+   <translation>Tomar días de un calendario</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Reading the calendar</source>
+   <translation>Leyendo el calendario</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Further free days</source>
+   <translation>Más días libres</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Days not free</source>
+   <translation>Días no libres</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>such as 2026-05-25, 2026-07-03</source>
+   <translation>como 2026-05-25, 2026-07-03</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Free on {text_}</source>
+   <translation>Libre: {text_}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>When you can be on the water</source>
+   <translation>Cuándo puede estar en el agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Plans set and haul only then, and leave you the time to fetch the bait.</source>
+   <translation>Los planes calan y recogen solo entonces, y le dejan tiempo para ir por el cebo.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Not free after all</source>
+   <translation>No libres, por excepción</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Free besides</source>
+   <translation>Libres además</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>{name}: {more} marked as not free, in the year from today.</source>
+   <translation>{name}: {more} en la lista de no libres, en el año a partir de hoy.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>{name}: {more} marked as free, in the year from today.</source>
+   <translation>{name}: {more} en la lista de libres, en el año a partir de hoy.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/free_section.py" />
+   <source>Give the place a time zone first: a calendar's hours need it.</source>
+   <translation>Dé primero una zona horaria al lugar: las horas de un calendario la necesitan.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/new_place.py" />
    <source>A new place</source>
    <translation>Un lugar nuevo</translation>
   </message>
   <message>
-   <location filename="planner/ui/new_place.py" />
+   <location filename="planner/ui/places/new_place.py" />
    <source>38.2, north positive</source>
    <translation>38.2, norte positivo</translation>
   </message>
   <message>
-   <location filename="planner/ui/new_place.py" />
+   <location filename="planner/ui/places/new_place.py" />
    <source>-76.1, east positive</source>
    <translation>-76.1, este positivo</translation>
   </message>
   <message>
-   <location filename="planner/ui/new_place.py" />
+   <location filename="planner/ui/places/new_place.py" />
    <source>Make the place</source>
    <translation>Crear el lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/new_place.py" />
+   <location filename="planner/ui/places/new_place.py" />
    <source>Cancel</source>
    <translation>Cancelar</translation>
   </message>
   <message>
-   <location filename="planner/ui/new_place.py" />
+   <location filename="planner/ui/places/new_place.py" />
    <source>Writing the place file</source>
    <translation>Escribiendo el archivo de lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/new_place.py" />
+   <location filename="planner/ui/places/new_place.py" />
    <source>&amp;Name</source>
    <translation>&amp;Nombre</translation>
   </message>
   <message>
-   <location filename="planner/ui/new_place.py" />
+   <location filename="planner/ui/places/new_place.py" />
    <source>&amp;Latitude, degrees</source>
    <translation>&amp;Latitud, grados</translation>
   </message>
   <message>
-   <location filename="planner/ui/new_place.py" />
+   <location filename="planner/ui/places/new_place.py" />
    <source>L&amp;ongitude, degrees</source>
    <translation>L&amp;ongitud, grados</translation>
   </message>
   <message>
-   <location filename="planner/ui/new_place.py" />
+   <location filename="planner/ui/places/new_place.py" />
    <source>Time &amp;zone</source>
    <translation>&amp;Zona horaria</translation>
   </message>
   <message>
-   <location filename="planner/ui/new_place.py" />
+   <location filename="planner/ui/places/new_place.py" />
    <source>A place file is written into your places, with remarks on what to fill in: the water from an agency's constants or by offsets from another place, your spots, the ramp, the rules. Then you fill in its water here.</source>
    <translation>Se escribe un archivo de lugar entre sus lugares, con notas sobre lo que hay que rellenar: el agua, con las constantes de un servicio hidrográfico o con diferencias respecto a otro lugar; sus puestos, la rampa, las normas. Después se completa aquí su agua.</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>A table with the header time,height,kind</source>
    <translation>Una tabla con el encabezado time,height,kind</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Observed high and low waters</source>
    <translation>Pleamares y bajamares observadas</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Add a water</source>
    <translation>Añadir marea</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Remove</source>
    <translation>Quitar</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Put back the water removed last</source>
    <translation>Devolver la última marea quitada</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Load a CSV file…</source>
    <translation>Cargar archivo CSV…</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Differences from prediction</source>
    <translation>Diferencias con la predicción</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Times on the clock of {key}, such as 2026-07-04 06:12. Heights above {datum} in {unit}, as in the place file; leave them empty when you only saw the time.</source>
    <translation>Horas en el reloj de {key}, como 2026-07-04 06:12. Alturas sobre {datum} en {unit}, como en el archivo de lugar; déjelas vacías si solo vio la hora.</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>High or low water</source>
    <translation>Pleamar o bajamar</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Load observed waters</source>
    <translation>Cargar mareas observadas</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Tables (*.csv)</source>
    <translation>Tablas (*.csv)</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Reading the waters</source>
    <translation>Leyendo las mareas</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Comparing the waters</source>
    <translation>Comparando las mareas</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Seen</source>
    <translation>Vista</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Time off</source>
    <translation>Dif. de hora</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Height off</source>
    <translation>Dif. de altura</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>What they say</source>
    <translation>Lo que dicen</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Check against what you saw</source>
    <translation>Comparar con lo que usted vio</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_panel.py" />
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Height, {unit}</source>
    <translation>Altura, {unit}</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>{what}: on average {shown} {sides} than predicted</source>
    <translation>{what}: de media, {shown} {sides} que lo previsto</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>{text_}; one alone shows no scatter.</source>
    <translation>{text_}; una sola no muestra cuánto varían.</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>Row {number},{rest}</source>
    <translation>Fila {number},{rest}</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>{matched} of {rows} observed waters found their predicted one.</source>
    <translation>{matched} de {rows} mareas observadas encontraron su marea prevista.</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>{text_}; single ones scatter about that by {shown}.</source>
    <translation>{text_}; las mareas sueltas se apartan de eso unos {shown}.</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>{value_m:.0f} cm</source>
    <translation>{value_m:.0f} cm</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>{metres_to:.1f} ft</source>
    <translation>{metres_to:.1f} ft</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>Enter a few high or low waters that you saw or read off a gauge. How far the prediction is off, and how steadily, will be said here.</source>
    <translation>Escriba unas cuantas pleamares o bajamares que haya visto o leído en un mareógrafo. Aquí se dirá cuánto se aparta de ellas la predicción, y con qué constancia.</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>None of {rows} observed waters is within eight hours of a predicted one of its kind. Check dates and kinds.</source>
    <translation>Ninguna de las {rows} mareas observadas está a menos de ocho horas de una prevista de su clase. Compruebe las fechas y las clases.</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>Times</source>
    <translation>Horas</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>{few_turns} or more are needed before anything is said about what may be wrong: wind alone moves single waters by decimetres and half an hour.</source>
    <translation>Hacen falta {few_turns} o más antes de decir nada sobre lo que puede estar mal: el viento por sí solo mueve una marea suelta decímetros y media hora.</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>{value:d} min</source>
    <translation>{value:d} min</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>Heights</source>
    <translation>Alturas</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>higher</source>
    <translation>más altas</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>lower</source>
    <translation>más bajas</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>no match</source>
    <translation>sin pareja</translation>
   </message>
   <message>
-   <location filename="planner/ui/observed_rows.py" />
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>{minutes:+.0f} min</source>
    <translation>{minutes:+.0f} min</translation>
   </message>
   <message>
-   <location filename="planner/ui/offset_fits.py" />
+   <location filename="planner/ui/places/offset_fits.py" />
    <source>{mean} min {side} (80%: {low:+d} to {high:+d} min)</source>
    <translation>{mean} min {side} (80 %: {low:+d} a {high:+d} min)</translation>
   </message>
   <message>
-   <location filename="planner/ui/offset_fits.py" />
+   <location filename="planner/ui/places/offset_fits.py" />
    <source>height plus {height} (80%: {low} to {high})</source>
    <translation>altura más {height} (80 %: {low} a {high})</translation>
   </message>
   <message>
-   <location filename="planner/ui/offset_fits.py" />
+   <location filename="planner/ui/places/offset_fits.py" />
    <source>{kind}: {minutes}; {height} (from {count} seen).</source>
    <translation>{kind}: {minutes}; {height} (de {count} vistas).</translation>
   </message>
   <message>
-   <location filename="planner/ui/offset_fits.py" />
+   <location filename="planner/ui/places/offset_fits.py" />
    <source>height times {mean:.2f} (80%: {low:.2f} to {high:.2f})</source>
    <translation>altura por {mean:.2f} (80 %: {low:.2f} a {high:.2f})</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Later than there, minutes</source>
    <translation>Minutos más tarde que allí</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Height there times</source>
    <translation>Altura de allí por</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>then plus</source>
    <translation>y luego más</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Reference place</source>
    <translation>Lugar de referencia</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>One diff&amp;erence for every tide</source>
    <translation>Una misma difer&amp;encia para toda marea</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>By time of day and hei&amp;ght (interpolated)</source>
    <translation>Por &amp;hora del día y altura (interpoladas)</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>&amp;Reference place</source>
    <translation>Lugar de &amp;referencia</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Waters seen</source>
    <translation>Mareas vistas</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Fit offsets to these</source>
    <translation>Ajustar las diferencias</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Take these offsets</source>
    <translation>Usar estas diferencias</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Leave them</source>
    <translation>Dejarlas</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Keep the offsets that are there</source>
    <translation>Conservar las diferencias que hay</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Three or more of each kind: times on the clock here, such as 2026-07-04 06:12, heights in {unit} above the datum of this place. They are kept for the check, too.</source>
    <translation>Tres o más de cada clase: horas en el reloj de aquí, como 2026-07-04 06:12, alturas en {unit} sobre el cero de referencia de este lugar; "high" es pleamar y "low", bajamar. Se guardan también para la comprobación.</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Keeping the waters</source>
    <translation>Guardando las mareas</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Fitting the offsets</source>
    <translation>Ajustando las diferencias</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>high or low</source>
    <translation>high o low</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Or fit them to waters you saw here</source>
    <translation>O ajústelas a las mareas que vio aquí</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>choose a place</source>
    <translation>elija un lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Taken over. Nothing is saved yet.</source>
    <translation>Copiadas. Todavía no se ha guardado nada.</translation>
   </message>
   <message>
-   <location filename="planner/ui/offsets_form.py" />
+   <location filename="planner/ui/places/offsets_form.py" />
    <source>Choose the reference place first.</source>
    <translation>Elija primero el lugar de referencia.</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>{constituents} understood. Columns of numbers: </source>
    <translation>Leído: {constituents}. Columnas de números: </translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Read so, the water would move through about {metres:.1f} m ({feet:.1f} ft) from low to high at large springs. If the water there does not, choose another unit.</source>
    <translation>Leído así, el agua se movería alrededor de {metres:.1f} m ({feet:.1f} ft) de baja a alta en mareas vivas grandes. Si allí el agua no lo hace, elija otra unidad.</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>centimetres</source>
    <translation>centímetros</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Paste the table: names, amplitudes and phase lags, in whatever order they come.</source>
    <translation>Pegue la tabla: nombres, amplitudes y desfases, en el orden en que vengan.</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>No constants understood. A line needs a name, an amplitude and a phase lag.</source>
    <translation>No se reconoce ninguna constante. Una línea necesita un nombre, una amplitud y un desfase.</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>{n_found} constituents taken over{changed}. Nothing is saved yet.</source>
    <translation>{n_found} constituyentes copiados{changed}. Todavía no se ha guardado nada.</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>constituents</source>
    <translation>constituyentes</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Table of constants from an agency's page</source>
    <translation>Tabla de constantes de la página de un servicio hidrográfico</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Name   Amplitude   Phase
 M2     3.49        10.8
 K1     2.74        276.8</source>
@@ -9491,1521 +9975,1419 @@ M2     3.49        10.8
 K1     2.74        276.8</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>choose: the page does not say</source>
    <translation>elija: la página no lo dice</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Amplitudes on the &amp;page are in</source>
    <translation>Las amplitudes de la &amp;página están en</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Phase &amp;lags are on the clock</source>
    <translation>Los desfa&amp;ses están en el reloj de</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>What was understood</source>
    <translation>Lo que se entendió</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Take these constants</source>
    <translation>Usar estas constantes</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Leave it</source>
    <translation>Dejarlo</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Keep the constants that are there</source>
    <translation>Conservar las constantes que hay</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Amplitude, {unit}</source>
    <translation>Amplitud, {unit}</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Amplitude</source>
    <translation>Amplitud</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>, amplitudes turned from {page} into {place}</source>
    <translation>, amplitudes pasadas de {page} a {place}</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Constituent</source>
    <translation>Constituyente</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Phase lag, °</source>
    <translation>Desfase, °</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Paste constants from an agency's page</source>
    <translation>Pegar constantes de la página de un servicio hidrográfico</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Lags called G or Greenwich are on UTC; lags called local or kappa prime on the station's standard time. A wrong clock moves every tide by hours.</source>
    <translation>Los desfases llamados G o Greenwich están en UTC; los llamados local o kappa prima (kappa prime), en la hora estándar de la estación. Un reloj equivocado mueve todas las mareas varias horas.</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>and {n_left_out} more lines</source>
    <translation>y {n_left_out} líneas más</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>⚠ Left out: {some}.</source>
    <translation>⚠ Omitido: {some}.</translation>
   </message>
   <message>
-   <location filename="planner/ui/paste_form.py" />
+   <location filename="planner/ui/places/paste_form.py" />
    <source>Choose the unit of the amplitudes first: the page does not say it</source>
    <translation>Elija primero la unidad de las amplitudes: la página no la dice</translation>
   </message>
   <message>
-   <location filename="planner/ui/picture.py" />
-   <source>{out}: the picture could not be written; name a .png file in a folder that exists and can be written to</source>
-   <translation>{out}: no se pudo escribir la imagen; indique un archivo .png en una carpeta que exista y en la que se pueda escribir</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>Water of the coming month</source>
    <translation>El agua del mes que viene</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>water above {datum}, {length}</source>
    <translation>agua sobre {datum}, {length}</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>{turns} high and low waters in {days} days, from {lowest} to {highest}; the table lists them</source>
    <translation>{turns} pleamares y bajamares en {days} días, de {lowest} a {highest}; la tabla las enumera</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>{day_clock} {zone}: about {height}</source>
    <translation>{day_clock} {zone}: alrededor de {height}</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>Spots against the year's water</source>
    <translation>Los puestos frente al agua del año</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>height above {datum}, {length}</source>
    <translation>altura sobre {datum}, {length}</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>The table tells each spot's depth and hours bare in a year</source>
    <translation>La tabla dice de cada puesto la profundidad y las horas sin cubrir al año</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>ramp works above this</source>
    <translation>la rampa sirve sobre esto</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>covered</source>
    <translation>cubierto</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>bare {bare} a year</source>
    <translation>sin cubrir {bare} al año</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>highest water</source>
    <translation>agua más alta</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>lowest water</source>
    <translation>agua más baja</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_charts.py" />
+   <location filename="planner/ui/places/place_charts.py" />
    <source>ramp</source>
    <translation>rampa</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>Save the place (Ctrl+S)</source>
    <translation>Guardar el lugar (Ctrl+S)</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>Back to the place</source>
    <translation>Volver al lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>What is not saved is kept as a draft</source>
    <translation>Lo que no está guardado se conserva como borrador</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>Start from the saved file</source>
    <translation>Partir del archivo guardado</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>Reading the place</source>
    <translation>Leyendo el lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>Working out the water</source>
    <translation>Calculando el agua</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>Saving the place</source>
    <translation>Guardando el lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>Saved again: {name}.</source>
    <translation>Guardado otra vez: {name}.</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>the edit</source>
    <translation>la edición</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>An edit of this place was not saved. It is shown below as you left it.</source>
    <translation>Una edición de este lugar no se guardó. Se muestra abajo tal como usted la dejó.</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>Saved: {name}.</source>
    <translation>Guardado: {name}.</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>Put right what is marked first: nothing is saved while there are problems</source>
    <translation>Corrija primero lo que está marcado: no se guarda nada mientras haya problemas</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>Undone: {name}.</source>
    <translation>Deshecho: {name}.</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_editor.py" />
+   <location filename="planner/ui/places/place_editor.py" />
    <source>the edit of {name}</source>
    <translation>la edición de {name}</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Open this place</source>
    <translation>Abrir este lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Show this place in every view</source>
    <translation>Mostrar este lugar en todas las vistas</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Copy to my places</source>
    <translation>Copiar a mis lugares</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Put a copy among your own places</source>
    <translation>Poner una copia entre sus propios lugares</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Edit</source>
    <translation>Editar</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Change name, water, spots and more here</source>
    <translation>Cambiar aquí el nombre, el agua, los puestos y más</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Edit the file</source>
    <translation>Editar el archivo</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Open the place file in your text editor</source>
    <translation>Abrir el archivo de lugar en su editor de texto</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Read again</source>
    <translation>Leer otra vez</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Read the place file anew</source>
    <translation>Leer de nuevo el archivo de lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>This place cannot be used yet</source>
    <translation>Este lugar todavía no se puede usar</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>⚠ {problems} in {name}</source>
    <translation>⚠ {problems} en {name}</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Open in every view now</source>
    <translation>Abierto ahora en todas las vistas</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Where</source>
    <translation>Dónde</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Found</source>
    <translation>Hallado</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>What is wrong</source>
    <translation>Qué está mal</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>What to do</source>
    <translation>Qué hacer</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Every problem of the file is listed. Put them right, then read it again.</source>
    <translation>Están todos los problemas del archivo. Corríjalos y después léalo otra vez.</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_head.py" />
+   <location filename="planner/ui/places/place_head.py" />
    <source>Problems of the place file</source>
    <translation>Problemas del archivo de lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_list.py" />
+   <location filename="planner/ui/places/place_list.py" />
    <source>A published station</source>
    <translation>Una estación publicada</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_list.py" />
+   <location filename="planner/ui/places/place_list.py" />
    <source>Your place</source>
    <translation>Su lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_list.py" />
+   <location filename="planner/ui/places/place_list.py" />
    <source>Search places</source>
    <translation>Buscar lugares</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_list.py" />
+   <location filename="planner/ui/places/place_list.py" />
    <source>Places</source>
    <translation>Lugares</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_list.py" />
+   <location filename="planner/ui/places/place_list.py" />
    <source>Your places</source>
    <translation>Sus lugares</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_list.py" />
+   <location filename="planner/ui/places/place_list.py" />
+   <source>none yet</source>
+   <translation>aún no hay</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/place_list.py" />
    <source>Samples</source>
    <translation>Ejemplos</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_list.py" />
+   <location filename="planner/ui/places/place_list.py" />
    <source>An invented sample</source>
    <translation>Un ejemplo inventado</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_list.py" />
+   <location filename="planner/ui/places/place_list.py" />
    <source>Your place, marked as invented</source>
    <translation>Su lugar, marcado como inventado</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_list.py" />
+   <location filename="planner/ui/places/place_list.py" />
    <source>Elsewhere</source>
    <translation>En otra parte</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_list.py" />
+   <location filename="planner/ui/places/place_list.py" />
    <source>open</source>
    <translation>abierto</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_list.py" />
+   <location filename="planner/ui/places/place_list.py" />
    <source>invented</source>
    <translation>inventado</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>The coming {month_days} days on the clock of {zone}. Point at the curve to read it; drag along it, and zoom with Ctrl and the wheel.</source>
    <translation>Los próximos {month_days} días en el reloj de {zone}. Apunte a la curva para leerla; arrastre para recorrerla, y acerque o aleje con Ctrl y la rueda.</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>What is known of the place</source>
    <translation>Lo que se sabe del lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>Any dates</source>
    <translation>Cualquier día</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>Facts and water of the place</source>
    <translation>Datos y agua del lugar</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>Tidal constituents</source>
    <translation>Constituyentes de la marea</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>Rules and closures</source>
    <translation>Normas y vedas</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>No spots entered in the place file yet. </source>
    <translation>Todavía no hay puestos en el archivo de lugar. </translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>Spots</source>
    <translation>Puestos</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>Constants</source>
    <translation>Constantes</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>High and low waters of the coming month</source>
    <translation>Pleamares y bajamares del mes que viene</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>Each box is a trap on its ground. The band is what the coming year's astronomical tide reaches; wind and pressure go beyond it. Drag the picture sideways when there are more.</source>
    <translation>Cada caja es una nasa en su fondo. La banda es lo que alcanza la marea astronómica del año que viene; el viento y la presión llevan el agua más allá. Arrastre la imagen de lado cuando haya más.</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>The constants of the reference place, {name}.</source>
    <translation>Las constantes del lugar de referencia, {name}.</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_panel.py" />
+   <location filename="planner/ui/places/place_panel.py" />
    <source>Amplitudes and phase lags as the place file gives them, largest first.</source>
    <translation>Amplitudes y desfases como los da el archivo de lugar, de mayor a menor.</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>Depth, {unit}</source>
    <translation>Prof., {unit}</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>Trap height, {unit}</source>
    <translation>Altura de nasa, {unit}</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>Latitude, °</source>
    <translation>Latitud, °</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>Longitude, °</source>
    <translation>Longitud, °</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>2026: when the agency issued them</source>
    <translation>2026: cuándo las publicó el servicio</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>La&amp;titude, degrees</source>
    <translation>La&amp;titud, grados</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>&amp;Heights of this place in</source>
    <translation>&amp;Alturas de este lugar en</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>&amp;Datum (what zero means)</source>
    <translation>&amp;Cero de referencia (dónde está el cero)</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>So&amp;urce of the water</source>
    <translation>F&amp;uente del agua</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>State of the &amp;constants</source>
    <translation>&amp;Estado de las constantes</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>Add a spot</source>
    <translation>Añadir puesto</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>empty: launching never waits for water</source>
    <translation>vacío: para botar nunca se espera al agua</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>&amp;Ramp works down to a water level of</source>
    <translation>La &amp;rampa sirve desde un nivel del agua de</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>Charted depths in {unit} below the datum; a bank that dries has a negative one. Crab traps stand about 0.3 to 0.6 m (1 to 2 ft) high (common practice). Positions in degrees, north and east positive, are only for the waypoints; they may stay empty.</source>
    <translation>Sondas en {unit} bajo el cero de referencia; un bajo que queda en seco la tiene negativa. Las nasas de cangrejo suelen medir de 0,3 a 0,6 m (1 a 2 ft) de alto (práctica común). Las posiciones, en grados, positivas al norte y al este, son solo para los puntos GPX; pueden quedar vacías.</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>All heights of the place are in this one unit: mean level, amplitudes, depths, ramp. Changing it here changes what the numbers mean, not the numbers.</source>
    <translation>Todas las alturas del lugar están en esta única unidad: nivel medio, amplitudes, profundidades, rampa. Si la cambia aquí, cambia lo que significan los números, no los números.</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>Water temperature in {name}, degrees Celsius</source>
    <translation>Temperatura del agua en {name}, grados Celsius</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>Water temperature, °C</source>
    <translation>Temperatura del agua, °C</translation>
   </message>
   <message>
-   <location filename="planner/ui/place_sections.py" />
+   <location filename="planner/ui/places/place_sections.py" />
    <source>Monthly means of the water in degrees Celsius: all twelve, or none. Without them the forecast goes by a typical year and is less sure.</source>
    <translation>Medias mensuales del agua en grados Celsius: las doce, o ninguna. Sin ellas el pronóstico se guía por un año típico y es menos seguro.</translation>
   </message>
   <message>
-   <location filename="planner/ui/places.py" />
-   <source>New place</source>
-   <translation>Lugar nuevo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Write the file of a new place to fill in</source>
-   <translation>Escribir el archivo de un lugar nuevo para rellenarlo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Open place file…</source>
-   <translation>Abrir archivo de lugar…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Open a place file from anywhere</source>
-   <translation>Abrir un archivo de lugar de cualquier carpeta</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Show the folder</source>
-   <translation>Ver carpeta</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Show your own place files</source>
-   <translation>Mostrar los archivos de sus propios lugares</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Reading the place book</source>
-   <translation>Leyendo el libro de lugares</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Working out the water there</source>
-   <translation>Calculando el agua de allí</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Copying the place</source>
-   <translation>Copiando el lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Open a place file</source>
-   <translation>Abrir un archivo de lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Choose a place on the left to see its water, its spots and its rules.</source>
-   <translation>Elija un lugar a la izquierda para ver su agua, sus puestos y sus normas.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>Place book</source>
-   <translation>Libro de lugares</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places.py" />
-   <source>This is your copy: change what you like. The sample stays as it was.</source>
-   <translation>Esta es su copia: cambie lo que quiera. El ejemplo quedó como estaba.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>mean of each day's lowest water</source>
    <translation>media de la bajamar más baja de cada día</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>mean low water</source>
    <translation>bajamar media</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>lowest astronomical tide</source>
    <translation>bajamar astronómica más baja</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>mean sea level</source>
    <translation>nivel medio del mar</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>mean high water</source>
    <translation>pleamar media</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>mean of each day's highest water</source>
    <translation>media de la pleamar más alta de cada día</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{latitude_deg:.3f}° {north}, {longitude_deg:.3f}° {east}</source>
    <translation>{latitude_deg:.3f}° {north}, {longitude_deg:.3f}° {east}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{key} ({tzname} on {day}, {from_utc})</source>
    <translation>{key} ({tzname} el {day}, {from_utc})</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{rule}. The rule “{other}” would change a level by at most {shown}</source>
    <translation>{rule}. La regla «{other}» cambiaría un nivel en {shown} como mucho</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{constituents}, phase lags on {reference}</source>
    <translation>{constituents}, desfases en {reference}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{name}, by its time of day and height: high water {high}, low water {low}</source>
    <translation>{name}, según su hora del día y su altura: pleamar {high}, bajamar {low}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>not given</source>
    <translation>no indicado</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{minutes} min earlier</source>
    <translation>{minutes} min antes</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{bare}; ground dry {dry}</source>
    <translation>{bare}; fondo en seco {dry}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{hours:,.0f} h</source>
    <translation>{hours:,.0f} h</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>The ramp works down to {height}</source>
    <translation>La rampa sirve con agua de {height} o más</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{where}: too low for about {hours} of the coming year.</source>
    <translation>{where}: agua demasiado baja durante {hours}, más o menos, del año que viene.</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>yearly: held at their mid-year values, as agency tables do</source>
    <translation>anuales: fijos en su valor de mitad de año, como en las tablas oficiales</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>continuous: worked out anew for every instant</source>
    <translation>continuos: calculados de nuevo para cada instante</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>continuous</source>
    <translation>continuos</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>yearly</source>
    <translation>anuales</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{apart:.0f} cm</source>
    <translation>{apart:.0f} cm</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{apart:.1f} ft</source>
    <translation>{apart:.1f} ft</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{moved}. Only high and low waters are known; the curve between them is drawn</source>
    <translation>{moved}. Solo se conocen las pleamares y bajamares; la curva entre ellas es dibujada</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{name}: high water {high}, low water {low}</source>
    <translation>{name}: pleamar {high}, bajamar {low}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{constants_state}. Agencies renew constants: compare now and then</source>
    <translation>{constants_state}. Los servicios hidrográficos renuevan las constantes: compárelas de vez en cuando</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>at the same time</source>
    <translation>a la misma hora</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{minutes} min later</source>
    <translation>{minutes} min después</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Period</source>
    <translation>Período</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>constant</source>
    <translation>constante</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{hours:.2f} h</source>
    <translation>{hours:.2f} h</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{hours:.1f} days</source>
    <translation>{hours:.1f} días</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Trap, {unit}</source>
    <translation>Nasa, {unit}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Over the trap at lowest</source>
    <translation>Mínimo sobre la nasa</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Bare in a year</source>
    <translation>Sin cubrir al año</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>never</source>
    <translation>nunca</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>under 1 h</source>
    <translation>menos de 1 h</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>No ramp level entered: launching never waits for water in the plans.</source>
    <translation>No hay nivel de rampa anotado: en los planes, para botar nunca se espera al agua.</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{where}: always, in the coming year's astronomical tide.</source>
    <translation>{where}: siempre, con la marea astronómica del año que viene.</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>on {first}</source>
    <translation>el {first}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>from {first} to {last}</source>
    <translation>del {first} al {last}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source> every year</source>
    <translation> todos los años</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>on {days} {span}{every}</source>
    <translation>{days} {span}{every}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Position</source>
    <translation>Posición</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Clock</source>
    <translation>Reloj</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Heights count from</source>
    <translation>Alturas desde</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Water comes from</source>
    <translation>El agua viene de</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Source</source>
    <translation>Fuente</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>State of the constants</source>
    <translation>Estado de las constantes</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Node factors</source>
    <translation>Factores nodales</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Tide</source>
    <translation>Marea</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{tide_type} (form number {form_number:.2f})</source>
    <translation>{tide_type} (número de forma {form_number:.2f})</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Range</source>
    <translation>Carrera</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{mean} on average, springs {springs}, neaps {neaps}</source>
    <translation>{mean} de media, mareas vivas {springs}, mareas muertas {neaps}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Highest and lowest</source>
    <translation>Máximo y mínimo</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{highest} and {lowest} in the 19 years from {first_year}</source>
    <translation>{highest} y {lowest} en los 19 años desde {first_year}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{metres_to:.3f}</source>
    <translation>{metres_to:.3f}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>{phase_lag_deg:.1f}</source>
    <translation>{phase_lag_deg:.1f}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>No date entered for when you checked the rules here.</source>
    <translation>No hay fecha de cuándo comprobó usted las normas de aquí.</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Rules last checked {day} {year}, {ago}{where}.</source>
    <translation>Normas comprobadas por última vez el {day} {year}, {ago}{where}.</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>A soak of at most {max_soak_h:g} h.</source>
    <translation>Tiempo en el agua de {max_soak_h:g} h como máximo.</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>Closed {closure}: {reason}.</source>
    <translation>Veda {closure}: {reason}.</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>on {days}</source>
    <translation>{days}</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>always</source>
    <translation>siempre</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source>the water never turns here</source>
    <translation>aquí no hay pleamares ni bajamares</translation>
   </message>
   <message>
-   <location filename="planner/ui/places_text.py" />
+   <location filename="planner/ui/places/places_text.py" />
    <source> to </source>
    <translation> a </translation>
   </message>
   <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>Why this plan, and what to mind</source>
-   <translation>Por qué este plan, y qué tener en cuenta</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>Load up for this plan</source>
-   <translation>Preparar esta salida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>Open the checklist and the trip sheet for the chosen plan</source>
-   <translation>Abrir la lista de comprobación y la hoja de la salida del plan elegido</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>Log this trip</source>
-   <translation>Anotar esta salida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>Open the trip's rows in Log hauls, with the plan's times and traps</source>
-   <translation>Abrir las filas de la salida en Anotar recogidas, con las horas y las nasas del plan</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>Com&amp;pare…</source>
-   <translation>Com&amp;parar…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>See this plan and another side by side  (Alt+P)</source>
-   <translation>Ver este plan y otro lado a lado  (Alt+P)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>Chosen: {plan_name}</source>
-   <translation>Elegido: {plan_name}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source> (any time to {clock})</source>
-   <translation> (a cualquier hora hasta las {clock})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>Set {begin}, haul {day_clock} {zone}; soak {soak}</source>
-   <translation>Calar {begin}, recoger {day_clock} {zone}; en el agua {soak}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>When</source>
-   <translation>Cuándo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>The soak</source>
-   <translation>El tiempo en el agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_panel.py" />
-   <source>Pick a plan to see its water, its light and its reasons.</source>
-   <translation>Elija un plan para ver su agua, su luz y sus razones.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>its set</source>
-   <translation>su calada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>its haul</source>
-   <translation>su recogida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>set and haul together</source>
-   <translation>la calada y la recogida juntas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>Moving {held}: ← → by a quarter hour, with Shift by a day; Enter keeps it, Escape takes it back.</source>
-   <translation>Moviendo {held}: ← → de cuarto en cuarto de hora, con Mayús de día en día; Intro lo fija, Escape lo deshace.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>Move a plan: drag it or one of its ends on the strip, or press S (set), H (haul) or M (both) there and then ← →.</source>
-   <translation>Para mover un plan, arrástrelo a él o uno de sus extremos en la franja, o pulse allí S (calada), H (recogida) o M (ambas) y después ← →.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>Your own: set {set_at}, haul {haul_at}</source>
-   <translation>El suyo: calar {set_at}, recoger {haul_at}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>{count} full keepers</source>
-   <translation>{count} llenos de talla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>light crabs {light}</source>
-   <translation>cangrejos vacíos: {light}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>No plan ranks above this one; the range of its keepers says how sure that is.</source>
-   <translation>Ningún plan está por encima de este; el margen de sus cangrejos de talla dice cuán seguro es.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>least cover {height}</source>
-   <translation>mínimo de agua encima {height}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>No set and no haul: {reasons}</source>
-   <translation>Ni calada ni recogida: {reasons}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source> Not free: {reason}</source>
-   <translation> No está libre: {reason}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>{fewer} fewer than plan 1</source>
-   <translation>{fewer} menos que el plan 1</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plan_words.py" />
-   <source>as many as plan 1</source>
-   <translation>tantos como el plan 1</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>{count:,}</source>
-   <translation>{count:,}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Rank by expected full keepers; ↑ and ↓: places gained and lost by the last wish</source>
-   <translation>Orden por llenos de talla esperados; ↑ y ↓: posiciones ganadas y perdidas con el último deseo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>When the first trap goes in</source>
-   <translation>Cuándo entra al agua la primera nasa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>When hauling begins</source>
-   <translation>Cuándo empieza la recogida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Expected, with the range that holds 8 times in 10</source>
-   <translation>Lo esperado, con el margen que se cumple 8 de cada 10 veces</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Share of crabs that will be light</source>
-   <translation>Proporción de cangrejos que estarán vacíos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Cover</source>
-   <translation>Encima</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Least water over the top of any trap</source>
-   <translation>El mínimo de agua sobre lo alto de cualquier nasa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Water at the haul</source>
-   <translation>Agua al recoger</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Time of the haul</source>
-   <translation>Hora de recoger</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>most keepers</source>
-   <translation>más de talla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>short soak</source>
-   <translation>poco en el agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>long drive</source>
-   <translation>viaje largo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>both of these</source>
-   <translation>las dos cosas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>{count:.1f} million</source>
-   <translation>{count:.1f} millones</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>&lt; 1 in 50</source>
-   <translation>&lt; 1 de 50</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Ranked plans, the next 12 weeks</source>
-   <translation>Planes ordenados, las próximas 12 semanas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Ranked plans</source>
-   <translation>Planes ordenados</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>What plans are ranked for</source>
-   <translation>Para qué se ordenan los planes</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Short soak: ranked as if each day of soak took a fifth of the keepers.
-Long drive: ranked by keepers a drive, two where the haul is on another day.</source>
-   <translation>Poco en el agua: ordenados como si cada día en el agua quitara una quinta parte de los de talla.
-Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge otro día.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Left out, in pairs of quarter hours: {left}.</source>
-   <translation>Descartados, en pares de cuartos de hora: {left}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Nothing keeps every limit. {words} Limits are set in the place file.</source>
-   <translation>Nada cumple todos los límites. {words} Los límites se fijan en el archivo de lugar.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>any water</source>
-   <translation>cualquier agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>rising water</source>
-   <translation>agua subiendo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>falling water</source>
-   <translation>agua bajando</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>turning water</source>
-   <translation>cambio de marea</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>any time</source>
-   <translation>cuando sea</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>early</source>
-   <translation>temprano</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>late</source>
-   <translation>tarde</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>{mean:.0f} ({low:.0f}-{high:.0f})</source>
-   <translation>{mean:.0f} ({low:.0f}-{high:.0f})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Haul on</source>
-   <translation>Recoger con</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>Decides between plans that promise the same catch</source>
-   <translation>Decide entre planes que prometen la misma captura</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>for</source>
-   <translation>para</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>No plans are worked out yet.</source>
-   <translation>Todavía no hay planes calculados.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/plans_panel.py" />
-   <source>own</source>
-   <translation>suyo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>{n_constants} constituents and the mean level taken over from {name}; their lags are on UTC. The datum is now the zero of that record. Nothing is saved yet.</source>
    <translation>{n_constants} constituyentes y el nivel medio copiados de {name}; sus desfases están en UTC. El cero de referencia es ahora el cero de ese registro. Todavía no se ha guardado nada.</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Heights in the &amp;file are in</source>
    <translation>Las alturas del archi&amp;vo están en</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Times &amp;without an offset are on</source>
    <translation>Las horas &amp;sin diferencia horaria están en</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Choose the file…</source>
    <translation>Elegir archivo…</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>A table of observed levels, CSV</source>
    <translation>Una tabla de niveles observados, CSV</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Constants found in the record</source>
    <translation>Constantes halladas en el registro del mareógrafo</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Observed levels</source>
    <translation>Niveles observados</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Tables (*.csv *.txt)</source>
    <translation>Tablas (*.csv *.txt)</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Give the latitude of the place first, on the tab Place: the fit needs it.</source>
    <translation>Escriba primero la latitud del lugar, en la pestaña Lugar: el ajuste la necesita.</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Fitting the tide in the record</source>
    <translation>Ajustando la marea al registro del mareógrafo</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Use</source>
    <translation>Usar</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Fit constants to a gauge's record</source>
    <translation>Ajustar constantes al registro de un mareógrafo</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>A CSV file with the header time,height: levels every hour or every six minutes, 15 days at least, best a whole year. Gaps may stay empty.</source>
    <translation>Un archivo CSV con el encabezado time,height: niveles cada hora o cada seis minutos, al menos 15 días, mejor un año entero. Los huecos pueden quedar vacíos.</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>the clock of {zone}, with its summer time</source>
    <translation>el reloj de {zone}, con su horario de verano</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>and {n_lines} more lines like these</source>
    <translation>y {n_lines} líneas más como estas</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Amplitude, {place_unit}</source>
    <translation>Amplitud, {place_unit}</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_form.py" />
+   <location filename="planner/ui/places/record_form.py" />
    <source>Fitting the tide in {name}…</source>
    <translation>Ajustando la marea de {name}…</translation>
   </message>
   <message>
-   <location filename="planner/ui/record_panel.py" />
-   <source>Forecast against outcome</source>
-   <translation>Pronóstico frente a resultado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/record_panel.py" />
-   <source>light crabs of 100, as forecast</source>
-   <translation>cangrejos vacíos de cada 100, según el pronóstico</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/record_panel.py" />
-   <source>as they came</source>
-   <translation>según resultó</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/record_panel.py" />
-   <source>{n_trips} past trips{words}; the tables list them</source>
-   <translation>{n_trips} salidas pasadas{words}; las tablas las enumeran</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/record_panel.py" />
-   <source>Scores of the forecasts</source>
-   <translation>Puntuación de los pronósticos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/record_panel.py" />
-   <source>Trips of like forecasts together</source>
-   <translation>Salidas de pronóstico parecido, juntas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/record_panel.py" />
-   <source>Both scores are means over judged crabs; smaller is better. Each past trip was forecast from earlier trips only.</source>
-   <translation>Las dos puntuaciones son medias sobre los cangrejos examinados; menos es mejor. Cada salida pasada se pronosticó solo a partir de salidas anteriores.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/record_panel.py" />
-   <source>Past forecasts</source>
-   <translation>Pronósticos pasados</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/record_panel.py" />
-   <source>On the dashed line forecast and outcome are equal. Discs: trips, larger with more crabs judged, and the forecast's 80% interval. Squares: trips of like forecasts together, and the 80% interval of what came; forecasts can be relied on where those reach the dashed line.</source>
-   <translation>En la línea de trazos, pronóstico y resultado son iguales. Discos: salidas, mayores cuantos más cangrejos examinados, y el intervalo del 80 % del pronóstico. Cuadrados: salidas de pronóstico parecido, juntas, y el intervalo del 80 % de lo que resultó; se puede confiar en los pronósticos allí donde esos intervalos alcanzan la línea de trazos.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/record_panel.py" />
-   <source>, in {groups} groups</source>
-   <translation>, en {groups} grupos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/row_chart.py" />
-   <source>{name}: {mean:.2g}, 80% interval {low:.2g} to {high:.2g}</source>
-   <translation>{name}: {mean:.2g}, intervalo del 80 % de {low:.2g} a {high:.2g}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/row_chart.py" />
-   <source>{name}: nothing known</source>
-   <translation>{name}: no se sabe nada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/row_chart.py" />
-   <source>{n_beyond} more, to {beyond:g} →</source>
-   <translation>{n_beyond} más, hasta {beyond:g} →</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/rows_editor.py" />
-   <source>Take out</source>
-   <translation>Quitar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/rows_editor.py" />
-   <source>Take the chosen line out</source>
-   <translation>Quitar la línea elegida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/rows_editor.py" />
+   <location filename="planner/ui/places/rows_editor.py" />
    <source>Put back the line taken out last</source>
    <translation>Devolver la última línea quitada</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>the agency's leaflet, its page, its office</source>
    <translation>el folleto de la autoridad pesquera, su página, su oficina</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>empty: no limit entered</source>
    <translation>vacío: sin límite anotado</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Checked today</source>
    <translation>Comprobadas hoy</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>You have read the rules today</source>
    <translation>Usted ha leído hoy las normas</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Closed periods</source>
    <translation>Vedas</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Add a closed period</source>
    <translation>Añadir veda</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Add a rule</source>
    <translation>Añadir norma</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Rules chec&amp;ked on</source>
    <translation>Normas compro&amp;badas el</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Rules checked on</source>
    <translation>Normas comprobadas el</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>W&amp;here they were checked</source>
    <translation>Dó&amp;nde se comprobaron</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>&amp;Most traps allowed</source>
    <translation>&amp;Máximo de nasas permitidas</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Longest soak allowed, &amp;hours</source>
    <translation>Tiempo máximo en el agua, &amp;horas</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Enter when you checked the rules, so that you are told when that is too old.</source>
    <translation>Anote cuándo comprobó las normas, para que se le avise cuando haga demasiado tiempo.</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Checked {months} months ago, longer than a season: check with the agency.</source>
    <translation>Comprobadas hace {months} meses, más de una temporada: consulte a la autoridad pesquera.</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>From</source>
    <translation>Desde</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>To</source>
    <translation>Hasta</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Only on</source>
    <translation>Solo los</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Heading</source>
    <translation>Apartado</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>What the rule says</source>
    <translation>Lo que dice la norma</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>No trap in the water</source>
    <translation>Ninguna nasa en el agua</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>From and to as dates, 2026-07-04 for once or 07-04 for every year (over New Year if need be); days of the week such as Sun, Wed, alone or within the period.</source>
    <translation>Desde y hasta como fechas: 2026-07-04 para una sola vez o 07-04 para todos los años (pasando por Año Nuevo si hace falta); días de la semana en inglés, como Sun, Wed, solos o dentro del período.</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Every other rule</source>
    <translation>Todas las demás normas</translation>
   </message>
   <message>
-   <location filename="planner/ui/rules_section.py" />
+   <location filename="planner/ui/places/rules_section.py" />
    <source>Agencies regulate what these headings name; the program knows no rule itself. What you write becomes your checklist; a heading without words is left out.</source>
    <translation>Las autoridades pesqueras regulan lo que nombran estos apartados; el programa no conoce por sí mismo ninguna norma. Lo que usted escribe pasa a ser su lista de comprobación; un apartado sin texto se omite.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>Work out</source>
+   <translation>Calcular</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>Every high and low water of these days</source>
+   <translation>Todas las pleamares y bajamares de estos días</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>Save as a table…</source>
+   <translation>Guardar tabla…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>A CSV file for any spreadsheet</source>
+   <translation>Un archivo CSV para cualquier hoja de cálculo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>Stop</source>
+   <translation>Parar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>Give up what is being worked out</source>
+   <translation>Abandonar lo que se está calculando</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>How much is worked out</source>
+   <translation>Cuánto va calculado</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>High and low waters of the days</source>
+   <translation>Pleamares y bajamares de los días</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>Working out high and low waters</source>
+   <translation>Calculando pleamares y bajamares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>Save high and low waters</source>
+   <translation>Guardar pleamares y bajamares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>Saving high and low waters</source>
+   <translation>Guardando pleamares y bajamares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>&amp;From</source>
+   <translation>&amp;Desde</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>&amp;To</source>
+   <translation>&amp;Hasta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>High and low waters of any days from {first} to {last}: next weekend, a year for the wall, or a century.</source>
+   <translation>Pleamares y bajamares de los días que quiera, de {first} a {last}: el próximo fin de semana, un año para la pared, o un siglo.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>Saved as {name}.</source>
+   <translation>Guardado como {name}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>Stopped.</source>
+   <translation>Parado.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_rows.py" />
+   <source>{highs} and {lows} in {days}.</source>
+   <translation>{highs} y {lows} en {days}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_rows.py" />
+   <source>The last day, {last}, is before the first, {first}.</source>
+   <translation>El último día, {last}, es anterior al primero, {first}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_rows.py" />
+   <source>No high or low water in {days}.</source>
+   <translation>Ninguna pleamar ni bajamar en {days}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_rows.py" />
+   <source>Highest</source>
+   <translation>La más alta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_rows.py" />
+   <source>Lowest</source>
+   <translation>La más baja</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_rows.py" />
+   <source>{which}: {height}, {when}.</source>
+   <translation>{which}: {height}, {when}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_rows.py" />
+   <source>high waters</source>
+   <translation>pleamares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_rows.py" />
+   <source>low waters</source>
+   <translation>bajamares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>time</source>
+   <translation>hora</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>Time: by the clock time of high or low water at the reference place</source>
+   <translation>Hora: según la hora de reloj de la pleamar o bajamar en el lugar de referencia</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>height</source>
+   <translation>altura</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>Height: by the height of that water there, at springs and at neaps</source>
+   <translation>Altura: según la altura de esa pleamar o bajamar allí, en mareas vivas y en mareas muertas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>Clock of the table</source>
+   <translation>Reloj de la tabla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>Differences</source>
+   <translation>Diferencias</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>there at</source>
+   <translation>allí a las</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>minutes later</source>
+   <translation>minutos después</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>height there</source>
+   <translation>altura allí</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>plus</source>
+   <translation>más</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>UTC, or such as UTC+01:00</source>
+   <translation>UTC, o como UTC+01:00</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>Clock of the &amp;table, never summer time</source>
+   <translation>Reloj de la &amp;tabla, nunca horario de verano</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>Each time holds twelve hours later too. Between the two columns a difference goes in a straight line. Earlier and lower are written with a minus.</source>
+   <translation>Cada hora vale también doce horas después. Entre las dos columnas, la diferencia va en línea recta. Antes y más bajo se escriben con signo menos.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>{water}, column {column}: {head}</source>
+   <translation>{water}, columna {column}: {head}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/tabled_form.py" />
+   <source>{water}, {one} in column {column}, {head}</source>
+   <translation>{water}, {one} en la columna {column}, {head}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>New place</source>
+   <translation>Lugar nuevo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>Write the file of a new place to fill in</source>
+   <translation>Escribir el archivo de un lugar nuevo para rellenarlo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>Open place file…</source>
+   <translation>Abrir archivo de lugar…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>Open a place file from anywhere</source>
+   <translation>Abrir un archivo de lugar de cualquier carpeta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>Show the folder</source>
+   <translation>Ver carpeta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>Show your own place files</source>
+   <translation>Mostrar los archivos de sus propios lugares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>Reading the place book</source>
+   <translation>Leyendo el libro de lugares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>Working out the water there</source>
+   <translation>Calculando el agua de allí</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>Copying the place</source>
+   <translation>Copiando el lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>Open a place file</source>
+   <translation>Abrir un archivo de lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>Choose a place on the left to see its water, its spots and its rules.</source>
+   <translation>Elija un lugar a la izquierda para ver su agua, sus puestos y sus normas.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>Place book</source>
+   <translation>Libro de lugares</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>This is your copy: change what you like. The sample stays as it was.</source>
+   <translation>Esta es su copia: cambie lo que quiera. El ejemplo quedó como estaba.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>held at mid-year, as agency tables do</source>
+   <translation>fijos a mitad de año, como en las tablas oficiales</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>worked out for every instant</source>
+   <translation>calculados para cada instante</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>paste or add constants, or choose offsets from another place</source>
+   <translation>pegue o añada constantes, o elija diferencias con otro lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>&amp;Constants of a station here</source>
+   <translation>&amp;Constantes de una estación de aquí</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>O&amp;ffsets from another place</source>
+   <translation>Di&amp;ferencias con otro lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>0.26: mean sea level above the datum</source>
+   <translation>0.26: nivel medio del mar sobre el cero de referencia</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>&amp;Mean level</source>
+   <translation>&amp;Nivel medio</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>Node &amp;factors</source>
+   <translation>Factores no&amp;dales</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>Constituents</source>
+   <translation>Constituyentes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>Add a constituent</source>
+   <translation>Añadir constituyente</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>Paste from an agency's page…</source>
+   <translation>Pegar de una página oficial…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>Put a whole table of constants in at once</source>
+   <translation>Poner de una vez una tabla entera de constantes</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>Fit to a gauge's record…</source>
+   <translation>Ajustar a un mareógrafo…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>Work constants out from hourly or six-minute levels in a CSV file</source>
+   <translation>Calcular constantes con niveles horarios o de cada seis minutos en un archivo CSV</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>in {unit}: mean sea level less the datum</source>
+   <translation>en {unit}: nivel medio del mar menos el cero de referencia</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>UTC (Greenwich)</source>
+   <translation>UTC (Greenwich)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>fill in both columns</source>
+   <translation>rellene las dos columnas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>No constants yet. Copy the table of harmonic constituents from the agency's page of the nearest station and paste it here.</source>
+   <translation>Todavía no hay constantes. Copie la tabla de constituyentes armónicos de la página del servicio hidrográfico, de la estación más cercana, y péguela aquí.</translation>
   </message>
   <message>
    <location filename="planner/ui/settings.py" />
@@ -11038,189 +11420,9 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
    <translation>{said}Borre {path} si esto vuelve a ocurrir.</translation>
   </message>
   <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>{turn} {height} at {clock}</source>
-   <translation>{turn} {height} a las {clock}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>No turn of the tide in the soak</source>
-   <translation>Ninguna pleamar ni bajamar entre la calada y la recogida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>Water through the soak</source>
-   <translation>El agua de la calada a la recogida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>water, {length}</source>
-   <translation>agua, {length}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>least cover</source>
-   <translation>mínimo encima</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>set</source>
-   <translation>calada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>sunlight begins</source>
-   <translation>empieza la luz del sol</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>sunlight ends</source>
-   <translation>acaba la luz del sol</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>During the soak: </source>
-   <translation>De la calada a la recogida: </translation>
-  </message>
-  <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>- - ramp limit</source>
-   <translation>- - límite rampa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>high water</source>
-   <translation>pleamar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/soak_chart.py" />
-   <source>low water</source>
-   <translation>bajamar</translation>
-  </message>
-  <message>
    <location filename="planner/ui/sources.py" />
    <source>Places ({listed})</source>
    <translation>Lugares ({listed})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>Work out</source>
-   <translation>Calcular</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>Every high and low water of these days</source>
-   <translation>Todas las pleamares y bajamares de estos días</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>Save as a table…</source>
-   <translation>Guardar tabla…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>A CSV file for any spreadsheet</source>
-   <translation>Un archivo CSV para cualquier hoja de cálculo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>Stop</source>
-   <translation>Parar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>Give up what is being worked out</source>
-   <translation>Abandonar lo que se está calculando</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>How much is worked out</source>
-   <translation>Cuánto va calculado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>High and low waters of the days</source>
-   <translation>Pleamares y bajamares de los días</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>Working out high and low waters</source>
-   <translation>Calculando pleamares y bajamares</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>Save high and low waters</source>
-   <translation>Guardar pleamares y bajamares</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>Saving high and low waters</source>
-   <translation>Guardando pleamares y bajamares</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>&amp;From</source>
-   <translation>&amp;Desde</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>&amp;To</source>
-   <translation>&amp;Hasta</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>High and low waters of any days from {first} to {last}: next weekend, a year for the wall, or a century.</source>
-   <translation>Pleamares y bajamares de los días que quiera, de {first} a {last}: el próximo fin de semana, un año para la pared, o un siglo.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>Saved as {name}.</source>
-   <translation>Guardado como {name}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_panel.py" />
-   <source>Stopped.</source>
-   <translation>Parado.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_rows.py" />
-   <source>{highs} and {lows} in {days}.</source>
-   <translation>{highs} y {lows} en {days}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_rows.py" />
-   <source>The last day, {last}, is before the first, {first}.</source>
-   <translation>El último día, {last}, es anterior al primero, {first}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_rows.py" />
-   <source>No high or low water in {days}.</source>
-   <translation>Ninguna pleamar ni bajamar en {days}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_rows.py" />
-   <source>Highest</source>
-   <translation>La más alta</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_rows.py" />
-   <source>Lowest</source>
-   <translation>La más baja</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_rows.py" />
-   <source>{which}: {height}, {when}.</source>
-   <translation>{which}: {height}, {when}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_rows.py" />
-   <source>high waters</source>
-   <translation>pleamares</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/span_rows.py" />
-   <source>low waters</source>
-   <translation>bajamares</translation>
   </message>
   <message>
    <location filename="planner/ui/status_line.py" />
@@ -11409,11 +11611,6 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/strip/table.py" />
-   <source>Day</source>
-   <translation>Día</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/table.py" />
    <source>Logged</source>
    <translation>Anotado</translation>
   </message>
@@ -11473,81 +11670,6 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
    <translation>Días: llenado, agua, salidas y planes</translation>
   </message>
   <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>time</source>
-   <translation>hora</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>Time: by the clock time of high or low water at the reference place</source>
-   <translation>Hora: según la hora de reloj de la pleamar o bajamar en el lugar de referencia</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>height</source>
-   <translation>altura</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>Height: by the height of that water there, at springs and at neaps</source>
-   <translation>Altura: según la altura de esa pleamar o bajamar allí, en mareas vivas y en mareas muertas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>Clock of the table</source>
-   <translation>Reloj de la tabla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>Differences</source>
-   <translation>Diferencias</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>there at</source>
-   <translation>allí a las</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>minutes later</source>
-   <translation>minutos después</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>height there</source>
-   <translation>altura allí</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>plus</source>
-   <translation>más</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>UTC, or such as UTC+01:00</source>
-   <translation>UTC, o como UTC+01:00</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>Clock of the &amp;table, never summer time</source>
-   <translation>Reloj de la &amp;tabla, nunca horario de verano</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>Each time holds twelve hours later too. Between the two columns a difference goes in a straight line. Earlier and lower are written with a minus.</source>
-   <translation>Cada hora vale también doce horas después. Entre las dos columnas, la diferencia va en línea recta. Antes y más bajo se escriben con signo menos.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>{water}, column {column}: {head}</source>
-   <translation>{water}, columna {column}: {head}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tabled_form.py" />
-   <source>{water}, {one} in column {column}, {head}</source>
-   <translation>{water}, {one} en la columna {column}, {head}</translation>
-  </message>
-  <message>
    <location filename="planner/ui/tables.py" />
    <source>As a table</source>
    <translation>Como tabla</translation>
@@ -11558,659 +11680,537 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
    <translation>{accessiblename} en una tabla</translation>
   </message>
   <message>
-   <location filename="planner/ui/trap_rows.py" />
-   <source>{keepers} keepers, {each:.1f} a haul</source>
-   <translation>{keepers} de talla, {each:.1f} por recogida</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>install the program again: a file of its own is missing or damaged</source>
+   <translation>instale el programa otra vez: falta o está dañado un archivo suyo</translation>
   </message>
   <message>
-   <location filename="planner/ui/trap_rows.py" />
-   <source>{judged} judged, light {light_words}</source>
-   <translation>{judged} examinados, vacíos: {light_words}</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>{free:,.0f} MB free</source>
+   <translation>{free:,.0f} MB libres</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>Traps by label</source>
-   <translation>Nasas por etiqueta</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>start Fullshell: it sets a damaged log aside and takes over what can be read; or go </source>
+   <translation>inicie Fullshell: aparta un registro dañado y pasa a uno nuevo lo que se puede leer; o vuelva </translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>Label of a new trap</source>
-   <translation>Etiqueta de una nasa nueva</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>back to a backup with File, Backups of the log</source>
+   <translation>a una copia de seguridad con Archivo, Copias de seguridad del registro</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>History of the trap</source>
-   <translation>Historial de la nasa</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>start Fullshell once: it sets the file aside; then choose in the View menu</source>
+   <translation>inicie Fullshell una vez: aparta el archivo; luego elija en el menú Ver</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>What befell it</source>
-   <translation>Qué le pasó</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>send the newest to whoever keeps your Fullshell up to date</source>
+   <translation>envíe el más reciente a quien mantiene al día su Fullshell</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>On which day</source>
-   <translation>En qué día</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>folder of your log</source>
+   <translation>carpeta de su registro</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>what was done, what it cost</source>
-   <translation>qué se hizo, cuánto costó</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>folder of the log of faults</source>
+   <translation>carpeta del registro de fallos</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>Notes to it</source>
-   <translation>Notas a lo ocurrido</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>your log</source>
+   <translation>su registro</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>Add to history</source>
-   <translation>Añadir al historial</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>whole</source>
+   <translation>entero</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>Hauls of the trap, newest first</source>
-   <translation>Recogidas de la nasa, primero las más recientes</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>its own files</source>
+   <translation>archivos del programa</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>Trap {label}</source>
-   <translation>Nasa {label}</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>missing or damaged: {listed}</source>
+   <translation>faltan o están dañados: {listed}</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>history of trap</source>
-   <translation>historial de la nasa</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>there and whole</source>
+   <translation>presentes e íntegros</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>History</source>
-   <translation>Historial</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>sun and moon</source>
+   <translation>sol y luna</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>No trap yet</source>
-   <translation>Aún no hay nasas</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>known today</source>
+   <translation>conocidos hoy</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>Traps appear here with their first haul, or when you name one.</source>
-   <translation>Las nasas aparecen aquí con su primera recogida, o cuando usted les da nombre.</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>time zones</source>
+   <translation>husos horarios</translation>
   </message>
   <message>
-   <location filename="planner/ui/traps_window.py" />
-   <source>description of trap</source>
-   <translation>descripción de la nasa</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>without summer time</source>
+   <translation>sin horario de verano</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>What differs somewhere in the log. Entrances and colour are read from the trap's design, such as "red wire, 4 doors", or from a column of that name in an imported table</source>
-   <translation>Lo que difiere en alguna parte del registro. Las entradas y el color se leen en el modelo de la nasa, escrito en inglés, como "red wire, 4 doors", o en una columna de ese nombre en una tabla importada</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>install tzdata: pip install tzdata</source>
+   <translation>instale tzdata: pip install tzdata</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>No two kinds of anything are logged yet: give your traps a design, a bait or a spot.</source>
-   <translation>Todavía no hay nada de dos clases en el registro: dé a sus nasas un modelo, un cebo o un puesto.</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>known</source>
+   <translation>se conocen</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>Picture (*.png)</source>
-   <translation>Imagen (*.png)</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>cannot be written ({name__}, number {errno})</source>
+   <translation>no se puede escribir en ella ({name__}, número {errno})</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>traps by {by}.csv</source>
-   <translation>nasas por {by}.csv</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>disk</source>
+   <translation>disco</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source> times</source>
-   <translation> veces</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>make room: what you log can no longer be saved</source>
+   <translation>haga sitio: lo que anote ya no se puede guardar</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>This place only</source>
-   <translation>Solo este lugar</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>none yet; the first trip makes it</source>
+   <translation>aún no hay; se crea con la primera salida</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>The comparison as a table (CSV) or as a picture (PNG)</source>
-   <translation>La comparación como tabla (CSV) o como imagen (PNG)</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>is damaged</source>
+   <translation>está dañado</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>Rates of each group</source>
-   <translation>Lo que da cada grupo</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>backups of your log</source>
+   <translation>copias de seguridad de su registro</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>Next trip: which trap goes where</source>
-   <translation>Próxima salida: qué nasa va en qué sitio</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>{n_backups}, the newest of {newest:%Y-%m-%d}</source>
+   <translation>{n_backups}, la más reciente del {newest:%Y-%m-%d}</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>Comparing traps</source>
-   <translation>Comparando las nasas</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>one is made on each day that you use it</source>
+   <translation>se hace una cada día que lo usa</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>Comparing…</source>
-   <translation>Comparando…</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>settings</source>
+   <translation>ajustes</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>Export the comparison</source>
-   <translation>Exportar la comparación</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>not all of them can be used</source>
+   <translation>no todos se pueden usar</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>Writing the comparison</source>
-   <translation>Escribiendo la comparación</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>can be read</source>
+   <translation>se pueden leer</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>Compare &amp;by</source>
-   <translation>Comparar &amp;por</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>faults</source>
+   <translation>fallos</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>Co&amp;unt</source>
-   <translation>Con&amp;tar</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>{n_found} written down</source>
+   <translation>{n_found} anotados</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>&amp;Worth knowing</source>
-   <translation>&amp;Importa desde</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>none written down</source>
+   <translation>ninguno anotado</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>What would settle it</source>
-   <translation>Qué lo resolvería</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>not known on {today}</source>
+   <translation>no conocidos el {today}</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>Picture of the comparison written to {out}.</source>
-   <translation>Imagen de la comparación escrita en {out}.</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>set the clock of this machine; they are known from 1899 to 2053</source>
+   <translation>ponga en hora el reloj de este equipo; se conocen de 1899 a 2053</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>{out} cannot be written; choose another folder.</source>
-   <translation>No se puede escribir {out}; elija otra carpeta.</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>the ephemeris cannot be read</source>
+   <translation>no se pueden leer las efemérides</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_panel.py" />
-   <source>Comparison written to {out}.</source>
-   <translation>Comparación escrita en {out}.</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>not found</source>
+   <translation>no se encuentran</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>trap design</source>
-   <translation>modelo de nasa</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>can be written</source>
+   <translation>se puede escribir en ella</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>number of entrances</source>
-   <translation>número de entradas</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>make room soon, for your log and its backups</source>
+   <translation>haga sitio pronto, para su registro y sus copias de seguridad</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>colour</source>
-   <translation>color</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>cannot be read ({name__})</source>
+   <translation>no se puede leer ({name__})</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>bait</source>
-   <translation>cebo</translation>
+   <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>allow writing there, or make room</source>
+   <translation>permita escribir ahí, o haga sitio</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>single traps</source>
-   <translation>nasas una a una</translation>
+   <location filename="planner/ui/trouble/checkup/finding.py" />
+   <source>Nothing is wrong with this installation.</source>
+   <translation>Esta instalación no tiene ningún fallo.</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>length of soak</source>
-   <translation>tiempo en el agua</translation>
+   <location filename="planner/ui/trouble/checkup/finding.py" />
+   <source>{count} of {n_found} things are wrong with this installation.</source>
+   <translation>Fallos en esta instalación: {count} de {n_found} puntos.</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>all crabs</source>
-   <translation>todos los cangrejos</translation>
+   <location filename="planner/ui/trouble/checkup/finding.py" />
+   <source>Nothing is wrong with this installation; {noted} to mind.</source>
+   <translation>Esta instalación no tiene ningún fallo; puntos a tener en cuenta: {noted}.</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>shorts (fewest is best)</source>
-   <translation>pequeños (mejor cuantos menos)</translation>
+   <location filename="planner/ui/trouble/checkup/finding.py" />
+   <source>Fullshell {version__}: {verdict}</source>
+   <translation>Fullshell {version__}: {verdict}</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>females (fewest is best)</source>
-   <translation>hembras (mejor cuantas menos)</translation>
+   <location filename="planner/ui/trouble/checkup/finding.py" />
+   <source>could not be looked at ({name__})</source>
+   <translation>no se pudo examinar ({name__})</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>bycatch (fewest is best)</source>
-   <translation>otras especies (mejor cuantas menos)</translation>
+   <location filename="planner/ui/trouble/checkup/finding.py" />
+   <source>install the program again</source>
+   <translation>instale el programa otra vez</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>share of light crabs (fewest is best)</source>
-   <translation>proporción de vacíos (mejor cuanto menor)</translation>
+   <location filename="planner/ui/trouble/checkup/libraries.py" />
+   <source>set the program up again: python3 packaging/start.py, or pip install "fullshell[window]"</source>
+   <translation>vuelva a instalar el programa: python3 packaging/start.py, o pip install "fullshell[window]"</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>crabs a haul</source>
-   <translation>cangrejos por recogida</translation>
+   <location filename="planner/ui/trouble/checkup/libraries.py" />
+   <source>{version}, needed is {needed}</source>
+   <translation>{version}, hace falta {needed}</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>shorts a haul</source>
-   <translation>pequeños por recogida</translation>
+   <location filename="planner/ui/trouble/checkup/libraries.py" />
+   <source>{version} does not load ({name__}{value})</source>
+   <translation>{version} no se carga ({name__}{value})</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>females a haul</source>
-   <translation>hembras por recogida</translation>
+   <location filename="planner/ui/trouble/checkup/libraries.py" />
+   <source>loads</source>
+   <translation>se carga</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>other animals a haul</source>
-   <translation>otros animales por recogida</translation>
+   <location filename="planner/ui/trouble/checkup/libraries.py" />
+   <source>Python</source>
+   <translation>Python</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>light crabs of 100 judged</source>
-   <translation>vacíos de cada 100 examinados</translation>
+   <location filename="planner/ui/trouble/checkup/libraries.py" />
+   <source>install Python {least} to {newest}</source>
+   <translation>instale Python {least} a {newest}</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>Total</source>
-   <translation>Total</translation>
+   <location filename="planner/ui/trouble/checkup/libraries.py" />
+   <source>is not installed</source>
+   <translation>no está instalado</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>A haul</source>
-   <translation>Por recog.</translation>
+   <location filename="planner/ui/trouble/checkup/libraries.py" />
+   <source>tried up to {newest}; use that should something fail</source>
+   <translation>probado hasta {newest}; use esa versión si algo falla</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>Best one</source>
-   <translation>El mejor</translation>
+   <location filename="planner/ui/trouble/checkup/libraries.py" />
+   <source>Fullshell</source>
+   <translation>Fullshell</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>Dot: what a haul gives, brought to the same trips, spots and a soak{soak}; the fewer hauls, the more it leans on the other groups. Bar: its 80% interval. Faint rings: {rings}.</source>
-   <translation>Punto: lo que da una recogida, llevado a las mismas salidas, los mismos puestos y un mismo tiempo en el agua{soak}; cuantas menos recogidas, más se apoya en los otros grupos. Barra: su intervalo del 80 %. Anillos tenues: {rings}.</translation>
+   <location filename="planner/ui/trouble/checkup/libraries.py" />
+   <source>is not installed here, only lies here</source>
+   <translation>no está instalado aquí, solo están sus archivos</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>some of the hauls as counted, evenly chosen</source>
-   <translation>algunas de las recogidas tal como se contaron, elegidas por igual</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>
+import ctypes, sys
+from pathlib import Path
+import PySide6
+plugins = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms"
+for name in sys.argv[1:]:
+    ctypes.CDLL(str(plugins / name))
+from PySide6.QtGui import QFontDatabase
+from PySide6.QtWidgets import QApplication
+app = QApplication([])
+print("fonts", len(QFontDatabase.families()), "on", app.platformName())
+</source>
+   <translation>
+import ctypes, sys
+from pathlib import Path
+import PySide6
+plugins = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms"
+for name in sys.argv[1:]:
+    ctypes.CDLL(str(plugins / name))
+from PySide6.QtGui import QFontDatabase
+from PySide6.QtWidgets import QApplication
+app = QApplication([])
+print("fonts", len(QFontDatabase.families()), "on", app.platformName())
+</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>single hauls as counted</source>
-   <translation>recogidas una a una, tal como se contaron</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>drawing</source>
+   <translation>dibujo</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source> of {common_soak_h:.0f} h</source>
-   <translation> de {common_soak_h:.0f} h</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>Qt does not start (status {returncode})</source>
+   <translation>Qt no se inicia (estado {returncode})</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>{rate:.1f}</source>
-   <translation>{rate:.1f}</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>set the program up again: python3 packaging/start.py; the system may lack what packaging/README.md lists</source>
+   <translation>vuelva a instalar el programa: python3 packaging/start.py; puede que al sistema le falte lo que enumera packaging/README.md</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>{low:.1f} to {high:.1f}</source>
-   <translation>{low:.1f} a {high:.1f}</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>Qt starts ({words})</source>
+   <translation>Qt se inicia ({words})</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>almost surely</source>
-   <translation>casi seguro</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>window</source>
+   <translation>ventana</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>hardly</source>
-   <translation>improbable</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>no view can be drawn</source>
+   <translation>no se puede dibujar ninguna vista</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>not counted</source>
-   <translation>sin contar</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>the system lacks {lacking}</source>
+   <translation>al sistema le falta {lacking}</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>{p} in 10</source>
-   <translation>{p} de cada 10</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>install it; on Debian and Ubuntu: sudo apt-get install {debian_package}</source>
+   <translation>instálelo; en Debian y Ubuntu: sudo apt-get install {debian_package}</translation>
   </message>
   <message>
-   <location filename="planner/ui/trial_rows.py" />
-   <source>1 in 20</source>
-   <translation>1 de 20</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>Qt starts, but there is no font: all text would be boxes</source>
+   <translation>Qt se inicia, pero no hay ninguna fuente: todo el texto saldría como recuadros</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_chart.py" />
-   <source>{n_trips} judged trips; the table lists them</source>
-   <translation>{n_trips} salidas con examinados; la tabla las enumera</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>install a font; on Debian and Ubuntu: sudo apt-get install fonts-dejavu-core</source>
+   <translation>instale una fuente; en Debian y Ubuntu: sudo apt-get install fonts-dejavu-core</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_details.py" />
-   <source>kitchen count</source>
-   <translation>recuento en la cocina</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>PySide6 is not installed; the command line works without it</source>
+   <translation>PySide6 no está instalado; la línea de comandos funciona sin él</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_details.py" />
-   <source>Light ones of those picked in the kitchen</source>
-   <translation>Vacíos entre los abiertos en la cocina</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>screen</source>
+   <translation>pantalla</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_details.py" />
-   <source>Crabs of the whole catch that were picked or cracked open</source>
-   <translation>Cangrejos de toda la captura que se pelaron o se abrieron</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>there is none here</source>
+   <translation>aquí no hay ninguna</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_details.py" />
-   <source>How many of the picked were light</source>
-   <translation>Cuántos de los abiertos estaban vacíos</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>use the jobs of the command line, or a desktop</source>
+   <translation>use las tareas de la línea de comandos, o un escritorio</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_details.py" />
-   <source>in your words</source>
-   <translation>con sus palabras</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>Qt does not answer ({name__})</source>
+   <translation>Qt no responde ({name__})</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_details.py" />
-   <source>is no number of people</source>
-   <translation>no es un número de personas</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>start the machine anew</source>
+   <translation>reinicie el equipo</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_details.py" />
-   <source>write digits such as 2, or leave it empty</source>
-   <translation>escriba cifras, como 2, o déjelo vacío</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>a view can be drawn</source>
+   <translation>se puede dibujar una vista</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_details.py" />
-   <source>Crew</source>
-   <translation>Gente</translation>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>silent</source>
+   <translation>sin decir nada</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_details.py" />
-   <source>Kitchen: picked</source>
-   <translation>Cocina: abiertos</translation>
+   <location filename="planner/ui/trouble/checkup_dialog.py" />
+   <source>Looking at the installation</source>
+   <translation>Examinando la instalación</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_details.py" />
-   <source>Not saved. The entry {what}; {remedy}.</source>
-   <translation>No se guardó. Lo escrito {what}; {remedy}.</translation>
+   <location filename="planner/ui/trouble/checkup_dialog.py" />
+   <source>Check this installation</source>
+   <translation>Comprobar esta instalación</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_details.py" />
-   <source>write degrees, such as 75</source>
-   <translation>escriba grados, como 75</translation>
+   <location filename="planner/ui/trouble/checkup_dialog.py" />
+   <source>Looking at Python, Qt, files, folders and your log…</source>
+   <translation>Examinando Python, Qt, los archivos, las carpetas y su registro…</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>Add a trap</source>
-   <translation>Añadir nasa</translation>
+   <location filename="planner/ui/trouble/checkup_dialog.py" />
+   <source>Findings</source>
+   <translation>Resultados</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>A row after this one (Ctrl+Return)</source>
-   <translation>Una fila después de esta (Ctrl+Intro)</translation>
+   <location filename="planner/ui/trouble/checkup_dialog.py" />
+   <source>Copy report</source>
+   <translation>Copiar informe</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>Remove trap</source>
-   <translation>Quitar nasa</translation>
+   <location filename="planner/ui/trouble/checkup_dialog.py" />
+   <source>Versions and findings, without any folder, name or place of yours</source>
+   <translation>Versiones y resultados, sin ninguna carpeta, nombre ni lugar suyos</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>Into the bin, with its counts</source>
-   <translation>A la papelera, con sus recuentos</translation>
+   <location filename="planner/ui/trouble/checkup_dialog.py" />
+   <source>Copied.</source>
+   <translation>Copiado.</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>Single crabs…</source>
-   <translation>Uno por uno…</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Fullshell itself went wrong{where}. You did nothing wrong, and what you logged is kept.</source>
+   <translation>Ha fallado el propio Fullshell{where}. Usted no hizo nada mal, y lo que anotó está a salvo.</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>Crabs of this trap looked at one by one (Ctrl+K)</source>
-   <translation>Los cangrejos de esta nasa, mirados uno por uno (Ctrl+K)</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Next: close this and go on; the window still works. If it goes wrong again, close Fullshell and start it anew. To have it put right, copy the report and send it to whoever keeps your Fullshell up to date. Nothing is sent by itself.</source>
+   <translation>Qué hacer: cierre esto y siga; la ventana aún funciona. Si vuelve a fallar, cierre Fullshell y ábralo de nuevo. Para que se corrija, copie el informe y envíelo a quien mantiene al día su Fullshell. Nada se envía solo.</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>Save what is kept here</source>
-   <translation>Guardar lo que se conserva aquí</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>The report holds versions, the view that was open and where in the program it went wrong. It holds no name, no folder of yours, no place and nothing from your log.</source>
+   <translation>El informe contiene las versiones, la vista que estaba abierta y en qué parte del programa falló. No contiene ningún nombre, ninguna carpeta suya, ningún lugar ni nada de su registro.</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>{trip}, {place} (times of {zone})</source>
-   <translation>{trip}, {place} (horas de {zone})</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Fullshell stopped in the middle of its work the last time. What you logged until then is kept.</source>
+   <translation>La última vez, Fullshell se detuvo en mitad de su trabajo. Lo que usted anotó hasta entonces está a salvo.</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>Not in the log yet. {why} What you typed stays here and is tried again.</source>
-   <translation>Todavía no está en el registro. {why} Lo que escribió se queda aquí y se volverá a intentar.</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Next: look at the last trip you were typing and go on. If it happens again, open Help, Check this installation. To have it put right, copy the report and send it to whoever keeps your Fullshell up to date. Nothing is sent by itself.</source>
+   <translation>Qué hacer: mire la última salida que estaba escribiendo y siga. Si vuelve a pasar, abra Ayuda, Comprobar esta instalación. Para que se corrija, copie el informe y envíelo a quien mantiene al día su Fullshell. Nada se envía solo.</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>{what} of trip {name}</source>
-   <translation>{what} de la salida {name}</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Something went wrong</source>
+   <translation>Algo ha fallado</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>new trap in trip {name}</source>
-   <translation>nasa nueva en la salida {name}</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Report</source>
+   <translation>Informe</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>The trip</source>
-   <translation>La salida</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Add the error's own words; read them first</source>
+   <translation>Añadir las palabras del propio error; léalas antes</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>removal of a trap from trip {name}</source>
-   <translation>nasa quitada de la salida {name}</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Put the report on the clipboard</source>
+   <translation>Poner el informe en el portapapeles</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>{what} of trap {trap}, {name}</source>
-   <translation>{what} de la nasa {trap}, {name}</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Save report…</source>
+   <translation>Guardar informe…</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_entry.py" />
-   <source>Not saved. {why}</source>
-   <translation>No se guardó. {why}</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Write the report to a text file</source>
+   <translation>Escribir el informe en un archivo de texto</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_list.py" />
-   <source>Kept</source>
-   <translation>De talla</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source> while {view} was open</source>
+   <translation> con la vista {view} abierta</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_list.py" />
-   <source>Find: trip, month, year or place</source>
-   <translation>Buscar: salida, mes, año o lugar</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>
+In its own words
+{own_words}
+</source>
+   <translation>
+En sus propias palabras
+{own_words}
+</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_list.py" />
-   <source>Find trips by name or place</source>
-   <translation>Buscar salidas por nombre o lugar</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Save the report</source>
+   <translation>Guardar el informe</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_list.py" />
-   <source>Logged trips, newest first</source>
-   <translation>Salidas anotadas, primero las más recientes</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Text (*.txt)</source>
+   <translation>Texto (*.txt)</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_list.py" />
-   <source>No trip fits.</source>
-   <translation>Ninguna salida coincide.</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Saved.</source>
+   <translation>Guardado.</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_points.py" />
-   <source>{name}, {moon_words}: {light} of {judged} light, {share}</source>
-   <translation>{name}, {moon_words}: {light} de {judged} vacíos, {share}</translation>
+   <location filename="planner/ui/trouble/fault_dialog.py" />
+   <source>Not saved: {strerror}. Choose another folder.</source>
+   <translation>No se guardó: {strerror}. Elija otra carpeta.</translation>
   </message>
   <message>
-   <location filename="planner/ui/trip_points.py" />
-   <source>{mean} of {judged}</source>
-   <translation>{mean} de {judged}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>Filled marks: full trips. Open: light ones. Half filled: mixed. Larger: more crabs judged. Lines: 80% interval of the trip's own count.</source>
-   <translation>Marcas llenas: salidas llenas. Abiertas: vacías. Medio llenas: mixtas. Más grandes: más cangrejos examinados. Líneas: intervalo del 80 % del recuento propio de la salida.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>Band: 80% interval of what the model makes of the log, all else as on average.</source>
-   <translation>Banda: intervalo del 80 % de lo que el modelo saca del registro, con todo lo demás en su media.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>Share (80% interval)</source>
-   <translation>Proporción (80 %)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>Kind</source>
-   <translation>Tipo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>{judged} trips with judged crabs; {unjudged} without, which say nothing of fullness.</source>
-   <translation>{judged} salidas con cangrejos examinados; {unjudged} sin ellos, que nada dicen del llenado.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>{judged} trips with judged crabs.</source>
-   <translation>{judged} salidas con cangrejos examinados.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>Trips over the moon</source>
-   <translation>Salidas según la luna</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>Trips over the year</source>
-   <translation>Salidas a lo largo del año</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>Placing the trips</source>
-   <translation>Situando las salidas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>Over the moon</source>
-   <translation>Según la luna</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>Over the year</source>
-   <translation>A lo largo del año</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trips_panel.py" />
-   <source>Judged trips, {heading}</source>
-   <translation>Salidas con examinados, {heading}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>held at mid-year, as agency tables do</source>
-   <translation>fijos a mitad de año, como en las tablas oficiales</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>worked out for every instant</source>
-   <translation>calculados para cada instante</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>paste or add constants, or choose offsets from another place</source>
-   <translation>pegue o añada constantes, o elija diferencias con otro lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>&amp;Constants of a station here</source>
-   <translation>&amp;Constantes de una estación de aquí</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>O&amp;ffsets from another place</source>
-   <translation>Di&amp;ferencias con otro lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>0.26: mean sea level above the datum</source>
-   <translation>0.26: nivel medio del mar sobre el cero de referencia</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>&amp;Mean level</source>
-   <translation>&amp;Nivel medio</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>Node &amp;factors</source>
-   <translation>Factores no&amp;dales</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>Constituents</source>
-   <translation>Constituyentes</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>Add a constituent</source>
-   <translation>Añadir constituyente</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>Paste from an agency's page…</source>
-   <translation>Pegar de una página oficial…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>Put a whole table of constants in at once</source>
-   <translation>Poner de una vez una tabla entera de constantes</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>Fit to a gauge's record…</source>
-   <translation>Ajustar a un mareógrafo…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>Work constants out from hourly or six-minute levels in a CSV file</source>
-   <translation>Calcular constantes con niveles horarios o de cada seis minutos en un archivo CSV</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>in {unit}: mean sea level less the datum</source>
-   <translation>en {unit}: nivel medio del mar menos el cero de referencia</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>UTC (Greenwich)</source>
-   <translation>UTC (Greenwich)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>fill in both columns</source>
-   <translation>rellene las dos columnas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/water_section.py" />
-   <source>No constants yet. Copy the table of harmonic constituents from the agency's page of the nearest station and paste it here.</source>
-   <translation>Todavía no hay constantes. Copie la tabla de constituyentes armónicos de la página del servicio hidrográfico, de la estación más cercana, y péguela aquí.</translation>
+   <location filename="planner/ui/trouble/fault_front.py" />
+   <source>The same thing went wrong again inside Fullshell. Close it and start it anew; the report is kept, and Help, Check this installation tells where.</source>
+   <translation>Ha vuelto a fallar lo mismo dentro de Fullshell. Ciérrelo y ábralo de nuevo; el informe se conserva, y Ayuda, Comprobar esta instalación, dice dónde.</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />

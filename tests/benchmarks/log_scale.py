@@ -81,7 +81,7 @@ def measured() -> dict[str, float]:
     from planner.sites import load_site
     from planner.ui import theme
     from planner.ui.app import make_app
-    from planner.ui.hauls import HaulsView
+    from planner.ui.hauls.view import HaulsView
     from planner.ui.sources import Source, open_log
     from planner.ui.state import ViewState
     from planner.ui.workbench import Workbench

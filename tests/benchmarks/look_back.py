@@ -38,7 +38,7 @@ def _measure(home: Path, hauls: int) -> None:
     from planner.sites import load_site
     from planner.ui import theme
     from planner.ui.app import make_app
-    from planner.ui.look_back import LookBackWindow
+    from planner.ui.hauls.look_back import LookBackWindow
     from planner.ui.state import ViewState
     from planner.ui.workbench import Workbench
 

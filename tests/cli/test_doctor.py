@@ -16,10 +16,10 @@ import pytest
 from planner.assets import demo_log, log_folder, user_folder
 from planner.faults import keep, kept
 from planner.logbook import Logbook, book_zone, default_logbook
-from planner.ui import checkup
-from planner.ui.checkup import Finding, files, libraries, screen
-from planner.ui.checkup.finding import found_by, good, report_of, text_of, wrong
 from planner.ui.settings import settings_file
+from planner.ui.trouble import checkup
+from planner.ui.trouble.checkup import Finding, files, libraries, screen
+from planner.ui.trouble.checkup.finding import found_by, good, report_of, text_of, wrong
 
 
 def _states(found: Iterator[Finding]) -> dict[str, str]:

@@ -145,7 +145,7 @@ def test_a_machine_without_a_browser_is_still_set_up(
 
 def test_the_doctor_names_the_same_packages_by_debians_rule() -> None:
     """One list is kept here; the doctor must not send a user for another package."""
-    from planner.ui.checkup.libraries import debian_package
+    from planner.ui.trouble.checkup.libraries import debian_package
 
     for library in (*machine.TO_DRAW, *machine.FOR_A_SCREEN, *machine.TO_DRIVE):
         assert debian_package(library.file) == library.apt, library.file

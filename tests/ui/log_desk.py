@@ -16,8 +16,8 @@ from planner.estimates import Interval
 from planner.logbook import Haul, Logbook
 from planner.sites import load_site
 from planner.trips import Plan, PlanSet
-from planner.ui.haul_cells import COLUMNS
-from planner.ui.hauls import HaulsView
+from planner.ui.hauls.haul_cells import COLUMNS
+from planner.ui.hauls.view import HaulsView
 from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench
 

@@ -16,8 +16,8 @@ from PySide6.QtWidgets import QApplication, QDialog, QTabWidget, QWidget
 
 from planner.assets import demo_log
 from planner.intake import read_grid
-from planner.ui.intake_dialog import IntakeDialog
-from planner.ui.intake_text import Offer, first_offer
+from planner.ui.hauls.intake_dialog import IntakeDialog
+from planner.ui.hauls.intake_text import Offer, first_offer
 from planner.ui.tables import ChartWithTable
 from planner.ui.window import VIEWS, MainWindow
 

@@ -13,7 +13,7 @@ from planner.phrasing import Style
 from planner.ui import theme
 from planner.ui.app import make_app
 from planner.ui.charts import LocalTimeAxis, local_ticks, tick_text
-from planner.ui.row_chart import IntervalRow, RowChart
+from planner.ui.evidence.row_chart import IntervalRow, RowChart
 
 NEW_YORK = ZoneInfo("America/New_York")
 ZONES = st.sampled_from(

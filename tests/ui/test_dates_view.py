@@ -18,7 +18,7 @@ from planner.assets import demo_place
 from planner.phrasing import Style, count_text, day_clock_text, day_text
 from planner.trips import LIMIT_WORDS, soonest_as_good
 from planner.ui import theme
-from planner.ui.dates import DatesView
+from planner.ui.dates.view import DatesView
 from planner.ui.sources import Source
 from planner.ui.strip.legend import Legend
 from planner.ui.workbench import Workbench

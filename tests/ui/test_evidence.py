@@ -26,15 +26,15 @@ from planner.logbook import Haul, Log, Promise, Trip, TripOutcome
 from planner.molt.evidence_types import Cause, Curve, Effect, Evidence, PastForecast, Record
 from planner.molt.record import reliability_of
 from planner.trials import settle_texts
-from planner.ui.effects_panel import EffectsPanel
-from planner.ui.evidence import EvidenceView
-from planner.ui.evidence_rows import effect_text, record_rows, record_text, score_rows
-from planner.ui.record_panel import RecordPanel
+from planner.ui.evidence.effects_panel import EffectsPanel
+from planner.ui.evidence.evidence_rows import effect_text, record_rows, record_text, score_rows
+from planner.ui.evidence.record_panel import RecordPanel
+from planner.ui.evidence.trial_rows import groupings, legend_text, weigh_traps
+from planner.ui.evidence.trip_chart import mark_size
+from planner.ui.evidence.trip_points import TripPoint, moon_words, point_rows, trip_points
+from planner.ui.evidence.view import EvidenceView
 from planner.ui.sources import Source
 from planner.ui.state import ViewState
-from planner.ui.trial_rows import groupings, legend_text, weigh_traps
-from planner.ui.trip_chart import mark_size
-from planner.ui.trip_points import TripPoint, moon_words, point_rows, trip_points
 from planner.ui.workbench import Workbench
 
 TODAY = date(2026, 11, 25)

@@ -16,9 +16,9 @@ from PySide6.QtWidgets import QApplication, QPushButton, QWidget
 from planner import faults
 from planner.assets import log_folder
 from planner.ui.app import run as run_program
-from planner.ui.fault_dialog import FaultDialog
-from planner.ui.faults import FaultCatcher
 from planner.ui.settings import Settings, open_settings, read_settings, settings_file
+from planner.ui.trouble.fault_dialog import FaultDialog
+from planner.ui.trouble.faults import FaultCatcher
 from planner.ui.window import MainWindow
 from planner.ui.workbench import Workbench
 
@@ -187,7 +187,7 @@ def test_the_report_is_saved_where_the_user_says(
     _on_this_thread(window)
     dialog = _shown(window, qtbot)
     out = tmp_path / "none" / "r.txt"
-    pick = "planner.ui.fault_dialog.QFileDialog.getSaveFileName"
+    pick = "planner.ui.trouble.fault_dialog.QFileDialog.getSaveFileName"
     monkeypatch.setattr(pick, lambda *_: (str(out), ""))
     dialog.save.click()
     assert "Not saved" in dialog.copied.text()

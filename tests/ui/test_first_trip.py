@@ -14,8 +14,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QFileDialog, QPushButton
 
 from planner.phrasing import day_text
-from planner.ui.load_up import LoadView
-from planner.ui.plans_panel import PlansPanel
+from planner.ui.dates.plans_panel import PlansPanel
+from planner.ui.load.view import LoadView
 from planner.ui.window import MainWindow
 from planner.ui.workbench import Workbench
 

@@ -18,8 +18,8 @@ from planner.logbook.columns import CellError
 from planner.phrasing import Style
 from planner.sites import load_site
 from planner.trips import Plan
-from planner.ui.haul_cells import COLUMNS, NOT_RECORDED, Clock, shown, with_text, written
-from planner.ui.haul_rows import (
+from planner.ui.hauls.haul_cells import COLUMNS, NOT_RECORDED, Clock, shown, with_text, written
+from planner.ui.hauls.haul_rows import (
     Refused,
     meant_day,
     nudged,
@@ -29,7 +29,7 @@ from planner.ui.haul_rows import (
     trips_newest_first,
     typed,
 )
-from planner.ui.haul_words import doubts, light_words, missing, totals
+from planner.ui.hauls.haul_words import doubts, light_words, missing, totals
 
 ZONE = ZoneInfo("America/New_York")
 CLOCK = Clock(ZONE, Style())

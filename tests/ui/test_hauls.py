@@ -26,8 +26,8 @@ from pytestqt.qtbot import QtBot
 from planner.assets import demo_log
 from planner.logbook import Haul, Logbook, LogbookError, book_zone, read_log
 from planner.phrasing import Style
-from planner.ui.hauls import HaulsView
-from planner.ui.intake_dialog import IntakeDialog
+from planner.ui.hauls.intake_dialog import IntakeDialog
+from planner.ui.hauls.view import HaulsView
 from planner.ui.workbench import Workbench
 
 

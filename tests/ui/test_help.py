@@ -14,9 +14,17 @@ from PySide6.QtWidgets import QApplication, QPushButton
 
 from planner.assets import guide
 from planner.ui import theme
-from planner.ui.checkup_dialog import CheckupDialog
-from planner.ui.help_pages import CONTENTS, PAGES, anchor, contents, headings, pages, pages_with
-from planner.ui.help_window import HelpWindow
+from planner.ui.guide.help_pages import (
+    CONTENTS,
+    PAGES,
+    anchor,
+    contents,
+    headings,
+    pages,
+    pages_with,
+)
+from planner.ui.guide.help_window import HelpWindow
+from planner.ui.trouble.checkup_dialog import CheckupDialog
 from planner.ui.window import VIEWS, MainWindow
 from planner.ui.workbench import Workbench
 
@@ -259,10 +267,10 @@ def test_the_check_of_the_installation_is_in_the_menu(
     window: MainWindow, qtbot: Any, settle: Any, monkeypatch: Any
 ) -> None:
     """Whoever has no terminal sees the findings too; what is copied holds no folder."""
-    from planner.ui.checkup.finding import wrong
+    from planner.ui.trouble.checkup.finding import wrong
 
     found = [wrong("disk", "3 MB free", "make room", "/home/someone")]
-    monkeypatch.setattr("planner.ui.checkup_dialog.examine", lambda: found)
+    monkeypatch.setattr("planner.ui.trouble.checkup_dialog.examine", lambda: found)
     action = next(a for a in window.findChildren(QAction) if "nstallation" in a.text())
     action.trigger()
     (dialog,) = window.findChildren(CheckupDialog)

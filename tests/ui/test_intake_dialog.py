@@ -16,8 +16,8 @@ from pytestqt.qtbot import QtBot
 
 from planner.intake import recall
 from planner.logbook import Logbook
-from planner.ui.hauls import HaulsView
-from planner.ui.intake_dialog import IntakeDialog
+from planner.ui.hauls.intake_dialog import IntakeDialog
+from planner.ui.hauls.view import HaulsView
 
 LONG_MS = 30_000
 AGENCY = (

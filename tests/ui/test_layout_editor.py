@@ -20,8 +20,8 @@ from planner.logbook import Haul, Log, Logbook, book_zone, read_log
 from planner.phrasing import Style
 from planner.sites import load_site
 from planner.trips import Plan
-from planner.ui.layout_desk import LayoutDesk
-from planner.ui.layout_editor import LayoutEditor
+from planner.ui.load.layout_desk import LayoutDesk
+from planner.ui.load.layout_editor import LayoutEditor
 from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench
 

@@ -23,10 +23,10 @@ from planner.logbook import book_zone, read_log
 from planner.phrasing import Style
 from planner.sites import load_site
 from planner.trips import Plan, PlanSet
-from planner.ui.load_text import layout_lines
-from planner.ui.load_up import LoadView
+from planner.ui.load.text import layout_lines
+from planner.ui.load.ticks import read_ticks, ticks_file, write_ticks
+from planner.ui.load.view import LoadView
 from planner.ui.state import ViewState
-from planner.ui.ticks import read_ticks, ticks_file, write_ticks
 from planner.ui.workbench import Workbench
 
 TODAY = date(2026, 11, 25)

@@ -25,13 +25,13 @@ from pytestqt.qtbot import QtBot
 from planner.assets import demo_place, user_folder
 from planner.logbook import Crab, Haul, Log, Logbook, Trip, default_logbook
 from planner.sites.book import user_places
-from planner.ui.backups_dialog import BackupsDialog
-from planner.ui.bin_dialog import BinDialog
-from planner.ui.crabs_dialog import CrabsDialog
-from planner.ui.hauls import HaulsView
-from planner.ui.kitchen_ask import KitchenAsk, kitchens_to_ask
+from planner.ui.hauls.backups_dialog import BackupsDialog
+from planner.ui.hauls.bin_dialog import BinDialog
+from planner.ui.hauls.crabs_dialog import CrabsDialog
+from planner.ui.hauls.kitchen_ask import KitchenAsk, kitchens_to_ask
+from planner.ui.hauls.traps_window import TrapsWindow
+from planner.ui.hauls.view import HaulsView
 from planner.ui.sources import Source, open_log
-from planner.ui.traps_window import TrapsWindow
 from planner.ui.workbench import Workbench
 
 ENTER = Qt.Key.Key_Return

@@ -22,8 +22,8 @@ from pytestqt.qtbot import QtBot
 
 from planner.logbook import Promise
 from planner.phrasing import count_text
-from planner.ui.hauls import HaulsView
-from planner.ui.plan_panel import PlanPanel
+from planner.ui.dates.plan_panel import PlanPanel
+from planner.ui.hauls.view import HaulsView
 from planner.ui.workbench import Workbench
 
 ENTER = Qt.Key.Key_Return

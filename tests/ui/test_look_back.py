@@ -15,8 +15,8 @@ from pytestqt.qtbot import QtBot
 from planner.assets import demo_log
 from planner.logbook import book_zone, read_log
 from planner.ui import theme
-from planner.ui.hauls import HaulsView
-from planner.ui.look_back import LookBackWindow
+from planner.ui.hauls.look_back import LookBackWindow
+from planner.ui.hauls.view import HaulsView
 
 LONG_MS = 30_000
 

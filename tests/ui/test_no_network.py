@@ -33,7 +33,7 @@ from planner.ui.app import make_app
 from planner.ui import theme
 from planner.ui.picture import draw, Shot
 from planner.ui.window import VIEWS
-from planner.ui.help_pages import pages
+from planner.ui.guide.help_pages import pages
 
 def everything(window):
     for tabs in window.findChildren(QTabWidget):

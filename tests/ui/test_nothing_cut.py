@@ -8,9 +8,9 @@ import pytest
 from PySide6.QtGui import QStandardItemModel
 from PySide6.QtWidgets import QApplication, QScrollArea
 
-from planner.ui.dates import DatesView
+from planner.ui.dates.plan_panel import PlanPanel
+from planner.ui.dates.view import DatesView
 from planner.ui.parts import body
-from planner.ui.plan_panel import PlanPanel
 from planner.ui.strip import StripView
 from planner.ui.whole_lines import WholeLines
 from planner.ui.whole_rows import WholeRows, WideTable

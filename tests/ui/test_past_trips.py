@@ -11,8 +11,8 @@ import pytest
 from PySide6.QtWidgets import QApplication
 
 from planner.assets import demo_log, demo_place
-from planner.ui.dates import DatesView
-from planner.ui.last_trip import LastTripLine
+from planner.ui.dates.view import DatesView
+from planner.ui.hauls.last_trip import LastTripLine
 from planner.ui.sources import Source
 from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench

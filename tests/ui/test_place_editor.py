@@ -20,8 +20,8 @@ from planner.sites import load_site
 from planner.sites.book import user_places
 from planner.sites.saving import draft_of
 from planner.tides import Tide
-from planner.ui.observed_rows import seen_file, write_cells
-from planner.ui.places import PlacesView
+from planner.ui.places.observed_rows import seen_file, write_cells
+from planner.ui.places.view import PlacesView
 from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench
 

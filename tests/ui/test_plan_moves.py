@@ -16,10 +16,10 @@ from PySide6.QtWidgets import QApplication, QLabel
 
 from planner.clock import to_utc64
 from planner.trips import Plan, compare_plans
-from planner.ui.compare_dialog import CompareDialog
-from planner.ui.dates import DatesView
-from planner.ui.load_up import LoadView
-from planner.ui.own_plans import read_own, write_own
+from planner.ui.dates.compare_dialog import CompareDialog
+from planner.ui.dates.own_plans import read_own, write_own
+from planner.ui.dates.view import DatesView
+from planner.ui.load.view import LoadView
 from planner.ui.strip.days import place_of_instant
 from planner.ui.workbench import OWN, Workbench
 

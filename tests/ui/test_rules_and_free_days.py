@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QWidget
 from planner.assets import demo_place
 from planner.sites import load_site
 from planner.sites.book import user_places
-from planner.ui.place_editor import PlaceEditor
+from planner.ui.places.place_editor import PlaceEditor
 from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench
 

@@ -18,8 +18,8 @@ from planner.sites import load_site
 from planner.sites.editing import edited
 from planner.sites.keeping import new_place
 from planner.tides import Tide
-from planner.ui.places_text import place_report
-from planner.ui.span_panel import SpanPanel
+from planner.ui.places.places_text import place_report
+from planner.ui.places.span_panel import SpanPanel
 from planner.ui.workbench import Workbench
 
 

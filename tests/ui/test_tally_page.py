@@ -20,7 +20,7 @@ from planner.handouts.tally_page import tally_page
 from planner.logbook import Haul, Logbook
 from planner.phrasing import Style
 from planner.sites import load_site
-from planner.ui.load_up import LoadView
+from planner.ui.load.view import LoadView
 from planner.ui.workbench import Workbench
 
 SITE = load_site(demo_place())
@@ -311,7 +311,7 @@ def test_from_the_window_and_the_command_line(
     """The page is offered where the trip is loaded up, and without a window too."""
     out = tmp_path / "tally.html"
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(out), ""))
-    monkeypatch.setattr("planner.ui.deck_button.QDesktopServices.openUrl", lambda _: True)
+    monkeypatch.setattr("planner.ui.load.deck_button.QDesktopServices.openUrl", lambda _: True)
     view = LoadView(bench)
     qtbot.addWidget(view)
     view.show()

@@ -21,8 +21,8 @@ from planner.handouts.tally_pdf import _BOX, write_tally
 from planner.logbook import book_zone, read_log
 from planner.phrasing import Style
 from planner.sites import load_site
-from planner.ui.hauls import HaulsView
-from planner.ui.load_up import LoadView
+from planner.ui.hauls.view import HaulsView
+from planner.ui.load.view import LoadView
 from planner.ui.workbench import Workbench
 
 pytestmark = pytest.mark.usefixtures("qapp")
@@ -99,7 +99,7 @@ def test_from_the_window(
     """The button writes the sheet of the trip on show, from both places that offer it."""
     out = tmp_path / "tally.pdf"
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(out), ""))
-    monkeypatch.setattr("planner.ui.deck_button.QDesktopServices.openUrl", lambda _: True)
+    monkeypatch.setattr("planner.ui.load.deck_button.QDesktopServices.openUrl", lambda _: True)
     shown = view(bench)
     qtbot.addWidget(shown)
     shown.show()

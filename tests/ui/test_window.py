@@ -77,7 +77,7 @@ def test_every_place_of_work_is_reached_by_its_keys_and_by_the_rail(
 ) -> None:
     """Ctrl+1 to Ctrl+5 and the buttons lead to the same five views, built once each."""
     window = make_window(bare)
-    for number, (name, label, question, _, kind) in reversed([*enumerate(VIEWS, start=1)]):
+    for number, (name, label, question, kind) in reversed([*enumerate(VIEWS, start=1)]):
         qtbot.keyClick(window, Qt.Key(Qt.Key.Key_0 + number), Qt.KeyboardModifier.ControlModifier)
         assert _shown(window) == kind
         assert window.state.view == name

@@ -32,7 +32,7 @@ def add_to(jobs: Jobs) -> None:
 
 def answer(args: Namespace) -> str:
     """Return the findings; `args.status` becomes what the program is to end with."""
-    from planner.ui.checkup import examine, is_well, report_of, text_of
+    from planner.ui.trouble.checkup import examine, is_well, report_of, text_of
 
     found = examine()
     args.status = 0 if is_well(found) else SOMETHING_WRONG

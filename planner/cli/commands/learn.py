@@ -128,7 +128,12 @@ def _effect(effect: Effect | None, worth: float) -> dict[str, Any]:
 
 
 def _evidence_lines(found: Evidence | None, worth_points: int) -> Iterator[str]:
-    from planner.ui.evidence_rows import SCORE_COLUMNS, effect_text, record_text, score_rows
+    from planner.ui.evidence.evidence_rows import (
+        SCORE_COLUMNS,
+        effect_text,
+        record_text,
+        score_rows,
+    )
 
     if found is None:
         yield say(

@@ -85,8 +85,8 @@ def _run(args: Namespace) -> str:
 
 def _rows(log: Log, site: Site, trip: str | None, on: date) -> tuple[Haul, ...]:
     from planner.handouts.layout import trip_layout
-    from planner.ui.deck_rows import rows_of_day
-    from planner.ui.haul_rows import hauls_of
+    from planner.ui.hauls.haul_rows import hauls_of
+    from planner.ui.load.deck_rows import rows_of_day
 
     if trip is None:
         return rows_of_day(log, site, on, trip_layout(site, log))

@@ -1,0 +1,84 @@
+"""What moves the share of light crabs, how much, and whether that is worth caring about."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSpinBox, QVBoxLayout, QWidget
+
+from planner.molt.evidence_types import Evidence
+from planner.ui.evidence.evidence_rows import CAUSE_WORDS, EFFECT_COLUMNS, effect_rows, effect_text
+from planner.ui.evidence.row_chart import IntervalRow, RowChart
+from planner.ui.parts import Card, body, quiet, refill, scrolled
+from planner.ui.state import ViewState
+from planner.ui.tables import ChartWithTable, RowsModel, rows_table
+from planner.ui.theme import SPACE
+from planner.words import say
+
+
+class EffectsPanel(QWidget):
+    """Effects on a common axis against the user's own difference, and a sentence for each."""
+
+    def __init__(self, state: ViewState) -> None:
+        super().__init__()
+        self.state = state
+        self.evidence: Evidence | None = None
+        self.care = QSpinBox()
+        self.care.setRange(1, 50)
+        self.care.setValue(state.care_points)
+        self.care.setSuffix(say(" of 100"))
+        self.care.setAccessibleName(say("Worth caring about, light crabs of 100"))
+        self.care.valueChanged.connect(lambda points: state.change(care_points=points))
+        label = QLabel(say("A difference &worth caring about, in light crabs"))
+        label.setBuddy(self.care)
+        controls = QHBoxLayout()
+        controls.addWidget(label)
+        controls.addWidget(self.care)
+        controls.addStretch(1)
+        self.chart = RowChart(say("What moves the share of light crabs"))
+        self.rows = RowsModel(EFFECT_COLUMNS, numbers=(1, 2, 3, 4, 5))
+        table = rows_table(self.rows, say("What moves the share of light crabs"), wide=0)
+        self.sentences = QVBoxLayout()
+        column = QVBoxLayout()
+        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.addLayout(controls)
+        column.addWidget(
+            Card(
+                say("From the best day to the worst"),
+                ChartWithTable(self.chart, table),
+                quiet(
+                    say("Dot: best estimate. Bar: its 80% interval. Dashed: worth caring about.")
+                ),
+            )
+        )
+        said = Card(say("In words"))
+        said.column.addLayout(self.sentences)
+        column.addWidget(said)
+        column.addStretch(1)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, say("What matters")))
+        state.listen(self._state_changed)
+
+    def show_evidence(self, evidence: Evidence) -> None:
+        """Show what another log says."""
+        self.evidence = evidence
+        care = self.state.care_points
+        rows = [
+            IntervalRow(
+                CAUSE_WORDS[effect.cause],
+                100 * effect.swing.mean,
+                100 * effect.swing.low,
+                100 * effect.swing.high,
+            )
+            for effect in evidence.effects
+        ]
+        self.chart.show_rows(
+            rows, say("swing in light crabs of 100"), care, say("worth caring about")
+        )
+        self.rows.show(effect_rows(evidence, care))
+        refill(self.sentences, [body(effect_text(each, care)) for each in evidence.effects])
+
+    def _state_changed(self, changed: frozenset[str]) -> None:
+        if "care_points" in changed:
+            self.care.setValue(self.state.care_points)
+            if self.evidence is not None:
+                self.show_evidence(self.evidence)

@@ -1,0 +1,163 @@
+"""Weigh evidence: what do I know, and how sure?"""
+
+from __future__ import annotations
+
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QPushButton, QStackedWidget, QTabWidget, QVBoxLayout, QWidget
+
+from planner.logbook import Log
+from planner.molt.evidence_types import Evidence
+from planner.sites import Site
+from planner.ui.evidence.effects_panel import EffectsPanel
+from planner.ui.evidence.record_panel import RecordPanel
+from planner.ui.evidence.trial_panel import TrialPanel
+from planner.ui.evidence.trips_panel import TripsPanel
+from planner.ui.parts import Empty, quiet, title
+from planner.ui.theme import SPACE
+from planner.ui.work import Checkpoint
+from planner.ui.workbench import Workbench
+from planner.words import say
+
+_WILL_BE = say(
+    "What your own trips say will stand here: whether moon, season or recent trips move how "
+    "full the crabs are, how forecasts did, and which traps catch more. Nothing is logged yet."
+)
+_NOT_JUDGED = say(
+    "No trip logged here says yet how full its crabs were. Judge a few crabs of every haul and "
+    "enter how many were light: then what moves that, and how forecasts did, stands here."
+)
+
+
+class EvidenceView(QWidget):
+    """Tabs over the log; each is worked out when it is looked at."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self.bench, self.state = bench, bench.state
+        self.evidence: Evidence | None = None
+        self.effects = EffectsPanel(bench.state)
+        self.trips = TripsPanel(bench)
+        self.record = RecordPanel()
+        self.trials = TrialPanel(bench)
+        self._learned_pages = [_Learned(self.effects), _Learned(self.record)]
+        self.tabs = QTabWidget()
+        self.tabs.setDocumentMode(True)
+        self.tabs.setAccessibleName(say("Kinds of evidence"))
+        self.tabs.tabBar().setAccessibleName(say("Kinds of evidence"))
+        self.tabs.addTab(self._learned_pages[0], say("What matters"))
+        self.tabs.addTab(self.trips, say("Moon and season"))
+        self.tabs.addTab(self._learned_pages[1], say("How forecasts did"))
+        self.tabs.addTab(self.trials, say("Traps compared"))
+        self.tabs.currentChanged.connect(lambda _: self._catch_up())
+        log = QPushButton(say("Log hauls"))
+        log.clicked.connect(lambda _=False: self.state.change(view="hauls"))
+        self._stack = QStackedWidget()
+        self._stack.addWidget(Empty(_WILL_BE, log))
+        self._stack.addWidget(self.tabs)
+        self.basis = quiet()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(SPACE * 2, SPACE, SPACE * 2, SPACE)
+        column.addWidget(title(say("Weigh evidence")))
+        column.addWidget(self.basis)
+        column.addWidget(self._stack, 1)
+        self._stale: set[str] = set()
+        bench.site_changed.connect(self.refresh)
+        bench.log_changed.connect(self.refresh)
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Everything shown is of an older log or place now; work out what is looked at."""
+        hauls, site = self.bench.log.hauls, self.bench.site
+        self._stack.setCurrentIndex(1 if hauls else 0)
+        self.basis.setVisible(bool(hauls))
+        if site is not None:
+            outcomes = self.bench.log.outcomes(site.name)
+            judged = sum(outcome.judged or 0 for outcome in outcomes)
+            self.basis.setText(
+                say(
+                    "{name}: {n_outcomes} logged trips, {judged} crabs judged for fullness.",
+                    name=site.name,
+                    n_outcomes=len(outcomes),
+                    judged=judged,
+                )
+            )
+        for key in ("evidence", "trip points", "trial"):
+            self.bench.desk.stop(key)
+        self.trips.show_curves(None)
+        self._stale = {"evidence", "trips", "trials"}
+        self._catch_up()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._catch_up()
+
+    def _catch_up(self) -> None:
+        """Work out what the shown tab needs and is not of this log and place yet."""
+        site, log, shown = self.bench.site, self.bench.log, self.tabs.currentWidget()
+        if not self.isVisible() or not log.hauls or site is None:
+            return
+        if shown is self.trials:
+            if self._take("trials"):
+                self.trials.refresh()
+            return
+        if shown is self.trips and self._take("trips"):
+            self.trips.refresh()
+        if self._take("evidence"):
+            self._learn(site, log)
+
+    def _take(self, what: str) -> bool:
+        stale = what in self._stale
+        self._stale.discard(what)
+        return stale
+
+    def _learn(self, site: Site, log: Log) -> None:
+        for page in self._learned_pages:
+            page.say(say("Learning from the log…"))
+
+        def work(checkpoint: Checkpoint) -> Evidence | None:
+            from planner.molt import evidence
+
+            return evidence(site, log, checkpoint=checkpoint)
+
+        self.bench.desk.start("evidence", say("Learning from the log"), work, self._show_learned)
+
+    def _show_learned(self, evidence: Evidence | None) -> None:
+        self.evidence = evidence
+        self.trips.show_curves(evidence)
+        if evidence is None:
+            for page in self._learned_pages:
+                page.say(_NOT_JUDGED)
+            return
+        self.effects.show_evidence(evidence)
+        self.record.show_record(evidence.record, self._promises())
+        for page in self._learned_pages:
+            page.show_inside()
+
+    def _promises(self) -> str:
+        from planner.trips.promises import judged_promises, promises_text
+
+        site, log = self.bench.site, self.bench.log
+        return "" if site is None or log is None else promises_text(judged_promises(log, site.name))
+
+
+class _Learned(QStackedWidget):
+    """A panel that needs the log to be learned from, or a word on why it is not there."""
+
+    def __init__(self, inside: QWidget) -> None:
+        super().__init__()
+        self._words = quiet()
+        said = QWidget()
+        column = QVBoxLayout(said)
+        column.addWidget(self._words)
+        column.addStretch(1)
+        self.addWidget(said)
+        self.addWidget(inside)
+
+    def say(self, text: str) -> None:
+        """Show words in place of the panel."""
+        self._words.setText(text)
+        self.setCurrentIndex(0)
+
+    def show_inside(self) -> None:
+        """Show the panel."""
+        self.setCurrentIndex(1)

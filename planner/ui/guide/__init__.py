@@ -1,0 +1,1 @@
+"""The user's guide inside the program."""

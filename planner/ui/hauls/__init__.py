@@ -1,0 +1,1 @@
+"""Log hauls: trips and their hauls, tables in and out, and looking back."""

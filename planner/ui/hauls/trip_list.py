@@ -1,0 +1,172 @@
+"""The logged trips, newest first, with what each gave, a line to find some of them, and sums."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    Qt,
+    Signal,
+)
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QLineEdit,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from planner.logbook import TripKey, TripOutcome
+from planner.ui.hauls.haul_cells import NOT_RECORDED
+from planner.ui.hauls.haul_words import light_words, trips_words
+from planner.ui.parts import quiet
+from planner.ui.theme import SPACE
+from planner.words import say
+
+Index = QModelIndex | QPersistentModelIndex
+_NOWHERE = QModelIndex()
+_COLUMNS = (say("Trip"), say("Kept"), say("Judged"), say("Light"), say("Place"))
+_NUMBERS = (1, 2)
+
+
+class TripList(QWidget):
+    """One row a trip; chosen: emitted with name and place when the user chooses one."""
+
+    chosen = Signal(str, str)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._all: Sequence[TripOutcome] = ()
+        self._chosen: TripKey | None = None
+        self._rows = _TripRows(self)
+        self._filling = False
+        self.search = QLineEdit()
+        self.search.setPlaceholderText(say("Find: trip, month, year or place"))
+        self.search.setAccessibleName(say("Find trips by name or place"))
+        self.search.setClearButtonEnabled(True)
+        self.search.textChanged.connect(lambda _: self._fill())
+        self.sums = quiet()
+        self.table = self._made_table()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(SPACE // 2)
+        for widget, share in ((self.search, 0), (self.table, 1), (self.sums, 0)):
+            column.addWidget(widget, share)
+
+    def _made_table(self) -> QTableView:
+        table = QTableView()
+        table.setModel(self._rows)
+        table.setAccessibleName(say("Logged trips, newest first"))
+        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        table.setTabKeyNavigation(False)
+        table.setShowGrid(False)
+        table.setWordWrap(False)
+        table.verticalHeader().hide()
+        # Rows of one height, so that a long log needs no measuring.
+        table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        header = table.horizontalHeader()
+        header.setHighlightSections(False)
+        header.setResizeContentsPrecision(60)  # rows measured for the width of a column
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        table.selectionModel().currentRowChanged.connect(self._row_chosen)
+        return table
+
+    def show_trips(self, trips: Sequence[TripOutcome], chosen: TripKey | None) -> None:
+        """Show these trips, with one of them chosen."""
+        as_many = len(trips) == len(self._all)
+        self._all, self._chosen = trips, chosen
+        self._fill()
+        if as_many:
+            return  # a count typed into a row leaves the columns as wide as they are
+        one_place = len({trip.place for trip in trips}) < 2
+        self.table.setColumnHidden(_COLUMNS.index(say("Place")), one_place)
+        # The last column that is seen takes the room that is left.
+        last, other = (say("Light"), say("Place")) if one_place else (say("Place"), say("Light"))
+        header, modes = self.table.horizontalHeader(), QHeaderView.ResizeMode
+        header.setSectionResizeMode(_COLUMNS.index(other), modes.Interactive)
+        header.setSectionResizeMode(_COLUMNS.index(last), modes.Stretch)
+        self.table.resizeColumnsToContents()
+
+    def _fill(self) -> None:
+        """Show the trips that the line asks for, every word of it."""
+        words = self.search.text().casefold().split()
+        trips = [trip for trip in self._all if _fits(trip, words)] if words else self._all
+        self._filling = True
+        at = self._rows.show(trips, self._chosen)
+        if at is not None:
+            self.table.selectRow(at)
+        self._filling = False
+        self.sums.setText(trips_words(trips) if trips else say("No trip fits."))
+
+    def _row_chosen(self, current: QModelIndex, _before: QModelIndex) -> None:
+        if current.isValid() and not self._filling:
+            trip = self._rows.trips[current.row()]
+            self._chosen = (trip.trip, trip.place)
+            self.chosen.emit(*self._chosen)
+
+
+class _TripRows(QAbstractTableModel):
+    """Puts a trip into words only when its row is seen, however long the log is."""
+
+    def __init__(self, parent: QObject) -> None:
+        super().__init__(parent)
+        self.trips: Sequence[TripOutcome] = ()
+
+    def show(self, trips: Sequence[TripOutcome], chosen: TripKey | None) -> int | None:
+        """Show other trips and return the row of the chosen one."""
+        self.beginResetModel()
+        self.trips = trips
+        self.endResetModel()
+        rows = (at for at, trip in enumerate(trips) if (trip.trip, trip.place) == chosen)
+        return next(rows, None)
+
+    def rowCount(self, parent: Index = _NOWHERE) -> int:
+        return 0 if parent.isValid() else len(self.trips)
+
+    def columnCount(self, parent: Index = _NOWHERE) -> int:
+        return 0 if parent.isValid() else len(_COLUMNS)
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        if orientation != Qt.Orientation.Horizontal:
+            return None
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _alignment(section)
+        return _COLUMNS[section] if role == Qt.ItemDataRole.DisplayRole else None
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+            return _cell(self.trips[index.row()], index.column())
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _alignment(index.column())
+        return None
+
+
+def _alignment(column: int) -> Qt.AlignmentFlag:
+    side = Qt.AlignmentFlag.AlignRight if column in _NUMBERS else Qt.AlignmentFlag.AlignLeft
+    return side | Qt.AlignmentFlag.AlignVCenter
+
+
+def _fits(trip: TripOutcome, words: Sequence[str]) -> bool:
+    told = f"{trip.trip} {trip.place}".casefold()
+    return all(word in told for word in words)
+
+
+def _cell(trip: TripOutcome, column: int) -> str:
+    if column == 0:
+        return trip.trip
+    if column == 3:
+        return light_words(trip.judged, trip.light).removeprefix("about ")
+    if column == 4:
+        return trip.place
+    count = trip.keepers if column == 1 else trip.judged
+    return NOT_RECORDED if count is None else str(count)

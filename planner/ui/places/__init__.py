@@ -1,0 +1,1 @@
+"""Place book: places, their water, and changing them."""

@@ -1,0 +1,86 @@
+"""What stands over a chosen place: where its file is and what can be done with it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from planner.errors import Problem
+from planner.sites.book import PlaceEntry
+from planner.ui.parts import Card, body, button, caution, quiet
+from planner.ui.places.place_list import kind_text
+from planner.ui.tables import RowsModel, rows_table
+from planner.words import counted, say
+
+Act = Callable[[], object]
+
+
+class PlaceHead(QWidget):
+    """The kind of a place, the buttons for it, and a line for what came of pressing one."""
+
+    def __init__(
+        self, *, open_it: Act, copy_it: Act, edit_it: Act, edit_file: Act, read_again: Act
+    ) -> None:
+        super().__init__()
+        self.kind = quiet()
+        self.open = button(say("Open this place"), open_it, say("Show this place in every view"))
+        self.copy = button(
+            say("Copy to my places"), copy_it, say("Put a copy among your own places")
+        )
+        self.edit = button(say("Edit"), edit_it, say("Change name, water, spots and more here"))
+        self.file = button(
+            say("Edit the file"), edit_file, say("Open the place file in your text editor")
+        )
+        self.again = button(say("Read again"), read_again, say("Read the place file anew"))
+        self.said = quiet()
+        self.said.hide()
+        buttons = QHBoxLayout()
+        for each in (self.open, self.copy, self.edit, self.file, self.again):
+            buttons.addWidget(each)
+        buttons.addStretch(1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.kind)
+        column.addLayout(buttons)
+        column.addWidget(self.said)
+
+    def show_entry(self, entry: PlaceEntry) -> None:
+        """Show what kind of place it is, and the buttons that fit."""
+        kind = kind_text(entry)
+        self.kind.setText(kind if entry.shipped else f"{kind}: {entry.path}")
+        self.copy.setVisible(entry.shipped)
+        # A sample belongs to the program: its copy is what the user edits.
+        self.edit.setVisible(not entry.shipped)
+        self.file.setVisible(not entry.shipped)
+
+    def name_open(self, *, opened: bool, readable: bool) -> None:
+        """Say whether the place is the one that every view shows, or could be."""
+        self.open.setText(say("Open in every view now") if opened else say("Open this place"))
+        self.open.setEnabled(readable and not opened)
+
+    def tell(self, text: str) -> None:
+        """Say what came of a button; nothing for ""."""
+        self.said.setText(text)
+        self.said.setVisible(bool(text))
+
+
+class PlaceProblems(Card):
+    """Every problem of a place file that cannot be used, as a table."""
+
+    def __init__(self) -> None:
+        model = RowsModel((say("Where"), say("Found"), say("What is wrong"), say("What to do")))
+        refused = caution()
+        super().__init__(
+            say("This place cannot be used yet"),
+            refused,
+            body(say("Every problem of the file is listed. Put them right, then read it again.")),
+            rows_table(model, say("Problems of the place file"), wide=3),
+        )
+        self.model, self._refused = model, refused
+
+    def show_problems(self, file_name: str, problems: Sequence[Problem]) -> None:
+        """Show the problems of another file."""
+        count = counted(len(problems), "problem")
+        self._refused.setText(say("⚠ {problems} in {name}", problems=count, name=file_name))
+        self.model.show([(p.where, p.value, p.what, p.remedy) for p in problems])

@@ -1,0 +1,202 @@
+"""One place of the book: facts and water, spots, constants, rules, a check against sight."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QFormLayout,
+    QLabel,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from planner.phrasing import RULES_CAUTION, TIDE_CAUTION
+from planner.ui.parts import body, caution, give_role, quiet, refill, scrolled
+from planner.ui.places.observed_panel import ObservedPanel
+from planner.ui.places.place_charts import MonthChart, SpotChart
+from planner.ui.places.places_text import (
+    MONTH_DAYS,
+    PlaceReport,
+    constituent_columns,
+    constituent_rows,
+    fact_rows,
+    ramp_text,
+    rules_texts,
+    spot_columns,
+    spot_rows,
+    turn_rows,
+)
+from planner.ui.places.span_panel import SpanPanel
+from planner.ui.tables import ChartWithTable, RowsModel, rows_table
+from planner.ui.theme import SPACE
+from planner.ui.workbench import Workbench
+from planner.words import say
+
+
+class PlacePanel(QTabWidget):
+    """Tabs over one report; it follows the user's units and clock."""
+
+    def __init__(self, bench: Workbench) -> None:
+        super().__init__()
+        self.report: PlaceReport | None = None
+        self._stale: set[QWidget] = set()
+        self.state = bench.state
+        self.setDocumentMode(True)
+        self.setAccessibleName(say("What is known of the place"))
+        self.tabBar().setAccessibleName(say("What is known of the place"))
+        self.span, self.observed = SpanPanel(bench), ObservedPanel(bench)
+        self._showing: dict[QWidget, Callable[[PlaceReport], None]] = {}
+        for words, page, show in (
+            (say("Water"), self._make_water(), self._show_water),
+            (say("Spots"), self._make_spots(), self._show_spots),
+            (say("Constants"), self._make_constants(), self._show_constants),
+            (say("Rules"), self._make_rules(), self._show_rules),
+        ):
+            self.addTab(page, words)
+            self._showing[page] = show
+        self.addTab(self.span, say("Any dates"))
+        self.addTab(self.observed, say("Check against what you saw"))
+        self.currentChanged.connect(lambda _: self._show_tab())
+        self.state.listen(self._state_changed)
+
+    def _make_water(self) -> QWidget:
+        self.facts = QFormLayout()
+        self.facts.setHorizontalSpacing(SPACE * 2)
+        self.facts.setVerticalSpacing(SPACE // 2)
+        self.facts.setContentsMargins(0, 0, SPACE, 0)
+        self.suspected = QVBoxLayout()
+        self.suspected.setSpacing(SPACE // 2)
+        self.month = MonthChart()
+        self.turns = RowsModel((say("Local time"), say("Water"), say("Height")), numbers=(2,))
+        self.pointed = quiet()
+        self.month.pointed.connect(lambda text: self.pointed.setText(text or self._month_text()))
+        chart = ChartWithTable(
+            self.month,
+            rows_table(self.turns, say("High and low waters of the coming month"), wide=0),
+        )
+        column = QVBoxLayout()
+        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.addLayout(self.suspected)
+        column.addLayout(self.facts)
+        column.addSpacing(SPACE)
+        column.addWidget(self.pointed)
+        column.addWidget(chart, 1)
+        column.addWidget(caution(TIDE_CAUTION))
+        return scrolled(column, say("Facts and water of the place"))
+
+    def _make_spots(self) -> QWidget:
+        self.spots = SpotChart()
+        self.spot_rows = RowsModel((say("Spot"),), numbers=(1, 2, 3))
+        self.spots_said = body()
+        chart = ChartWithTable(
+            self.spots, rows_table(self.spot_rows, say("Spots against the year's water"), wide=0)
+        )
+        return _column(
+            self.spots_said,
+            chart,
+            quiet(
+                say(
+                    "Each box is a trap on its ground. The band is what the coming year's "
+                    "astronomical tide reaches; wind and pressure go beyond it. "
+                    "Drag the picture sideways when there are more."
+                )
+            ),
+            stretch=chart,
+        )
+
+    def _make_constants(self) -> QWidget:
+        self.constants = RowsModel((say("Constituent"),), numbers=(1, 2, 3))
+        self.constants_said = quiet()
+        table = rows_table(self.constants, say("Tidal constituents"), wide=0)
+        return _column(self.constants_said, table, stretch=table)
+
+    def _make_rules(self) -> QWidget:
+        self.rules = QVBoxLayout()
+        self.rules.setContentsMargins(0, SPACE, SPACE, 0)
+        self.rules.setSpacing(SPACE)
+        return scrolled(self.rules, say("Rules and closures"))
+
+    # -- showing -----------------------------------------------------------------------------
+
+    def show_report(self, report: PlaceReport) -> None:
+        """Show another place."""
+        self.report = report
+        self.span.show_site(report.site)
+        self.observed.show_site(report.site)
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Show the place anew, in the units and clock of the user."""
+        # Only the tab in front at once: the others when somebody turns to them.
+        self._stale = set(self._showing)
+        self._show_tab()
+
+    def _show_tab(self) -> None:
+        tab = self.currentWidget()
+        if self.report is not None and tab in self._stale:
+            self._stale.discard(tab)
+            self._showing[tab](self.report)
+
+    def _show_water(self, report: PlaceReport) -> None:
+        style = self.state.style
+        while self.facts.rowCount():
+            self.facts.removeRow(0)
+        for label, value in fact_rows(report, style):
+            name = QLabel(label)
+            give_role(name, "quiet")
+            name.setAlignment(Qt.AlignmentFlag.AlignTop)
+            self.facts.addRow(name, body(value))
+        refill(
+            self.suspected, [caution(f"{each.text} {each.remedy}") for each in report.suspicions]
+        )
+        self.month.show_report(report, style)
+        self.turns.show(turn_rows(report.turns, report.site.zone, style))
+        self.pointed.setText(self._month_text())
+
+    def _show_rules(self, report: PlaceReport) -> None:
+        words = [body(text) for text in rules_texts(report.site, report.today)]
+        give_role(words[0], "heading")
+        refill(self.rules, [caution(RULES_CAUTION), *words])
+        self.rules.addStretch(1)
+
+    def _month_text(self) -> str:
+        zone = self.report.site.zone.key if self.report else ""
+        return say(
+            "The coming {month_days} days on the clock of {zone}. Point at the curve "
+            "to read it; drag along it, and zoom with Ctrl and the wheel.",
+            month_days=MONTH_DAYS,
+            zone=zone,
+        )
+
+    def _show_spots(self, report: PlaceReport) -> None:
+        style = self.state.style
+        self.spot_rows.show(spot_rows(report, style), spot_columns(style))
+        self.spots.show_report(report, style)
+        nothing = "" if report.year.spots else say("No spots entered in the place file yet. ")
+        self.spots_said.setText(nothing + ramp_text(report, style))
+
+    def _show_constants(self, report: PlaceReport) -> None:
+        style, offsets = self.state.style, report.site.water.offsets
+        self.constants.show(constituent_rows(report.site, style), constituent_columns(style))
+        self.constants_said.setText(
+            say("The constants of the reference place, {name}.", name=offsets.reference.name)
+            if offsets is not None
+            else say("Amplitudes and phase lags as the place file gives them, largest first.")
+        )
+
+    def _state_changed(self, changed: frozenset[str]) -> None:
+        if changed & {"style"}:
+            self.refresh()
+
+
+def _column(*widgets: QWidget, stretch: QWidget) -> QWidget:
+    column = QVBoxLayout()
+    column.setContentsMargins(0, SPACE, 0, 0)
+    for widget in widgets:
+        column.addWidget(widget, 1 if widget is stretch else 0)
+    page = QWidget()
+    page.setLayout(column)
+    return page

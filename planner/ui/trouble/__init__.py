@@ -1,0 +1,1 @@
+"""Faults of the program and the check of an installation, shown."""

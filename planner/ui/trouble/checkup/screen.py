@@ -1,0 +1,127 @@
+"""Whether Qt can show a window here; asked in another process, as a broken Qt ends its own."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+import tempfile
+from collections.abc import Iterator
+from contextlib import suppress
+from importlib.util import find_spec
+from pathlib import Path
+from typing import Final
+
+from planner.ui.trouble.checkup.finding import Finding, good, mind, wrong
+from planner.ui.trouble.checkup.libraries import debian_package, missing_library
+from planner.words import say
+
+_PATIENCE_S: Final = 120
+_PROBE: Final = say("""
+import ctypes, sys
+from pathlib import Path
+import PySide6
+plugins = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms"
+for name in sys.argv[1:]:
+    ctypes.CDLL(str(plugins / name))
+from PySide6.QtGui import QFontDatabase
+from PySide6.QtWidgets import QApplication
+app = QApplication([])
+print("fonts", len(QFontDatabase.families()), "on", app.platformName())
+""")
+
+
+def check_window() -> Iterator[Finding]:
+    """Open Qt's application object where nothing shows, and where there is a screen also there."""
+    if hasattr(sys, "frozen"):
+        yield _drawn()
+        return
+    if find_spec("PySide6") is None:
+        yield wrong(
+            say("window"),
+            say("PySide6 is not installed; the command line works without it"),
+            'pip install "fullshell[window]"',
+        )
+        return
+    drawing = _probed(say("drawing"), {"QT_QPA_PLATFORM": "offscreen"})
+    yield drawing
+    if drawing.state == "wrong":
+        return
+    if sys.platform.startswith("linux"):
+        yield from _on_a_linux_screen()
+    else:
+        yield _probed(say("screen"), {})
+
+
+def _on_a_linux_screen() -> Iterator[Finding]:
+    if os.environ.get("WAYLAND_DISPLAY") or os.environ.get("DISPLAY"):
+        under_x = not os.environ.get("WAYLAND_DISPLAY")
+        yield _probed(say("screen"), {}, *(["libqxcb.so"] if under_x else []))
+    else:
+        yield mind(
+            say("screen"),
+            say("there is none here"),
+            say("use the jobs of the command line, or a desktop"),
+        )
+
+
+def _probed(what: str, variables: dict[str, str], *plugins: str) -> Finding:
+    try:
+        ended = subprocess.run(
+            [sys.executable, "-c", _PROBE, *plugins],
+            capture_output=True,
+            text=True,
+            errors="replace",
+            env={**os.environ, **variables},
+            timeout=_PATIENCE_S,
+            check=False,
+        )
+    except (OSError, subprocess.TimeoutExpired) as error:
+        return wrong(
+            what,
+            say("Qt does not answer ({name__})", name__=type(error).__name__),
+            say("start the machine anew"),
+        )
+    if ended.returncode == 0:
+        return _with_fonts(what, ended.stdout)
+    lacking = missing_library(ended.stderr)
+    if lacking:
+        return wrong(
+            what,
+            say("the system lacks {lacking}", lacking=lacking),
+            say(
+                "install it; on Debian and Ubuntu: sudo apt-get install {debian_package}",
+                debian_package=debian_package(lacking),
+            ),
+        )
+    return wrong(
+        what,
+        say("Qt does not start (status {returncode})", returncode=ended.returncode),
+        say(
+            "set the program up again: python3 packaging/start.py; the system may lack what "
+            "packaging/README.md lists"
+        ),
+    )
+
+
+def _with_fonts(what: str, said: str) -> Finding:
+    words = said.split()
+    if "fonts" in words and words[words.index("fonts") + 1] == "0":
+        return wrong(
+            what,
+            say("Qt starts, but there is no font: all text would be boxes"),
+            say("install a font; on Debian and Ubuntu: sudo apt-get install fonts-dejavu-core"),
+        )
+    return good(what, say("Qt starts ({words})", words=words[-1] if words else say("silent")))
+
+
+def _drawn() -> Finding:
+    """Have a bundle draw a view of its own."""
+    with tempfile.TemporaryDirectory() as folder:
+        out = Path(folder) / "view.png"
+        command = [sys.executable, "picture", str(out), "--view", "load"]
+        with suppress(OSError, subprocess.TimeoutExpired):
+            subprocess.run(command, capture_output=True, timeout=_PATIENCE_S, check=False)
+        if out.exists():
+            return good(say("window"), say("a view can be drawn"))
+    return wrong(say("window"), say("no view can be drawn"), say("install the program again"))
