@@ -31,12 +31,13 @@ class LastTripLine(QWidget):
 
     def refresh(self) -> None:
         """Ask again, once the log has been learned from."""
-        site, outlook, log = self.bench.site, self.bench.outlook, self.bench.log
+        site, outlook = self.bench.site, self.bench.outlook
         style, today = self.state.style, self.state.today
         self.bench.desk.stop("last trip")
         if site is None or outlook is None or outlook.forecast.basis == "prior":
             self._say("")
             return
+        log = self.bench.log
 
         def work(_: Checkpoint) -> str:
             from planner.molt import last_trip_text
