@@ -46,7 +46,6 @@ def themed_plot(plot: pg.PlotWidget | None = None, **options: Any) -> pg.PlotWid
     colours = theme.current()
     plot.setBackground(colours.panel)
     plot.setAntialiasing(True)
-    plot.setMenuEnabled(False)
     plot.hideButtons()
     plot.setFrameShape(pg.PlotWidget.Shape.NoFrame)
     for side in ("bottom", "left"):
@@ -64,7 +63,9 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         # Whether the theme has changed since it was drawn: hidden charts wait until they show.
         self._faded = False
         axes = {side: NumberAxis(side) for side in ("bottom", "left")}
-        super().__init__(**{**options, "axisItems": {**axes, **options.get("axisItems", {})}})
+        options["axisItems"] = {**axes, **options.get("axisItems", {})}
+        # Without its menu from the start: making one that nobody sees takes a while.
+        super().__init__(enableMenu=False, **options)
         themed_plot(self)
         # The chart itself takes the focus, and tells what it shows.
         self.viewport().setFocusPolicy(Qt.FocusPolicy.NoFocus)

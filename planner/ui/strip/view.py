@@ -86,11 +86,10 @@ class StripView(QWidget):
         self.day = today
         # Whether a plan is being moved by keys, and whether a move can be taken back.
         self.moving, self.can_undo = False, False
-        self._plot = pg.PlotWidget()
+        self._plot = pg.PlotWidget(enableMenu=False)
         self._plot.setBackground(theme.current().panel)
         self._plot.setFrameShape(pg.QtWidgets.QFrame.Shape.NoFrame)
         self._plot.hideButtons()
-        self._plot.setMenuEnabled(False)
         for axis in ("left", "bottom"):
             self._plot.hideAxis(axis)
         for each in (self._plot, self._plot.viewport()):
