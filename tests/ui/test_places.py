@@ -16,9 +16,9 @@ from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QWidget
 from planner.assets import demo_place, sample_sites
 from planner.phrasing import Style
 from planner.sites.book import user_places
+from planner.ui.places import view as places
 from planner.ui.places.observed_rows import check_observed, observed_file
 from planner.ui.places.view import PlacesView
-from planner.ui.places.view import view as places
 from planner.ui.sources import Source
 from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench

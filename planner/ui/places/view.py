@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from pathlib import Path
 from typing import Final
 
@@ -66,9 +67,6 @@ class PlacesView(QWidget):
         self.form = NewPlaceForm(self.bench)
         self.form.written.connect(self._place_written)
         self.form.cancelled.connect(self._show_chosen)
-        self.editor = PlaceEditor(self.bench)
-        self.editor.saved.connect(self._saved)
-        self.editor.left.connect(self._edited)
         self._right = QStackedWidget()
         self._right.addWidget(
             Empty(say("Choose a place on the left to see its water, its spots and its rules."))
@@ -77,7 +75,6 @@ class PlacesView(QWidget):
         self.problems = PlaceProblems()
         self._right.addWidget(self.problems)
         self._right.addWidget(self.form)
-        self._right.addWidget(self.editor)
         right = QVBoxLayout()
         right.setContentsMargins(SPACE, SPACE, SPACE * 2, SPACE)
         self.name = title()
@@ -103,6 +100,18 @@ class PlacesView(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(split)
+
+    @cached_property
+    def editor(self) -> PlaceEditor:
+        """The editor, made when somebody edits: its many fields would keep the view waiting."""
+        made = PlaceEditor(self.bench)
+        made.saved.connect(self._saved)
+        made.left.connect(self._edited)
+        self._right.addWidget(made)
+        return made
+
+    def _is_editing(self) -> bool:
+        return isinstance(self._right.currentWidget(), PlaceEditor)
 
     def _make_list(self) -> QWidget:
         self.places = PlaceList()
@@ -168,17 +177,17 @@ class PlacesView(QWidget):
 
     def _show_chosen(self) -> None:
         """Read the chosen place and show what was found."""
-        self.head.setVisible(self._right.currentWidget() is not self.editor)
+        self.head.setVisible(not self._is_editing())
         entry, today = self.places.entry(self.chosen), self.state.today
         if entry is None:
-            if self._right.currentWidget() is not self.editor:
+            if not self._is_editing():
                 self._right.setCurrentIndex(0)
             return
         path = entry.path
         self.name.setText(entry.name)
         # Where a sample lies is of no use: its copy is what the user edits.
         self.head.show_entry(entry)
-        if self._right.currentWidget() is self.editor:
+        if self._is_editing():
             return  # which shows the water itself; the place is read anew when it is left
 
         def work(checkpoint: Checkpoint) -> _Opened:
@@ -195,7 +204,7 @@ class PlacesView(QWidget):
         wanted, self._open_when_read = self._open_when_read, False
         self._readable = opened.report is not None
         self._name_open()
-        if self._right.currentWidget() is self.editor:
+        if self._is_editing():
             return
         if opened.report is None:
             self.problems.show_problems(opened.path.name, opened.problems)
