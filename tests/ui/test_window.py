@@ -86,7 +86,7 @@ def test_every_place_of_work_is_reached_by_its_keys_and_by_the_rail(
         assert button.text() == label
         assert question in button.toolTip()
     views = dict(window._views)
-    for name, _, _, _, kind in VIEWS:
+    for name, _, _, kind in VIEWS:
         qtbot.mouseClick(window._buttons[name], Qt.MouseButton.LeftButton)
         assert _shown(window) == kind
         assert sum(b.isChecked() for b in window._buttons.values()) == 1
