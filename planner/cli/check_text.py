@@ -57,7 +57,7 @@ def understood_lines(site: Site, style: Style) -> Iterator[str]:
     if rules.checked is not None:
         checked = f"{day_text(rules.checked)} {rules.checked:%Y}"
         yield say(
-            "rules: {n_notes} notes, checked {checked}", n_notes=len(rules.notes), checked=checked
+            "rules: {notes} notes, checked {checked}", notes=len(rules.notes), checked=checked
         )
 
 
@@ -72,8 +72,8 @@ def _made_of(site: Site) -> str:
         else ""
     )
     return say(
-        "{n_constants} constituents{state}, {constituent} the largest; node factors {node_factors}",
-        n_constants=len(water.constants),
+        "{constants} constituents{state}, {constituent} the largest; node factors {node_factors}",
+        constants=len(water.constants),
         state=state,
         constituent=largest.constituent,
         node_factors=water.node_factors,

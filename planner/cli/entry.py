@@ -49,9 +49,9 @@ def main(argv: Sequence[str] | None = None) -> int:
             raise
         return _say(
             say(
-                "this is a fault in the program itself, not in your input: {name__}: "
+                "this is a fault in the program itself, not in your input: {kind}: "
                 "{error}; set FULLSHELL_TRACEBACK=1 to see where, and report it",
-                name__=type(error).__name__,
+                kind=type(error).__name__,
                 error=error,
             ),
             FAULT,

@@ -9,10 +9,8 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
-import numpy as np
-
 from planner.cli.errors import UsageError
-from planner.clock import parse_instant, to_utc64
+from planner.clock import parse_instant
 from planner.words import say
 
 YEARS = (1, 9998)  # a day either side must still be a date
@@ -39,16 +37,6 @@ class InstantSpan:
     start: datetime
     stop: datetime
 
-    @property
-    def start64(self) -> np.datetime64:
-        """Return the start as `datetime64[ms]` in UTC."""
-        return to_utc64(self.start)
-
-    @property
-    def stop64(self) -> np.datetime64:
-        """Return the stop as `datetime64[ms]` in UTC."""
-        return to_utc64(self.stop)
-
 
 def instant_text(text: str) -> str:
     """Return the text of an ISO 8601 instant; its clock is the place's, which is read later."""
@@ -57,9 +45,9 @@ def instant_text(text: str) -> str:
     except ValueError:
         raise ArgumentTypeError(
             say(
-                '"{text_}" is not an instant; write it like 2026-08-14T06:30 (local time '
+                '"{given}" is not an instant; write it like 2026-08-14T06:30 (local time '
                 "of the place) or 2026-08-14T10:30Z",
-                text_=text,
+                given=text,
             )
         ) from None
     _require_year(year, text)
@@ -72,7 +60,7 @@ def day(text: str) -> date:
         found = date.fromisoformat(text)
     except ValueError:
         raise ArgumentTypeError(
-            say('"{text_}" is not a date; write it like 2026-08-14', text_=text)
+            say('"{given}" is not a date; write it like 2026-08-14', given=text)
         ) from None
     _require_year(found.year, text)
     return found
@@ -81,7 +69,7 @@ def day(text: str) -> date:
 def _require_year(year: int, text: str) -> None:
     if not YEARS[0] < year < YEARS[1]:
         raise ArgumentTypeError(
-            say('"{text_}" is outside the calendar; give a year such as 2026', text_=text)
+            say('"{given}" is outside the calendar; give a year such as 2026', given=text)
         )
 
 
@@ -92,8 +80,8 @@ def step(text: str) -> timedelta:
     if not 1 <= seconds <= 366 * 86_400:
         raise ArgumentTypeError(
             say(
-                '"{text_}" is not a step; write a number with s, m, h or d, such as 6m or 1h',
-                text_=text,
+                '"{given}" is not a step; write a number with s, m, h or d, such as 6m or 1h',
+                given=text,
             )
         )
     return timedelta(milliseconds=round(seconds * 1000))  # as fine as the tide is sampled

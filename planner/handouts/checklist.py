@@ -174,8 +174,8 @@ def _bait_and_tools(facts: TripFacts, style: Style) -> Iterator[Item]:
     yield Item(
         "bait",
         say(
-            "Fresh bait for {n_kits} traps and {spares} over{usual}; aboard by {leave}",
-            n_kits=len(facts.traps.kits),
+            "Fresh bait for {kits} traps and {spares} over{usual}; aboard by {leave}",
+            kits=len(facts.traps.kits),
             spares=_SPARES,
             usual=usual,
             leave=leave,

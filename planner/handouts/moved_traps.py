@@ -6,12 +6,11 @@ been logged since, what was kept counts no more.
 
 from __future__ import annotations
 
-import json
-import os
 from collections.abc import Mapping
 from pathlib import Path
 
 from planner.assets import user_folder
+from planner.kept import read_kept, write_kept
 from planner.logbook import Log
 
 
@@ -27,7 +26,7 @@ def trips_so_far(place: str, log: Log | None) -> int:
 
 def read_moves(place: str, log: Log | None) -> dict[str, str]:
     """Return the spots of the traps moved for the next trip; a damaged file has none."""
-    kept = _read(moves_file()).get(place)
+    kept = read_kept(moves_file()).get(place)
     if not isinstance(kept, dict) or kept.get("after_trips") != trips_so_far(place, log):
         return {}
     spots = kept.get("spots")
@@ -42,25 +41,8 @@ def write_moves(place: str, log: Log | None, moves: Mapping[str, str]) -> None:
     A folder that cannot be written is no error: the layout on screen stands.
     """
     path = moves_file()
-    kept = _read(path)
+    kept = read_kept(path)
     kept.pop(place, None)
     if moves:
         kept[place] = {"after_trips": trips_so_far(place, log), "spots": dict(moves)}
-    part = path.with_suffix(".part")
-    try:
-        if not kept:
-            path.unlink(missing_ok=True)
-            return
-        path.parent.mkdir(parents=True, exist_ok=True)
-        part.write_text(json.dumps(kept, indent=1, ensure_ascii=False), encoding="utf-8")
-        os.replace(part, path)
-    except OSError:
-        return
-
-
-def _read(path: Path) -> dict[str, object]:
-    try:
-        written = json.loads(path.read_text(encoding="utf-8"))
-    except (OSError, ValueError):
-        return {}
-    return written if isinstance(written, dict) else {}
+    write_kept(path, kept)

@@ -87,7 +87,7 @@ def trip_sheet(facts: TripFacts, today: date, style: Style) -> TripSheet:
     rules = [f"{rule.heading[:1].upper()}{rule.heading[1:]}: {rule.text}" for rule in here.rules]
     if len(rules) > MOST_RULES:
         rules[MOST_RULES:] = [
-            say("and {n_rules} more rules in the place file", n_rules=len(rules) - MOST_RULES)
+            say("and {rules} more rules in the place file", rules=len(rules) - MOST_RULES)
         ]
     return TripSheet(
         title=say(

@@ -71,7 +71,7 @@ def _draw(sheet: TallySheet, path: Path, paper: Paper) -> None:
             if number > 1:
                 writer.newPage()
             of = (
-                say("Page {number} of {n_pages}. ", number=number, n_pages=len(pages))
+                say("Page {number} of {pages}. ", number=number, pages=len(pages))
                 if len(pages) > 1
                 else ""
             )

@@ -8,6 +8,8 @@ from datetime import date, datetime, time
 from functools import lru_cache
 from typing import Final, Literal
 
+from planner.clock import MONTHS_BEGIN
+
 Order = Literal["dmy", "mdy"]
 
 _NUMBERS: Final = re.compile(r"(\d{1,2})[./\- ](\d{1,2})[./\- ](\d{4}|\d{2})(?!\d)", re.ASCII)
@@ -23,20 +25,6 @@ _CLOCK: Final = re.compile(
     r"(\d{1,2})(?:[:.h](\d{2})(?:[:.](\d{2}))?)? ?([ap])\.?m\.?|(\d{1,2})[:.h](\d{2})(?::(\d{2}))?"
     r"|(\d{2})(\d{2})",
     re.ASCII | re.IGNORECASE,
-)
-_MONTHS: Final = (
-    "jan",
-    "feb",
-    "mar",
-    "apr",
-    "may",
-    "jun",
-    "jul",
-    "aug",
-    "sep",
-    "oct",
-    "nov",
-    "dec",
 )
 _CENTURY_TURNS: Final = 69  # as POSIX reads two-digit years: 69 is 1969, 68 is 2068
 
@@ -95,9 +83,9 @@ def _date(text: str, order: Order | None) -> tuple[date | None, str]:
             return date(_year(found[3]), month, day), text[found.end() :]
         if found := _NAMED.match(text):
             name = (found[2] or found[3]).lower()[:3]
-            if name in _MONTHS:
+            if name in MONTHS_BEGIN:
                 day = int(found[1] or found[4])
-                return date(_year(found[5]), _MONTHS.index(name) + 1, day), text[found.end() :]
+                return date(_year(found[5]), MONTHS_BEGIN.index(name) + 1, day), text[found.end() :]
     except ValueError:
         raise NotAMoment(text) from None
     return None, text

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import json
-import os
 from collections.abc import Sequence
 from datetime import time
 from pathlib import Path
@@ -12,6 +10,7 @@ from typing import Any, Final
 from planner.assets import user_folder
 from planner.intake.mapping import Mapping, signature
 from planner.intake.meanings import MEANINGS
+from planner.kept import read_kept, write_kept
 
 _KEPT: Final = 50  # makes of table; the oldest are forgotten
 
@@ -23,13 +22,13 @@ def remembered_file() -> Path:
 
 def recall(heading: Sequence[str]) -> Mapping | None:
     """Return how a table with these columns was understood, None when none was."""
-    kept = _read().get(signature(heading))
+    kept = read_kept(remembered_file()).get(signature(heading))
     return None if kept is None else _mapping(kept, heading)
 
 
 def remember(heading: Sequence[str], mapping: Mapping) -> None:
     """Keep how a table was understood; a folder that cannot be written is no error."""
-    kept = _read()
+    kept = read_kept(remembered_file())
     kept.pop(signature(heading), None)
     kept[signature(heading)] = {
         "columns": dict(mapping.columns),
@@ -41,23 +40,7 @@ def remember(heading: Sequence[str], mapping: Mapping) -> None:
         "water": mapping.water,
         "encoding": mapping.encoding,
     }
-    newest = dict(list(kept.items())[-_KEPT:])
-    path = remembered_file()
-    part = path.with_suffix(".part")
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        part.write_text(json.dumps(newest, indent=1), encoding="utf-8")
-        os.replace(part, path)
-    except OSError:
-        return
-
-
-def _read() -> dict[str, Any]:
-    try:
-        kept = json.loads(remembered_file().read_text(encoding="utf-8"))
-    except (OSError, ValueError):
-        return {}
-    return kept if isinstance(kept, dict) else {}
+    write_kept(remembered_file(), kept, _KEPT)
 
 
 def _mapping(kept: Any, heading: Sequence[str]) -> Mapping | None:

@@ -33,7 +33,7 @@ def workbook_grid(raw: bytes, source: str) -> Grid:
     except PlannerError:
         raise
     except Exception as error:  # noqa: BLE001  (a damaged file may break a reader anywhere)
-        what = say("is not a workbook that can be read ({name__})", name__=type(error).__name__)
+        what = say("is not a workbook that can be read ({kind})", kind=type(error).__name__)
         raise refused(source, what, _REMEDY) from None
     filled = {name: lines for name, lines in sheets.items() if lines}
     if not filled:

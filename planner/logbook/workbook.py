@@ -96,10 +96,10 @@ def _text(sheet: Any, text: str, path: Path) -> Any:
     if len(written) > _MOST_LETTERS:
         raise LogbookError(
             say(
-                '{path}: a text is longer than a cell can hold ("{text_}..."); export the log '
+                '{path}: a text is longer than a cell can hold ("{given}..."); export the log '
                 "as CSV.",
                 path=path,
-                text_=text[:30],
+                given=text[:30],
             )
         )
     return _cell(sheet, written) if written else None

@@ -41,12 +41,12 @@ def fitted_texts(found: FittedWater, unit: LengthUnit) -> list[str]:
     lines = [
         say(
             "{levels_used} hourly levels over {record_days:.0f} days: {strong} of "
-            "{n_constituents} constituents that such a record tells apart stand out. "
+            "{constituents} constituents that such a record tells apart stand out. "
             "Intervals hold the truth four times in five.",
             levels_used=found.levels_used,
             record_days=found.record_days,
             strong=strong,
-            n_constituents=len(found.constituents),
+            constituents=len(found.constituents),
         ),
         say(
             "Mean level {mean:.{places}f} {unit} above the record's own zero. "

@@ -131,7 +131,7 @@ def _verdict(minutes: Sequence[Interval], scatter_m: float, count: int) -> str:
     return (
         text
         if widest <= 5
-        else say("{text_} More observed turns, on calm days, would help.", text_=text)
+        else say("{given} More observed turns, on calm days, would help.", given=text)
     )
 
 

@@ -246,5 +246,5 @@ def _gap_text(best: Group, other: Group, unit: str) -> str:
 
 def _listed(names: Sequence[str]) -> str:
     return ", ".join(names[:6]) + (
-        say(" and {n_names} more", n_names=len(names) - 6) if len(names) > 6 else ""
+        say(" and {names} more", names=len(names) - 6) if len(names) > 6 else ""
     )

@@ -35,27 +35,6 @@ def seconds(times: Instants) -> Floats:
     return times.astype("datetime64[ms]").astype(np.int64) / 1000
 
 
-def themed_plot(plot: pg.PlotWidget | None = None, **options: Any) -> pg.PlotWidget:
-    """Give a plot, or a new one made with the options, the colours and habits of the window.
-
-    Call it again when the theme has changed. Titles and pens of what is drawn on the plot are
-    its owner's.
-    """
-    if plot is None:
-        plot = Chart(**options)
-    colours = theme.current()
-    plot.setBackground(colours.panel)
-    plot.setAntialiasing(True)
-    plot.hideButtons()
-    plot.setFrameShape(pg.PlotWidget.Shape.NoFrame)
-    for side in ("bottom", "left"):
-        axis = plot.getAxis(side)
-        axis.enableAutoSIPrefix(False)
-        axis.setPen(colours.line)
-        axis.setTextPen(colours.text)
-    return plot
-
-
 class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
     """A plot that takes up the theme by itself and lets the page around it scroll."""
 
@@ -66,7 +45,7 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         options["axisItems"] = {**axes, **options.get("axisItems", {})}
         # Without its menu from the start: making one that nobody sees takes a while.
         super().__init__(enableMenu=False, **options)
-        themed_plot(self)
+        self._dress()
         # The chart itself takes the focus, and tells what it shows.
         self.viewport().setFocusPolicy(Qt.FocusPolicy.NoFocus)
         if name:
@@ -105,8 +84,21 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
 
     def _take_up(self) -> None:
         self._faded = False
-        themed_plot(self)
+        self._dress()
         self.redraw()
+
+    def _dress(self) -> None:
+        """Take the colours and habits of the window; what is drawn has its own."""
+        colours = theme.current()
+        self.setBackground(colours.panel)
+        self.setAntialiasing(True)
+        self.hideButtons()
+        self.setFrameShape(pg.PlotWidget.Shape.NoFrame)
+        for side in ("bottom", "left"):
+            axis = self.getAxis(side)
+            axis.enableAutoSIPrefix(False)
+            axis.setPen(colours.line)
+            axis.setTextPen(colours.text)
 
 
 class NumberAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types

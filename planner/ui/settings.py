@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from planner.assets import user_folder
+from planner.kept import write_kept
 from planner.words import say
 
 
@@ -98,14 +99,7 @@ def _bad_values(names: list[str]) -> str:
 
 def write_settings(settings: Settings, path: Path | None = None) -> None:
     """Save the settings whole or not at all; a folder that cannot be written is no error."""
-    path = path or settings_file()
-    part = path.with_suffix(".part")
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        part.write_text(json.dumps(asdict(settings), indent=2), encoding="utf-8")
-        os.replace(part, path)
-    except OSError:
-        return
+    write_kept(path or settings_file(), asdict(settings))
 
 
 _CHOICES: dict[str, tuple[Any, ...]] = {

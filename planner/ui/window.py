@@ -270,11 +270,11 @@ class MainWindow(QMainWindow):
             self,
             say("About Fullshell"),
             say(
-                "Fullshell {version__}\n\nPlans crab trapping trips around water, light "
+                "Fullshell {version}\n\nPlans crab trapping trips around water, light "
                 "and how full the crabs should be.\n\n{tide_caution}\nRules differ by place "
                 "and change: check them with the agency. Wear a life jacket, check the "
                 "weather, and leave a float plan ashore.",
-                version__=__version__,
+                version=__version__,
                 tide_caution=TIDE_CAUTION,
             ),
         )

@@ -720,8 +720,8 @@
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
-   <source>{n_constants} constituents{state}, {constituent} the largest; node factors {node_factors}</source>
-   <translation>{n_constants} constituyentes{state}, {constituent} el mayor; factores nodales {node_factors}</translation>
+   <source>{constants} constituents{state}, {constituent} the largest; node factors {node_factors}</source>
+   <translation>{constants} constituyentes{state}, {constituent} el mayor; factores nodales {node_factors}</translation>
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
@@ -815,8 +815,8 @@
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
-   <source>rules: {n_notes} notes, checked {checked}</source>
-   <translation>normas: {n_notes} notas, comprobadas el {checked}</translation>
+   <source>rules: {notes} notes, checked {checked}</source>
+   <translation>normas: {notes} notas, comprobadas el {checked}</translation>
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
@@ -990,8 +990,8 @@
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
-   <source>"{text_}" is not a number of points from 1 to 100</source>
-   <translation>"{text_}" no es un número de puntos de 1 a 100</translation>
+   <source>"{given}" is not a number of points from 1 to 100</source>
+   <translation>"{given}" no es un número de puntos de 1 a 100</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
@@ -1000,8 +1000,8 @@
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
-   <source>{n_outcomes} logged trips, {judged} crabs judged, {light} light</source>
-   <translation>{n_outcomes} salidas registradas, {judged} cangrejos examinados, {light} vacíos</translation>
+   <source>{outcomes} logged trips, {judged} crabs judged, {light} light</source>
+   <translation>{outcomes} salidas registradas, {judged} cangrejos examinados, {light} vacíos</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
@@ -1067,13 +1067,13 @@
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
-   <source>"{text_}" is not a .png file name</source>
-   <translation>"{text_}" no es un nombre de archivo .png</translation>
+   <source>"{given}" is not a .png file name</source>
+   <translation>"{given}" no es un nombre de archivo .png</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
-   <source>"{text_}" is not a size; write it like 1280x800, from 640x480 to 7680x4320</source>
-   <translation>"{text_}" no es un tamaño; escríbalo como 1280x800, de 640x480 a 7680x4320</translation>
+   <source>"{given}" is not a size; write it like 1280x800, from 640x480 to 7680x4320</source>
+   <translation>"{given}" no es un tamaño; escríbalo como 1280x800, de 640x480 a 7680x4320</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
@@ -1132,8 +1132,8 @@
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
-   <source>"{text_}" is not a number from 1 to 1000</source>
-   <translation>"{text_}" no es un número de 1 a 1000</translation>
+   <source>"{given}" is not a number from 1 to 1000</source>
+   <translation>"{given}" no es un número de 1 a 1000</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
@@ -1314,13 +1314,13 @@
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
-   <source>"{text_}" is not a {others} or {last} file name</source>
-   <translation>"{text_}" no es un nombre de archivo {others} o {last}</translation>
+   <source>"{given}" is not a {others} or {last} file name</source>
+   <translation>"{given}" no es un nombre de archivo {others} o {last}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
-   <source>--plan {plan}: there are {n_found} plans at {name} from {first} to {last}; see fullshell plans, or give other days</source>
-   <translation>--plan {plan}: hay {n_found} planes en {name} del {first} al {last}; consulte fullshell plans o indique otros días</translation>
+   <source>--plan {plan}: there are {found} plans at {name} from {first} to {last}; see fullshell plans, or give other days</source>
+   <translation>--plan {plan}: hay {found} planes en {name} del {first} al {last}; consulte fullshell plans o indique otros días</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
@@ -1329,9 +1329,9 @@
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
-   <source>{out}: {n_rows} traps of trip {name}
+   <source>{out}: {rows} traps of trip {name}
 </source>
-   <translation>{out}: {n_rows} nasas de la salida {name}
+   <translation>{out}: {rows} nasas de la salida {name}
 </translation>
   </message>
   <message>
@@ -1351,8 +1351,8 @@
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
-   <source>"{text_}" is not a .pdf or .html file name</source>
-   <translation>"{text_}" no es un nombre de archivo .pdf o .html</translation>
+   <source>"{given}" is not a .pdf or .html file name</source>
+   <translation>"{given}" no es un nombre de archivo .pdf o .html</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
@@ -1396,8 +1396,8 @@
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
-   <source>"{text_}" is not a ratio from 1.01 to 100, such as 1.5</source>
-   <translation>"{text_}" no es una razón de 1.01 a 100, por ejemplo 1.5</translation>
+   <source>"{given}" is not a ratio from 1.01 to 100, such as 1.5</source>
+   <translation>"{given}" no es una razón de 1.01 a 100, por ejemplo 1.5</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
@@ -1461,8 +1461,8 @@
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
-   <source>this is a fault in the program itself, not in your input: {name__}: {error}; set FULLSHELL_TRACEBACK=1 to see where, and report it</source>
-   <translation>esto es un fallo del propio programa, no de sus datos: {name__}: {error}; ponga FULLSHELL_TRACEBACK=1 para ver dónde, y dé aviso</translation>
+   <source>this is a fault in the program itself, not in your input: {kind}: {error}; set FULLSHELL_TRACEBACK=1 to see where, and report it</source>
+   <translation>esto es un fallo del propio programa, no de sus datos: {kind}: {error}; ponga FULLSHELL_TRACEBACK=1 para ver dónde, y dé aviso</translation>
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
@@ -1486,13 +1486,13 @@
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
-   <source>"{text_}" is outside the calendar; give a year such as 2026</source>
-   <translation>"{text_}" queda fuera del calendario; indique un año, por ejemplo 2026</translation>
+   <source>"{given}" is outside the calendar; give a year such as 2026</source>
+   <translation>"{given}" queda fuera del calendario; indique un año, por ejemplo 2026</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
-   <source>"{text_}" is not a step; write a number with s, m, h or d, such as 6m or 1h</source>
-   <translation>"{text_}" no es un intervalo; escriba un número con s, m, h o d, por ejemplo 6m o 1h</translation>
+   <source>"{given}" is not a step; write a number with s, m, h or d, such as 6m or 1h</source>
+   <translation>"{given}" no es un intervalo; escriba un número con s, m, h o d, por ejemplo 6m o 1h</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
@@ -1526,13 +1526,13 @@
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
-   <source>"{text_}" is not an instant; write it like 2026-08-14T06:30 (local time of the place) or 2026-08-14T10:30Z</source>
-   <translation>"{text_}" no es un instante; escríbalo como 2026-08-14T06:30 (hora local del lugar) o 2026-08-14T10:30Z</translation>
+   <source>"{given}" is not an instant; write it like 2026-08-14T06:30 (local time of the place) or 2026-08-14T10:30Z</source>
+   <translation>"{given}" no es un instante; escríbalo como 2026-08-14T06:30 (hora local del lugar) o 2026-08-14T10:30Z</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
-   <source>"{text_}" is not a date; write it like 2026-08-14</source>
-   <translation>"{text_}" no es una fecha; escríbala como 2026-08-14</translation>
+   <source>"{given}" is not a date; write it like 2026-08-14</source>
+   <translation>"{given}" no es una fecha; escríbala como 2026-08-14</translation>
   </message>
   <message>
    <location filename="planner/constituents/names.py" />
@@ -1746,8 +1746,8 @@
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
-   <source>Fresh bait for {n_kits} traps and {spares} over{usual}; aboard by {leave}</source>
-   <translation>Cebo fresco para {n_kits} nasas y {spares} más{usual}; a bordo antes de las {leave}</translation>
+   <source>Fresh bait for {kits} traps and {spares} over{usual}; aboard by {leave}</source>
+   <translation>Cebo fresco para {kits} nasas y {spares} más{usual}; a bordo antes de las {leave}</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
@@ -1926,8 +1926,8 @@
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
-   <source>and {n_rules} more rules in the place file</source>
-   <translation>y {n_rules} normas más en el archivo de lugar</translation>
+   <source>and {rules} more rules in the place file</source>
+   <translation>y {rules} normas más en el archivo de lugar</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
@@ -2146,8 +2146,8 @@
   </message>
   <message>
    <location filename="planner/handouts/tally_pdf.py" />
-   <source>Page {number} of {n_pages}. </source>
-   <translation>Página {number} de {n_pages}. </translation>
+   <source>Page {number} of {pages}. </source>
+   <translation>Página {number} de {pages}. </translation>
   </message>
   <message>
    <location filename="planner/handouts/water_table.py" />
@@ -2431,8 +2431,8 @@
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
-   <source>is not a workbook that can be read ({name__})</source>
-   <translation>no es un libro de hojas de cálculo que se pueda leer ({name__})</translation>
+   <source>is not a workbook that can be read ({kind})</source>
+   <translation>no es un libro de hojas de cálculo que se pueda leer ({kind})</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
@@ -3126,8 +3126,8 @@
   </message>
   <message>
    <location filename="planner/logbook/workbook.py" />
-   <source>{path}: a text is longer than a cell can hold ("{text_}..."); export the log as CSV.</source>
-   <translation>{path}: un texto es más largo de lo que cabe en una celda ("{text_}..."); exporte el registro como CSV.</translation>
+   <source>{path}: a text is longer than a cell can hold ("{given}..."); export the log as CSV.</source>
+   <translation>{path}: un texto es más largo de lo que cabe en una celda ("{given}..."); exporte el registro como CSV.</translation>
   </message>
   <message>
    <location filename="planner/logbook/writing.py" />
@@ -4516,8 +4516,8 @@
   </message>
   <message>
    <location filename="planner/tides/fit_words.py" />
-   <source>{levels_used} hourly levels over {record_days:.0f} days: {strong} of {n_constituents} constituents that such a record tells apart stand out. Intervals hold the truth four times in five.</source>
-   <translation>{levels_used} niveles horarios en {record_days:.0f} días: destacan {strong} de los {n_constituents} constituyentes que un registro así distingue. Los intervalos contienen el valor verdadero cuatro de cada cinco veces.</translation>
+   <source>{levels_used} hourly levels over {record_days:.0f} days: {strong} of {constituents} constituents that such a record tells apart stand out. Intervals hold the truth four times in five.</source>
+   <translation>{levels_used} niveles horarios en {record_days:.0f} días: destacan {strong} de los {constituents} constituyentes que un registro así distingue. Los intervalos contienen el valor verdadero cuatro de cada cinco veces.</translation>
   </message>
   <message>
    <location filename="planner/tides/fit_words.py" />
@@ -4566,8 +4566,8 @@
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
-   <source>{text_} More observed turns, on calm days, would help.</source>
-   <translation>{text_} Ayudaría observar más pleamares y bajamares, en días tranquilos.</translation>
+   <source>{given} More observed turns, on calm days, would help.</source>
+   <translation>{given} Ayudaría observar más pleamares y bajamares, en días tranquilos.</translation>
   </message>
   <message>
    <location filename="planner/tides/offset_fit.py" />
@@ -5131,8 +5131,8 @@
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
-   <source> and {n_names} more</source>
-   <translation> y {n_names} más</translation>
+   <source> and {names} more</source>
+   <translation> y {names} más</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
@@ -6743,8 +6743,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
-   <source>{n_trips} past trips{words}; the tables list them</source>
-   <translation>{n_trips} salidas pasadas{words}; las tablas las enumeran</translation>
+   <source>{trips} past trips{words}; the tables list them</source>
+   <translation>{trips} salidas pasadas{words}; las tablas las enumeran</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
@@ -6788,8 +6788,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/evidence/row_chart.py" />
-   <source>{n_beyond} more, to {beyond:g} →</source>
-   <translation>{n_beyond} más, hasta {beyond:g} →</translation>
+   <source>{count} more, to {beyond:g} →</source>
+   <translation>{count} más, hasta {beyond:g} →</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_panel.py" />
@@ -7063,8 +7063,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/evidence/trip_chart.py" />
-   <source>{n_trips} judged trips; the table lists them</source>
-   <translation>{n_trips} salidas con examinados; la tabla las enumera</translation>
+   <source>{trips} judged trips; the table lists them</source>
+   <translation>{trips} salidas con examinados; la tabla las enumera</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trip_points.py" />
@@ -7178,8 +7178,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/evidence/view.py" />
-   <source>{name}: {n_outcomes} logged trips, {judged} crabs judged for fullness.</source>
-   <translation>{name}: {n_outcomes} salidas anotadas, {judged} cangrejos con el llenado examinado.</translation>
+   <source>{name}: {outcomes} logged trips, {judged} crabs judged for fullness.</source>
+   <translation>{name}: {outcomes} salidas anotadas, {judged} cangrejos con el llenado examinado.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/view.py" />
@@ -7488,8 +7488,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/hauls/crabs_dialog.py" />
-   <source>{heading} of crab {row}: {text_}</source>
-   <translation>{heading} del cangrejo {row}: {text_}</translation>
+   <source>{heading} of crab {row}: {given}</source>
+   <translation>{heading} del cangrejo {row}: {given}</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/crabs_dialog.py" />
@@ -7653,13 +7653,13 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_model.py" />
-   <source>{heading} of trap {trap}: {text_}</source>
-   <translation>{heading} de la nasa {trap}: {text_}</translation>
+   <source>{heading} of trap {trap}: {given}</source>
+   <translation>{heading} de la nasa {trap}: {given}</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_model.py" />
-   <source>{n_cells} cells</source>
-   <translation>{n_cells} celdas</translation>
+   <source>{cells} cells</source>
+   <translation>{cells} celdas</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_model.py" />
@@ -7668,8 +7668,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_model.py" />
-   <source>{n_traps} traps</source>
-   <translation>{n_traps} nasas</translation>
+   <source>{traps} traps</source>
+   <translation>{traps} nasas</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_rows.py" />
@@ -7878,8 +7878,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/hauls/intake_dialog.py" />
-   <source>⚠ {n_problems} of its lines cannot be taken. Nothing is in the log yet: mend the table and import it again, or take the others alone.</source>
-   <translation>⚠ {n_problems} de sus líneas no se pueden importar. Aún no hay nada en el registro: corrija la tabla e impórtela otra vez, o importe solo las demás.</translation>
+   <source>⚠ {problems} of its lines cannot be taken. Nothing is in the log yet: mend the table and import it again, or take the others alone.</source>
+   <translation>⚠ {problems} de sus líneas no se pueden importar. Aún no hay nada en el registro: corrija la tabla e impórtela otra vez, o importe solo las demás.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/intake_dialog.py" />
@@ -8013,8 +8013,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/hauls/intake_text.py" />
-   <source>and {n_problems} more</source>
-   <translation>y {n_problems} más</translation>
+   <source>and {problems} more</source>
+   <translation>y {problems} más</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/intake_text.py" />
@@ -8158,8 +8158,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/hauls/log_files.py" />
-   <source>{n_hauls} hauls written to {path}.</source>
-   <translation>{n_hauls} recogidas escritas en {path}.</translation>
+   <source>{hauls} hauls written to {path}.</source>
+   <translation>{hauls} recogidas escritas en {path}.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/log_files.py" />
@@ -9532,8 +9532,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/places/free_section.py" />
-   <source>Free on {text_}</source>
-   <translation>Libre: {text_}</translation>
+   <source>Free on {given}</source>
+   <translation>Libre: {given}</translation>
   </message>
   <message>
    <location filename="planner/ui/places/free_section.py" />
@@ -9727,8 +9727,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/places/observed_rows.py" />
-   <source>{text_}; one alone shows no scatter.</source>
-   <translation>{text_}; una sola no muestra cuánto varían.</translation>
+   <source>{given}; one alone shows no scatter.</source>
+   <translation>{given}; una sola no muestra cuánto varían.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/observed_rows.py" />
@@ -9742,8 +9742,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/places/observed_rows.py" />
-   <source>{text_}; single ones scatter about that by {shown}.</source>
-   <translation>{text_}; las mareas sueltas se apartan de eso unos {shown}.</translation>
+   <source>{given}; single ones scatter about that by {shown}.</source>
+   <translation>{given}; las mareas sueltas se apartan de eso unos {shown}.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/observed_rows.py" />
@@ -9952,8 +9952,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/places/paste_form.py" />
-   <source>{n_found} constituents taken over{changed}. Nothing is saved yet.</source>
-   <translation>{n_found} constituyentes copiados{changed}. Todavía no se ha guardado nada.</translation>
+   <source>{found} constituents taken over{changed}. Nothing is saved yet.</source>
+   <translation>{found} constituyentes copiados{changed}. Todavía no se ha guardado nada.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/paste_form.py" />
@@ -10046,8 +10046,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/paste_form.py" />
-   <source>and {n_left_out} more lines</source>
-   <translation>y {n_left_out} líneas más</translation>
+   <source>and {left_out} more lines</source>
+   <translation>y {left_out} líneas más</translation>
   </message>
   <message>
    <location filename="planner/ui/places/paste_form.py" />
@@ -10701,26 +10701,6 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/places_text.py" />
-   <source>on {first}</source>
-   <translation>el {first}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
-   <source>from {first} to {last}</source>
-   <translation>del {first} al {last}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
-   <source> every year</source>
-   <translation> todos los años</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
-   <source>on {days} {span}{every}</source>
-   <translation>{days} {span}{every}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
    <source>Position</source>
    <translation>Posición</translation>
   </message>
@@ -10796,36 +10776,6 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/places_text.py" />
-   <source>No date entered for when you checked the rules here.</source>
-   <translation>No hay fecha de cuándo comprobó usted las normas de aquí.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
-   <source>Rules last checked {day} {year}, {ago}{where}.</source>
-   <translation>Normas comprobadas por última vez el {day} {year}, {ago}{where}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
-   <source>A soak of at most {max_soak_h:g} h.</source>
-   <translation>Tiempo en el agua de {max_soak_h:g} h como máximo.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
-   <source>Closed {closure}: {reason}.</source>
-   <translation>Veda {closure}: {reason}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
-   <source>on {days}</source>
-   <translation>{days}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
-   <source>always</source>
-   <translation>siempre</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
    <source>the water never turns here</source>
    <translation>aquí no hay pleamares ni bajamares</translation>
   </message>
@@ -10836,8 +10786,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/record_form.py" />
-   <source>{n_constants} constituents and the mean level taken over from {name}; their lags are on UTC. The datum is now the zero of that record. Nothing is saved yet.</source>
-   <translation>{n_constants} constituyentes y el nivel medio copiados de {name}; sus desfases están en UTC. El cero de referencia es ahora el cero de ese registro. Todavía no se ha guardado nada.</translation>
+   <source>{constants} constituents and the mean level taken over from {name}; their lags are on UTC. The datum is now the zero of that record. Nothing is saved yet.</source>
+   <translation>{constants} constituyentes y el nivel medio copiados de {name}; sus desfases están en UTC. El cero de referencia es ahora el cero de ese registro. Todavía no se ha guardado nada.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/record_form.py" />
@@ -10906,8 +10856,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/record_form.py" />
-   <source>and {n_lines} more lines like these</source>
-   <translation>y {n_lines} líneas más como estas</translation>
+   <source>and {lines} more lines like these</source>
+   <translation>y {lines} líneas más como estas</translation>
   </message>
   <message>
    <location filename="planner/ui/places/record_form.py" />
@@ -11038,6 +10988,61 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/rules_section.py" />
    <source>Agencies regulate what these headings name; the program knows no rule itself. What you write becomes your checklist; a heading without words is left out.</source>
    <translation>Las autoridades pesqueras regulan lo que nombran estos apartados; el programa no conoce por sí mismo ninguna norma. Lo que usted escribe pasa a ser su lista de comprobación; un apartado sin texto se omite.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source>{day.day} {day:%b}</source>
+   <translation>{day.day} {day:%b}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source>on {first}</source>
+   <translation>el {first}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source>from {first} to {last}</source>
+   <translation>del {first} al {last}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source> every year</source>
+   <translation> todos los años</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source>on {days} {span}{every}</source>
+   <translation>{days} {span}{every}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source>No date entered for when you checked the rules here.</source>
+   <translation>No hay fecha de cuándo comprobó usted las normas de aquí.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source>Rules last checked {day} {year}, {ago}{where}.</source>
+   <translation>Normas comprobadas por última vez el {day} {year}, {ago}{where}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source>A soak of at most {max_soak_h:g} h.</source>
+   <translation>Tiempo en el agua de {max_soak_h:g} h como máximo.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source>Closed {closure}: {reason}.</source>
+   <translation>Veda {closure}: {reason}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source>on {days}</source>
+   <translation>{days}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source>always</source>
+   <translation>siempre</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
@@ -11776,8 +11781,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
-   <source>cannot be written ({name__}, number {errno})</source>
-   <translation>no se puede escribir en ella ({name__}, número {errno})</translation>
+   <source>cannot be written ({kind}, number {errno})</source>
+   <translation>no se puede escribir en ella ({kind}, número {errno})</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
@@ -11806,8 +11811,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
-   <source>{n_backups}, the newest of {newest:%Y-%m-%d}</source>
-   <translation>{n_backups}, la más reciente del {newest:%Y-%m-%d}</translation>
+   <source>{backups}, the newest of {newest:%Y-%m-%d}</source>
+   <translation>{backups}, la más reciente del {newest:%Y-%m-%d}</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
@@ -11836,8 +11841,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
-   <source>{n_found} written down</source>
-   <translation>{n_found} anotados</translation>
+   <source>{found} written down</source>
+   <translation>{found} anotados</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
@@ -11876,8 +11881,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
-   <source>cannot be read ({name__})</source>
-   <translation>no se puede leer ({name__})</translation>
+   <source>cannot be read ({kind})</source>
+   <translation>no se puede leer ({kind})</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
@@ -11891,8 +11896,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/finding.py" />
-   <source>{count} of {n_found} things are wrong with this installation.</source>
-   <translation>Fallos en esta instalación: {count} de {n_found} puntos.</translation>
+   <source>{count} of {found} things are wrong with this installation.</source>
+   <translation>Fallos en esta instalación: {count} de {found} puntos.</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/finding.py" />
@@ -11901,13 +11906,13 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/finding.py" />
-   <source>Fullshell {version__}: {verdict}</source>
-   <translation>Fullshell {version__}: {verdict}</translation>
+   <source>Fullshell {version}: {verdict}</source>
+   <translation>Fullshell {version}: {verdict}</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/finding.py" />
-   <source>could not be looked at ({name__})</source>
-   <translation>no se pudo examinar ({name__})</translation>
+   <source>could not be looked at ({kind})</source>
+   <translation>no se pudo examinar ({kind})</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/finding.py" />
@@ -11926,8 +11931,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/libraries.py" />
-   <source>{version} does not load ({name__}{value})</source>
-   <translation>{version} no se carga ({name__}{value})</translation>
+   <source>{version} does not load ({kind}{value})</source>
+   <translation>{version} no se carga ({kind}{value})</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/libraries.py" />
@@ -12063,8 +12068,8 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/screen.py" />
-   <source>Qt does not answer ({name__})</source>
-   <translation>Qt no responde ({name__})</translation>
+   <source>Qt does not answer ({kind})</source>
+   <translation>Qt no responde ({kind})</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/screen.py" />
@@ -12274,13 +12279,13 @@ En sus propias palabras
   </message>
   <message>
    <location filename="planner/ui/window.py" />
-   <source>Fullshell {version__}
+   <source>Fullshell {version}
 
 Plans crab trapping trips around water, light and how full the crabs should be.
 
 {tide_caution}
 Rules differ by place and change: check them with the agency. Wear a life jacket, check the weather, and leave a float plan ashore.</source>
-   <translation>Fullshell {version__}
+   <translation>Fullshell {version}
 
 Planea salidas con nasas de cangrejo según el agua, la luz y lo llenos que deberían estar los cangrejos.
 

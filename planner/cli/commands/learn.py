@@ -50,7 +50,7 @@ def add_to(jobs: Jobs) -> None:
 def _points(text: str) -> int:
     if not text.isdecimal() or not 1 <= int(text[:4]) <= 100:
         raise argparse.ArgumentTypeError(
-            say('"{text_}" is not a number of points from 1 to 100', text_=text)
+            say('"{given}" is not a number of points from 1 to 100', given=text)
         )
     return int(text)
 
@@ -83,8 +83,8 @@ def _answer(args: Namespace) -> Answer:
         yield heading(
             site,
             say(
-                "{n_outcomes} logged trips, {judged} crabs judged, {light} light",
-                n_outcomes=len(outcomes),
+                "{outcomes} logged trips, {judged} crabs judged, {light} light",
+                outcomes=len(outcomes),
                 judged=judged,
                 light=light,
             ),

@@ -47,7 +47,7 @@ def add_to(jobs: Jobs) -> None:
 def _png(text: str) -> Path:
     path = Path(text)
     if path.suffix.lower() != ".png":
-        raise argparse.ArgumentTypeError(say('"{text_}" is not a .png file name', text_=text))
+        raise argparse.ArgumentTypeError(say('"{given}" is not a .png file name', given=text))
     return path
 
 
@@ -59,8 +59,8 @@ def _size(text: str) -> tuple[int, int]:
     if not (fits_width and fits_height):
         raise argparse.ArgumentTypeError(
             say(
-                '"{text_}" is not a size; write it like 1280x800, from 640x480 to 7680x4320',
-                text_=text,
+                '"{given}" is not a size; write it like 1280x800, from 640x480 to 7680x4320',
+                given=text,
             )
         )
     return width, height

@@ -94,7 +94,7 @@ def count(text: str) -> int:
     """Return a whole number from 1 to 1000 of the command line."""
     if not text.isdecimal() or not 1 <= int(text[:9]) <= 1000:
         raise argparse.ArgumentTypeError(
-            say('"{text_}" is not a number from 1 to 1000', text_=text)
+            say('"{given}" is not a number from 1 to 1000', given=text)
         )
     return int(text)
 

@@ -61,8 +61,8 @@ def _out(text: str) -> Path:
         *others, last = _KINDS
         raise argparse.ArgumentTypeError(
             say(
-                '"{text_}" is not a {others} or {last} file name',
-                text_=text,
+                '"{given}" is not a {others} or {last} file name',
+                given=text,
                 others=", ".join(others),
                 last=last,
             )
@@ -115,10 +115,10 @@ def _facts(args: Namespace, style: Style) -> TripFacts:
     if plan is None:
         raise UsageError(
             say(
-                "--plan {plan}: there are {n_found} plans at {name} from {first} to "
+                "--plan {plan}: there are {found} plans at {name} from {first} to "
                 "{last}; see fullshell plans, or give other days",
                 plan=args.plan,
-                n_found=len(found),
+                found=len(found),
                 name=site.name,
                 first=span.first,
                 last=span.last,

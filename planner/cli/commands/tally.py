@@ -52,7 +52,7 @@ def _out(text: str) -> Path:
     path = Path(text)
     if path.suffix.lower() not in (".pdf", ".html"):
         raise argparse.ArgumentTypeError(
-            say('"{text_}" is not a .pdf or .html file name', text_=text)
+            say('"{given}" is not a .pdf or .html file name', given=text)
         )
     return path
 
@@ -80,7 +80,7 @@ def _run(args: Namespace) -> str:
         write_whole(out, tally_page(trip, style).encode())
     else:
         _write_sheet(trip, out, today, style, args.paper)
-    return say("{out}: {n_rows} traps of trip {name}\n", out=out, n_rows=len(rows), name=trip.name)
+    return say("{out}: {rows} traps of trip {name}\n", out=out, rows=len(rows), name=trip.name)
 
 
 def _rows(log: Log, site: Site, trip: str | None, on: date) -> tuple[Haul, ...]:

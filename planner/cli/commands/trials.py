@@ -63,7 +63,7 @@ def _ratio(text: str) -> float:
         ratio = 0.0
     if not 1.01 <= ratio <= 100:
         raise argparse.ArgumentTypeError(
-            say('"{text_}" is not a ratio from 1.01 to 100, such as 1.5', text_=text)
+            say('"{given}" is not a ratio from 1.01 to 100, such as 1.5', given=text)
         )
     return ratio
 

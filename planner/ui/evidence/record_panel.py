@@ -71,8 +71,8 @@ class RecordChart(Chart):
         groups = len(record.reliability)
         self.setAccessibleDescription(
             say(
-                "{n_trips} past trips{words}; the tables list them",
-                n_trips=len(trips),
+                "{trips} past trips{words}; the tables list them",
+                trips=len(trips),
                 words=say(", in {groups} groups", groups=groups) if groups else "",
             )
         )

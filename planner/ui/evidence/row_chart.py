@@ -107,7 +107,7 @@ class RowChart(Chart):
     def _count_beyond(self, row: IntervalRow, y: float, right: float) -> None:
         beyond = [value for value in row.points if value > right]
         if beyond:
-            text = say("{n_beyond} more, to {beyond:g} →", n_beyond=len(beyond), beyond=max(beyond))
+            text = say("{count} more, to {beyond:g} →", count=len(beyond), beyond=max(beyond))
             label = pg.TextItem(text, color=theme.current().quiet, anchor=(1.0, 0.5))
             label.setPos(right, y)
             self.addItem(label, ignoreBounds=True)

@@ -65,7 +65,7 @@ class TripChart(Chart):
         self.setXRange(0, self._span, padding=0.05)
         self.setYRange(-4, 100 * min(highest * _TOP, 1.05), padding=0.01)
         self.setAccessibleDescription(
-            say("{n_trips} judged trips; the table lists them", n_trips=len(points.trips))
+            say("{trips} judged trips; the table lists them", trips=len(points.trips))
         )
 
     def redraw(self) -> None:

@@ -75,9 +75,9 @@ class EvidenceView(QWidget):
             judged = sum(outcome.judged or 0 for outcome in outcomes)
             self.basis.setText(
                 say(
-                    "{name}: {n_outcomes} logged trips, {judged} crabs judged for fullness.",
+                    "{name}: {outcomes} logged trips, {judged} crabs judged for fullness.",
                     name=site.name,
-                    n_outcomes=len(outcomes),
+                    outcomes=len(outcomes),
                     judged=judged,
                 )
             )

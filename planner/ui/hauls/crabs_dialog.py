@@ -139,10 +139,10 @@ class CrabModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.AccessibleTextRole:
             text = crab_text(self.crabs[index.row()], column) or say("not recorded")
             return say(
-                "{heading} of crab {row}: {text_}",
+                "{heading} of crab {row}: {given}",
                 heading=column.heading,
                 row=index.row() + 1,
-                text_=text,
+                given=text,
             )
         return None
 

@@ -8,6 +8,7 @@ from datetime import date, datetime, timedelta
 from typing import Any, Final, Literal
 from zoneinfo import ZoneInfo
 
+from planner.clock import MONTHS_BEGIN
 from planner.errors import Problem
 from planner.logbook import Haul
 from planner.logbook.columns import CellError, read_count, read_measure, read_time
@@ -131,21 +132,6 @@ _CLOCK: Final = r"(?P<hour>\d{1,2}):?(?P<minute>\d\d)\s*(?P<half>[ap]m?)?"
 _TYPED: Final = re.compile(
     rf"(?:(?P<day>\d{{1,2}})\.?\s+(?:(?P<month>[a-z]{{3,9}})\.?\s+)?)?{_CLOCK}", re.IGNORECASE
 )
-# Understood in every language, beside its own.
-_MONTHS: Final = [
-    "jan",
-    "feb",
-    "mar",
-    "apr",
-    "may",
-    "jun",
-    "jul",
-    "aug",
-    "sep",
-    "oct",
-    "nov",
-    "dec",
-]
 
 
 def _iso(text: str, day: date) -> str:
@@ -181,7 +167,7 @@ def _nearest(day: date, number: str | None, month: str | None) -> date:
 
 
 def _months_like(word: str) -> list[int]:
-    names = zip(_MONTHS, SHORT_MONTHS, strict=True)
+    names = zip(MONTHS_BEGIN, SHORT_MONTHS, strict=True)
     return [
         at
         for at, both in enumerate(names, start=1)

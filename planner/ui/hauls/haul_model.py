@@ -95,10 +95,10 @@ class HaulModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.AccessibleTextRole:
             text = written(haul, column, self._clock) or say("not recorded")
             return say(
-                "{heading} of trap {trap}: {text_}",
+                "{heading} of trap {trap}: {given}",
                 heading=column.heading,
                 trap=haul.trap,
-                text_=text,
+                given=text,
             )
         return None
 
@@ -169,13 +169,13 @@ class HaulModel(QAbstractTableModel):
         """Return what a change of these cells is called."""
         headings = {COLUMNS[column].heading.lower() for _, column in cells}
         traps = {self.hauls[row].trap for row, _ in cells}
-        what = headings.pop() if len(headings) == 1 else say("{n_cells} cells", n_cells=len(cells))
+        what = headings.pop() if len(headings) == 1 else say("{cells} cells", cells=len(cells))
         return say(
             "{what} of {words}",
             what=what,
             words=say("trap {pop}", pop=traps.pop())
             if len(traps) == 1
-            else say("{n_traps} traps", n_traps=len(traps)),
+            else say("{traps} traps", traps=len(traps)),
         )
 
     def _tell(self, rows: Sequence[int], columns: Sequence[int]) -> None:

@@ -198,9 +198,9 @@ class IntakeDialog(QDialog):
         lines = problem_lines(offer)
         self.wrong.setText(
             say(
-                "⚠ {n_problems} of its lines cannot be taken. Nothing is in the log yet: "
+                "⚠ {problems} of its lines cannot be taken. Nothing is in the log yet: "
                 "mend the table and import it again, or take the others alone.",
-                n_problems=len(offer.intake.problems),
+                problems=len(offer.intake.problems),
             )
         )
         self.wrong.setVisible(bool(lines))

@@ -147,7 +147,7 @@ def problem_lines(offer: Offer, most: int = 500) -> Sequence[str]:
     """Return every problem as a sentence; of very many, the first."""
     problems = [str(problem) for problem in offer.intake.problems]
     if len(problems) > most:
-        return [*problems[:most], say("and {n_problems} more", n_problems=len(problems) - most)]
+        return [*problems[:most], say("and {problems} more", problems=len(problems) - most)]
     return problems
 
 

@@ -154,7 +154,7 @@ class LogFiles(QWidget):
             say("Writing the log"),
             lambda _: self._write(log, logbook, path),
             lambda _: self.bench.notice.emit(
-                say("{n_hauls} hauls written to {path}.", n_hauls=len(log.hauls), path=path)
+                say("{hauls} hauls written to {path}.", hauls=len(log.hauls), path=path)
             ),
         )
 

@@ -79,7 +79,7 @@ class FreeSection(Section):
         row = QHBoxLayout(days)
         row.setContentsMargins(0, 0, 0, 0)
         for box in self.weekdays:
-            box.setAccessibleName(say("Free on {text_}", text_=box.text()))
+            box.setAccessibleName(say("Free on {given}", given=box.text()))
             box.clicked.connect(lambda _=False: self.changed.emit())
             row.addWidget(box)
         row.addStretch(1)

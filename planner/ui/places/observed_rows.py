@@ -177,9 +177,9 @@ def _bias_text(
     )
     if np.isfinite(scatter):
         return say(
-            "{text_}; single ones scatter about that by {shown}.", text_=text, shown=shown(scatter)
+            "{given}; single ones scatter about that by {shown}.", given=text, shown=shown(scatter)
         )
-    return say("{text_}; one alone shows no scatter.", text_=text)
+    return say("{given}; one alone shows no scatter.", given=text)
 
 
 def _small_height(value_m: float, unit: LengthUnit) -> str:

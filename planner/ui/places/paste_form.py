@@ -183,9 +183,7 @@ class PasteForm(QWidget):
         self.said.setText(understood_text(pasted, self.box.toPlainText()))
         some = [*pasted.left_out[:5]]
         if len(pasted.left_out) > len(some):
-            some.append(
-                say("and {n_left_out} more lines", n_left_out=len(pasted.left_out) - len(some))
-            )
+            some.append(say("and {left_out} more lines", left_out=len(pasted.left_out) - len(some)))
         self.left_out.setText(say("⚠ Left out: {some}.", some="; ".join(some)) if some else "")
         self.left_out.setVisible(bool(some))
         self.meaning.setText(size_text(pasted, unit) if unit else "")
@@ -204,8 +202,8 @@ class PasteForm(QWidget):
             else say(", amplitudes turned from {page} into {place}", page=page, place=place)
         )
         words = say(
-            "{n_found} constituents taken over{changed}. Nothing is saved yet.",
-            n_found=len(found),
+            "{found} constituents taken over{changed}. Nothing is saved yet.",
+            found=len(found),
             changed=changed,
         )
         self.taken.emit(Taken(found, str(self.clock.currentData()), words))

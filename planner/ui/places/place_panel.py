@@ -24,11 +24,11 @@ from planner.ui.places.places_text import (
     constituent_rows,
     fact_rows,
     ramp_text,
-    rules_texts,
     spot_columns,
     spot_rows,
     turn_rows,
 )
+from planner.ui.places.rules_text import rules_texts
 from planner.ui.places.span_panel import SpanPanel
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE

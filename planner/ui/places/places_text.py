@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Final
@@ -11,8 +10,8 @@ from zoneinfo import ZoneInfo
 from planner.clock import Instants, from_utc64, local_midnight
 from planner.constituents import table
 from planner.estimates import Floats
-from planner.phrasing import WEEKDAYS, Style, day_clock_text, day_text, height_text, until_text
-from planner.sites.site import Closure, Offsets, Site, Water
+from planner.phrasing import Style, day_clock_text, day_text, height_text
+from planner.sites.site import Offsets, Site, Water
 from planner.tides import Tide, Turns
 from planner.tides.checks import Suspicion, WaterSummary, suspicions
 from planner.tides.summary import summarise
@@ -337,53 +336,4 @@ def ramp_text(report: PlaceReport, style: Style) -> str:
         "{where}: too low for about {hours} of the coming year.",
         where=where,
         hours=hours_text(hours),
-    )
-
-
-def rules_texts(site: Site, today: date) -> Iterator[str]:
-    """Yield when the rules were checked, their limits, closures, and notes."""
-    rules = site.rules
-    if rules.checked is None:
-        yield say("No date entered for when you checked the rules here.")
-    else:
-        where = f" ({rules.checked_where})" if rules.checked_where else ""
-        ago = until_text(rules.checked - today)
-        yield say(
-            "Rules last checked {day} {year}, {ago}{where}.",
-            day=day_text(rules.checked),
-            year=rules.checked.year,
-            ago=ago,
-            where=where,
-        )
-    if rules.max_traps is not None:
-        yield say("At most {max_traps} traps.", max_traps=rules.max_traps)
-    if rules.max_soak_h is not None:
-        yield say("A soak of at most {max_soak_h:g} h.", max_soak_h=rules.max_soak_h)
-    for closure in site.closures:
-        yield say(
-            "Closed {closure}: {reason}.", closure=closure_text(closure), reason=closure.reason
-        )
-    for note in rules.notes:
-        yield f"{note.category[:1].upper()}{note.category[1:]}: {note.text}"
-
-
-def closure_text(closure: Closure) -> str:
-    """Return when a closure holds: a period, weekdays, or weekdays within a period."""
-    days = say(" and ").join(WEEKDAYS[day] for day in sorted(closure.weekdays))
-    if closure.first is None or closure.last is None:
-        return say("on {days}", days=days) if days else say("always")
-    year = "" if closure.every_year else " %Y"
-    first, last = (
-        f"{day.day} {day.strftime(f'%b{year}')}" for day in (closure.first, closure.last)
-    )
-    span = (
-        say("on {first}", first=first)
-        if first == last
-        else say("from {first} to {last}", first=first, last=last)
-    )
-    every = say(" every year") if closure.every_year else ""
-    return (
-        say("on {days} {span}{every}", days=days, span=span, every=every)
-        if days
-        else f"{span}{every}"
     )

@@ -132,7 +132,7 @@ class RecordForm(QWidget):
     def _no(self, error: PlannerError) -> None:
         lines = str(error).splitlines()
         more = (
-            [say("and {n_lines} more lines like these", n_lines=len(lines) - 6)]
+            [say("and {lines} more lines like these", lines=len(lines) - 6)]
             if len(lines) > 6
             else []
         )
@@ -166,10 +166,10 @@ class RecordForm(QWidget):
         }
         level = round(metres_to(found.mean_level_m, unit), 3)
         words = say(
-            "{n_constants} constituents and the mean level taken over from {name}; "
+            "{constants} constituents and the mean level taken over from {name}; "
             "their lags are on UTC. The datum is now the zero of that record. "
             "Nothing is saved yet.",
-            n_constants=len(constants),
+            constants=len(constants),
             name=self._path.name,
         )
         self.taken.emit(Taken(constants, "UTC", words, level))

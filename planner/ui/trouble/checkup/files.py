@@ -138,8 +138,8 @@ def check_folders() -> Iterator[Finding]:
                 file.write(b"x" * 4096)
         except OSError as error:
             said = say(
-                "cannot be written ({name__}, number {errno})",
-                name__=type(error).__name__,
+                "cannot be written ({kind}, number {errno})",
+                kind=type(error).__name__,
                 errno=error.errno,
             )
             yield state(what, said, say("allow writing there, or make room"), str(folder))
@@ -179,7 +179,7 @@ def check_log() -> Iterator[Finding]:
     except (PlannerError, sqlite3.Error) as error:
         yield wrong(
             say("your log"),
-            say("cannot be read ({name__})", name__=type(error).__name__),
+            say("cannot be read ({kind})", kind=type(error).__name__),
             back,
             str(path),
         )
@@ -194,8 +194,8 @@ def check_log() -> Iterator[Finding]:
         yield good(
             say("backups of your log"),
             say(
-                "{n_backups}, the newest of {newest:%Y-%m-%d}",
-                n_backups=len(backups),
+                "{backups}, the newest of {newest:%Y-%m-%d}",
+                backups=len(backups),
                 newest=newest,
             ),
         )
@@ -226,7 +226,7 @@ def check_faults() -> Iterator[Finding]:
         remedy = say("send the newest to whoever keeps your Fullshell up to date")
         yield mind(
             say("faults"),
-            say("{n_found} written down", n_found=len(found)),
+            say("{found} written down", found=len(found)),
             remedy,
             str(log_file()),
         )

@@ -58,7 +58,7 @@ def found_by(checks: Iterable[Check]) -> list[Finding]:
             found.append(
                 wrong(
                     name,
-                    say("could not be looked at ({name__})", name__=type(error).__name__),
+                    say("could not be looked at ({kind})", kind=type(error).__name__),
                     say("install the program again"),
                 )
             )
@@ -76,9 +76,9 @@ def verdict(found: Sequence[Finding]) -> str:
     noted = sum(each.state == "mind" for each in found)
     if count:
         return say(
-            "{count} of {n_found} things are wrong with this installation.",
+            "{count} of {found} things are wrong with this installation.",
             count=count,
-            n_found=len(found),
+            found=len(found),
         )
     if noted:
         return say("Nothing is wrong with this installation; {noted} to mind.", noted=noted)
@@ -88,7 +88,7 @@ def verdict(found: Sequence[Finding]) -> str:
 def text_of(found: Sequence[Finding]) -> str:
     """Return everything for the user's own eyes, folders and all."""
     lines = [
-        say("Fullshell {version__}: {verdict}", version__=__version__, verdict=verdict(found)),
+        say("Fullshell {version}: {verdict}", version=__version__, verdict=verdict(found)),
         "",
     ]
     for each in found:
@@ -102,7 +102,7 @@ def text_of(found: Sequence[Finding]) -> str:
 
 def report_of(found: Sequence[Finding]) -> str:
     """Return what may be passed on: versions and findings, no folder, name, place or log."""
-    lines = [say("Fullshell {version__}: {verdict}", version__=__version__, verdict=verdict(found))]
+    lines = [say("Fullshell {version}: {verdict}", version=__version__, verdict=verdict(found))]
     lines += [f"{name}: {value}" for name, value in versions().items()]
     lines += ["", *(f"{_SIGNS[each.state]}  {each.what}: {each.said}" for each in found)]
     return "\n".join(lines) + "\n"

@@ -83,9 +83,9 @@ def _loaded(name: str, version: str) -> Finding:
     except Exception as error:  # noqa: BLE001  (whatever a broken library raises)
         lacking = missing_library(str(error))
         said = say(
-            "{version} does not load ({name__}{value})",
+            "{version} does not load ({kind}{value})",
             version=version,
-            name__=type(error).__name__,
+            kind=type(error).__name__,
             value=lacking and f": {lacking}",
         )
         return wrong(name, said.strip(), _AGAIN)

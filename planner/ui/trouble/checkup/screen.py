@@ -79,7 +79,7 @@ def _probed(what: str, variables: dict[str, str], *plugins: str) -> Finding:
     except (OSError, subprocess.TimeoutExpired) as error:
         return wrong(
             what,
-            say("Qt does not answer ({name__})", name__=type(error).__name__),
+            say("Qt does not answer ({kind})", kind=type(error).__name__),
             say("start the machine anew"),
         )
     if ended.returncode == 0:

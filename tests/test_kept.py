@@ -1,0 +1,44 @@
+"""Small files of choices: what is damaged is nothing, what cannot be written is no error."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from planner.kept import read_kept, write_kept
+
+
+def test_what_is_kept_is_read_again_and_the_oldest_is_forgotten(tmp_path: Path) -> None:
+    path = tmp_path / "folder" / "kept.json"
+    write_kept(path, {"a": [1], "b": "ñ", "c": None}, most=2)
+    assert read_kept(path) == {"b": "ñ", "c": None}
+    assert [each.name for each in path.parent.iterdir()] == ["kept.json"]
+
+
+def test_keeping_nothing_leaves_no_file(tmp_path: Path) -> None:
+    path = tmp_path / "kept.json"
+    write_kept(path, {"a": 1})
+    write_kept(path, {})
+    write_kept(path, {})
+    assert not path.exists()
+
+
+@pytest.mark.parametrize("damage", [b"", b"[1]", b"{", b"\xff\xfe", b"[" * 100_000])
+def test_a_damaged_file_keeps_nothing(tmp_path: Path, damage: bytes) -> None:
+    path = tmp_path / "kept.json"
+    path.write_bytes(damage)
+    assert read_kept(path) == {}
+
+
+def test_a_full_disk_leaves_what_was_there(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Half a file would be a damaged one at the next start."""
+    path = tmp_path / "kept.json"
+    write_kept(path, {"a": 1})
+
+    def full(*_: object) -> None:
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr("planner.kept.os.replace", full)
+    write_kept(path, {"a": 2})
+    assert read_kept(path) == {"a": 1}
