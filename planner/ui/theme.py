@@ -140,6 +140,10 @@ def apply(app: QApplication, choice: ThemeChoice) -> Theme:
         app.setStyleSheet(_SHEET)
     palette = _palette(_current)
     app.setPalette(palette)
+    # The style draws the edge of these in the window's colour darkened so: unseen on a dark one.
+    edged = QPalette(palette)
+    edged.setColor(QPalette.ColorRole.Window, QColor(EDGE).lighter(140))
+    app.setPalette(edged, b"QAbstractSpinBox")
     QToolTip.setPalette(palette)
     # Now, so that whoever asks next finds the new colours.
     app.sendPostedEvents(None, QEvent.Type.ApplicationPaletteChange)

@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 from PySide6.QtGui import QColor, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QSpinBox
 
 from planner.ui import theme
 from planner.ui.theme import DARK, LIGHT, Theme
@@ -206,3 +206,11 @@ def test_fields_are_found_and_the_one_under_the_keyboard_is_told(colours: Theme)
     for edge in (theme.EDGE, theme.FOCUS):
         for ground in (colours.panel, colours.ground):
             assert theme.contrast(QColor(edge), QColor(ground)) >= 3, (edge, ground)
+
+
+@pytest.mark.parametrize("choice", ["light", "dark"])
+def test_boxes_of_numbers_have_an_edge_that_stands_out(qapp: Any, choice: Any) -> None:
+    """The style draws it in the window's colour made darker: on a dark window none is seen."""
+    theme.apply(qapp, choice)
+    drawn = QSpinBox().palette().window().color().darker(140)
+    assert theme.contrast(drawn, QColor(theme.current().panel)) >= 3.0
