@@ -212,5 +212,7 @@ def test_fields_are_found_and_the_one_under_the_keyboard_is_told(colours: Theme)
 def test_boxes_of_numbers_have_an_edge_that_stands_out(qapp: Any, choice: Any) -> None:
     """The style draws it in the window's colour made darker: on a dark window none is seen."""
     theme.apply(qapp, choice)
-    drawn = QSpinBox().palette().window().color().darker(140)
+    box = QSpinBox()
+    box.ensurePolished()
+    drawn = box.palette().window().color().darker(140)
     assert theme.contrast(drawn, QColor(theme.current().panel)) >= 3.0
