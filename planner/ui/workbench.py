@@ -19,7 +19,7 @@ from planner.ui.work import Checkpoint, Desk
 from planner.words import say
 
 if TYPE_CHECKING:
-    from planner.logbook import Change, Log, Logbook
+    from planner.logbook import Change, Log, Logbook, TripKey
     from planner.sites import Site
     from planner.trips import Outlook, Plan, PlanSet, Search, Wishes
 
@@ -61,6 +61,8 @@ class Workbench(QObject):
         self.book: Logbook | None = None
         # A plan whose trip the log is to begin as soon as it is shown.
         self.plan_to_log: Plan | None = None
+        # A trip that was begun elsewhere, to be filled as soon as the log is shown.
+        self.trip_to_fill: TripKey | None = None
         self.undo_name: str | None = None
         self.redo_name: str | None = None
         self.desk = Desk(self)

@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QMimeData, QPointF, Qt
 from PySide6.QtGui import QDropEvent
+from PySide6.QtWidgets import QStackedWidget
 from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_log, demo_place
@@ -20,6 +21,7 @@ from planner.logbook import Haul, Log, Logbook, book_zone, read_log
 from planner.phrasing import Style
 from planner.sites import load_site
 from planner.trips import Plan
+from planner.ui.hauls.view import HaulsView
 from planner.ui.load.layout_desk import LayoutDesk
 from planner.ui.load.layout_editor import LayoutEditor
 from planner.ui.state import ViewState
@@ -157,6 +159,37 @@ def test_moves_are_printed_kept_and_logged(
     qtbot.waitUntil(lambda: editor.layouts.moves == {} and bench.desk.idle, timeout=PATIENCE_MS)
     assert bench.undo_name is not None
     assert "25 Nov 2026" in bench.undo_name
+
+
+def test_a_trip_begun_here_stands_ready_in_a_log_that_was_open(
+    qtbot: QtBot, bench: Workbench, editor: LayoutEditor
+) -> None:
+    """Protects the next key press: without the jump, counts go into the trip that was on show."""
+    log = HaulsView(bench)
+    rooms = QStackedWidget()
+    for room in (log, editor):
+        rooms.addWidget(room)
+    qtbot.addWidget(rooms)
+    rooms.show()
+    qtbot.waitUntil(lambda: log.chosen is not None and bench.clerk.idle, timeout=PATIENCE_MS)
+    older = next(iter(bench.log.by_trip))
+    log.choose(older)
+    rooms.setCurrentWidget(editor)
+    bench.state.listen(lambda _: rooms.setCurrentWidget(log))
+    with qtbot.waitSignal(bench.notice, timeout=PATIENCE_MS):
+        editor.log.click()
+    qtbot.waitUntil(lambda: bench.clerk.idle and bench.desk.idle, timeout=PATIENCE_MS)
+    assert log.isVisible()
+    assert log.chosen == ("25 Nov 2026", "Sedge Hollow")
+    table = log.entry.table
+    assert table.hasFocus()
+    assert (table.currentIndex().row(), table.currentIndex().column()) == (
+        0, table.first_open_column(),
+    )  # fmt: skip
+    log.choose(older)
+    rooms.setCurrentWidget(editor)
+    rooms.setCurrentWidget(log)
+    assert log.chosen == older  # it jumps once
 
 
 def test_moves_are_for_one_trip_only() -> None:

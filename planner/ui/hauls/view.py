@@ -218,8 +218,11 @@ class HaulsView(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         plan, self.bench.plan_to_log = self.bench.plan_to_log, None
+        trip, self.bench.trip_to_fill = self.bench.trip_to_fill, None
         if plan is not None:
             self._start_plan(plan)
+        elif trip is not None:
+            self._open_to_fill(trip)
 
     def choose(self, trip: TripKey) -> None:
         """Show a trip."""
@@ -241,9 +244,12 @@ class HaulsView(QWidget):
             promise = Promise(plan.full_keepers, plan.light_share)
             self._start(lambda traps: trip_of_plan(log, site, plan, traps), promise)
         else:
-            self._show_trip(begun)
-            self.refresh()
-            self.entry.table.setFocus()
+            self._open_to_fill(begun)
+
+    def _open_to_fill(self, trip: TripKey) -> None:
+        self._show_trip(trip)
+        self.refresh()
+        self.entry.table.setFocus()
 
     def _start_like_last(self) -> None:
         site, today = self.bench.site, self.state.today

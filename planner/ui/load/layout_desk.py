@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject, Signal
 
 from planner.handouts.layout import TrapLayout, moved, trip_layout
 from planner.handouts.moved_traps import read_moves, trips_so_far, write_moves
+from planner.logbook import TripKey
 from planner.ui.hauls.haul_rows import trip_as_laid_out
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -140,15 +141,16 @@ class LayoutDesk(QObject):
         name = rows[0].trip
         self.bench.change_log(
             lambda book: book.save_trip(name, rows, change=say("start of trip {name}", name=name)),
-            lambda _: self._started(name),
+            lambda _: self._started((name, site.name)),
         )
 
-    def _started(self, name: str) -> None:
+    def _started(self, trip: TripKey) -> None:
+        self.bench.trip_to_fill = trip
         self.bench.state.change(view="hauls")
         self.bench.notice.emit(
             say(
                 "Trip {name} stands in the log with the traps as laid out. Correct what "
                 "went otherwise; Undo in the Edit menu takes it out again.",
-                name=name,
+                name=trip[0],
             )
         )
