@@ -8,13 +8,14 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from datetime import UTC, date, datetime
-from typing import Any, Final
+from typing import Any, Final, Literal
 from zoneinfo import ZoneInfo
 
 import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QShowEvent, QWheelEvent
+from PySide6.QtWidgets import QGraphicsGridLayout, QGraphicsWidget, QSizePolicy
 
 from planner.clock import Instants, days_between, local_midnight
 from planner.estimates import Floats
@@ -35,21 +36,64 @@ def seconds(times: Instants) -> Floats:
     return times.astype("datetime64[ms]").astype(np.int64) / 1000
 
 
-class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
-    """A plot that takes up the theme by itself and lets the page around it scroll."""
+class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
+    """Two axes and what is drawn between them.
 
-    def __init__(self, name: str = "", **options: Any) -> None:
+    It takes up the theme by itself and lets the page around it scroll. A plot widget of pyqtgraph
+    would do, but makes a form of options with every plot, which takes eight times as long as all
+    the rest and is never shown.
+    """
+
+    def __init__(self, name: str = "", bottom: pg.AxisItem | None = None) -> None:
         # Whether the theme has changed since it was drawn: hidden charts wait until they show.
         self._faded = False
-        axes = {side: NumberAxis(side) for side in ("bottom", "left")}
-        options["axisItems"] = {**axes, **options.get("axisItems", {})}
-        # Without its menu from the start: making one that nobody sees takes a while.
-        super().__init__(enableMenu=False, **options)
+        # What is drawn on, with its ranges; there before the first event comes.
+        self.box = pg.ViewBox(enableMenu=False)
+        super().__init__()
+        self._axes = {"left": NumberAxis("left"), "bottom": bottom or NumberAxis("bottom")}
+        self._lay_out()
         self._dress()
         # The chart itself takes the focus, and tells what it shows.
         self.viewport().setFocusPolicy(Qt.FocusPolicy.NoFocus)
         if name:
             self.setAccessibleName(name)
+
+    def _lay_out(self) -> None:
+        inside = QGraphicsWidget()
+        grid = QGraphicsGridLayout(inside)
+        grid.setContentsMargins(1, 1, 1, 1)
+        grid.setSpacing(0)
+        grid.addItem(self.box, 0, 1)
+        grid.addItem(self._axes["left"], 0, 0)
+        grid.addItem(self._axes["bottom"], 1, 1)
+        for axis in self._axes.values():
+            axis.linkToView(self.box)
+        self.setCentralItem(inside)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+
+    # -- what is drawn -----------------------------------------------------------------------
+
+    def getAxis(self, side: Literal["left", "bottom"]) -> pg.AxisItem:
+        """Return the axis of a side."""
+        return self._axes[side]
+
+    def setLabel(self, side: Literal["left", "bottom"], text: str, **style: Any) -> None:
+        """Say what an axis measures, with its unit."""
+        self._axes[side].setLabel(text, **style)
+
+    def plot(self, x: Any, y: Any, **style: Any) -> None:
+        """Draw a line, or marks with `pen=None` and a symbol."""
+        self.addItem(pg.PlotDataItem(x, y, **style))
+
+    def addItem(self, item: Any, *, ignoreBounds: bool = False) -> None:  # noqa: N803
+        """Draw an item."""
+        self.box.addItem(item, ignoreBounds=ignoreBounds)
+
+    def clear(self) -> None:
+        """Take away all that is drawn."""
+        self.box.clear()
+
+    # -- how it behaves ----------------------------------------------------------------------
 
     def sizeHint(self) -> QSize:
         # A plot would ask for more than a small window has; it grows with the room there is.
@@ -57,12 +101,12 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
 
     def stand_still(self) -> None:
         """Show the whole picture: no dragging and no zooming."""
-        self.setMouseEnabled(x=False, y=False)
+        self.box.setMouseEnabled(x=False, y=False)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         # A plain turn of the wheel scrolls the page around the picture.
         zooms = event.modifiers() & Qt.KeyboardModifier.ControlModifier
-        if zooms and any(self.getViewBox().state["mouseEnabled"]):
+        if zooms and any(self.box.state["mouseEnabled"]):
             super().wheelEvent(event)
         else:
             event.ignore()
@@ -72,7 +116,7 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
-        if event.type() == QEvent.Type.PaletteChange and getattr(self, "plotItem", None):
+        if event.type() == QEvent.Type.PaletteChange and getattr(self, "_axes", None):
             self._faded = True
             if self.isVisible():
                 self._take_up()
@@ -92,10 +136,8 @@ class Chart(pg.PlotWidget):  # type: ignore[misc]  # pyqtgraph has no types
         colours = theme.current()
         self.setBackground(colours.panel)
         self.setAntialiasing(True)
-        self.hideButtons()
-        self.setFrameShape(pg.PlotWidget.Shape.NoFrame)
-        for side in ("bottom", "left"):
-            axis = self.getAxis(side)
+        self.setFrameShape(pg.GraphicsView.Shape.NoFrame)
+        for axis in self._axes.values():
             axis.enableAutoSIPrefix(False)
             axis.setPen(colours.line)
             axis.setTextPen(colours.text)

@@ -119,7 +119,7 @@ def test_pointing_at_a_mark_names_its_trip(view: EvidenceView, qtbot: Any) -> No
     shown = chart._shown
     assert shown is not None
     trip = shown.trips[0]
-    box = chart.getViewBox()
+    box = chart.box
     chart._point(box.mapViewToScene(QPointF(trip.moon_d, 100 * trip.light.mean)))
     assert view.trips.pointed.text().startswith(trip.name)
     chart._point(QPointF(-500, -500))

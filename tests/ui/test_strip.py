@@ -210,7 +210,7 @@ def test_keys_that_mean_nothing_are_left_to_others(strip: StripView) -> None:
 def _click(strip: StripView, qtbot: Any, x: float, y: float) -> None:
     plot = strip._plot
     QApplication.processEvents()
-    at = plot.mapFromScene(plot.getViewBox().mapViewToScene(QPointF(x, y)))
+    at = plot.mapFromScene(strip._box.mapViewToScene(QPointF(x, y)))
     qtbot.mouseClick(plot.viewport(), Qt.MouseButton.LeftButton, pos=at)
 
 

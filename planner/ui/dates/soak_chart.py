@@ -31,7 +31,7 @@ class SoakChart(Chart):
 
     def __init__(self) -> None:
         self._axis = LocalTimeAxis()
-        super().__init__(say("Water through the soak"), axisItems={"bottom": self._axis})
+        super().__init__(say("Water through the soak"), self._axis)
         self.stand_still()
         self.setMinimumHeight(_LEAST_HEIGHT)
         self._shown: tuple[Site, Plan, SoakWater, Style] | None = None
@@ -57,8 +57,8 @@ class SoakChart(Chart):
         bottom, top = min(drawn), max(drawn)
         # The words stand above and below all that is drawn, so that none lies on the curve.
         room = (top - bottom or 1.0) * _WORDS_SHARE
-        self.setXRange(seconds[0], seconds[-1], padding=0)
-        self.setYRange(bottom - room, top + room, padding=0)
+        self.box.setXRange(seconds[0], seconds[-1], padding=0)
+        self.box.setYRange(bottom - room, top + room, padding=0)
         self._outing(plan.set_at, timedelta(minutes=site.habits.set_minutes))
         self._outing(plan.haul_at, timedelta(minutes=site.habits.haul_minutes))
         for name, at in ((say("set"), plan.set_at), (say("haul"), plan.haul_at)):
@@ -111,7 +111,7 @@ class SoakChart(Chart):
         ink = theme.current().text
         self.plot([at, at], [level, foot], pen=pg.mkPen(ink, style=Qt.PenStyle.DotLine))
         self.plot([at], [level], pen=None, symbol="d", symbolSize=9, symbolBrush=ink)
-        first, last = self.getViewBox().viewRange()[0]
+        first, last = self.box.viewRange()[0]
         self._word(say("least cover"), at, foot, 1, ink, beside=at > (first + last) / 2)
 
     def _word(

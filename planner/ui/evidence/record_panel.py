@@ -66,8 +66,8 @@ class RecordChart(Chart):
             marks.setZValue(theme.Z_MARK)
             self.addItem(marks)
         self._draw_groups(record)
-        self.setXRange(0, top, padding=0.02)
-        self.setYRange(0, top, padding=0.04)
+        self.box.setXRange(0, top, padding=0.02)
+        self.box.setYRange(0, top, padding=0.04)
         groups = len(record.reliability)
         self.setAccessibleDescription(
             say(

@@ -64,8 +64,8 @@ class RowChart(Chart):
         line_px = self.fontMetrics().height()
         each = 3.2 if any(row.points for row in rows) else 2.1
         self.setFixedHeight(int(line_px * (each * max(len(rows), 1) + 4.5)))
-        self.setYRange(-0.7, max(len(rows), 1) - 0.3, padding=0)
-        self.setXRange(*_span(rows, guide), padding=0)
+        self.box.setYRange(-0.7, max(len(rows), 1) - 0.3, padding=0)
+        self.box.setXRange(*_span(rows, guide), padding=0)
         self.setAccessibleDescription("; ".join(_row_text(row) for row in rows))
 
     def redraw(self) -> None:

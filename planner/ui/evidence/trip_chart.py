@@ -62,8 +62,8 @@ class TripChart(Chart):
             highest = max(highest, *(trip.light.high for trip in points.trips))
             self._bars(points)
             self._marks(points)
-        self.setXRange(0, self._span, padding=0.05)
-        self.setYRange(-4, 100 * min(highest * _TOP, 1.05), padding=0.01)
+        self.box.setXRange(0, self._span, padding=0.05)
+        self.box.setYRange(-4, 100 * min(highest * _TOP, 1.05), padding=0.01)
         self.setAccessibleDescription(
             say("{trips} judged trips; the table lists them", trips=len(points.trips))
         )
@@ -115,7 +115,7 @@ class TripChart(Chart):
     def _point(self, at: QPointF) -> None:
         if self._shown is None or not self._shown.trips:
             return
-        view = self.getViewBox()
+        view = self.box
         pixels = [
             view.mapViewToScene(QPointF(x, 100 * trip.light.mean))
             for x, trip in zip(self._shown.x, self._shown.trips, strict=True)

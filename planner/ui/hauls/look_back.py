@@ -116,8 +116,8 @@ class GroupChart(Chart):
         )
         self.addItem(dots)
         top = float(np.nanmax(np.where(told, high, mean)))
-        self.setXRange(-0.6, len(self._values) - 0.4, padding=0)
-        self.setYRange(
+        self.box.setXRange(-0.6, len(self._values) - 0.4, padding=0)
+        self.box.setYRange(
             0, min(top * 1.08, 100.0) if self._percent else max(top * 1.08, 1), padding=0
         )
         self._tick()

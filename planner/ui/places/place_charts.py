@@ -49,8 +49,8 @@ class MonthChart(Chart):
 
     def __init__(self) -> None:
         self._axis = LocalTimeAxis()
-        super().__init__(say("Water of the coming month"), axisItems={"bottom": self._axis})
-        self.setMouseEnabled(x=True, y=False)
+        super().__init__(say("Water of the coming month"), self._axis)
+        self.box.setMouseEnabled(x=True, y=False)
         self.setMinimumHeight(220)
         self._shown: tuple[Month, Style, Month | None, ObservedTurns | None] | None = None
         self.scene().sigMouseMoved.connect(self._point)
@@ -97,12 +97,12 @@ class MonthChart(Chart):
         ramp = report.site.lowest_ramp_level_m
         if ramp is not None:
             _level_line(self, metres_to(ramp, style.length), say("ramp works above this"), 0.01)
-        view = self.getViewBox()
+        view = self.box
         view.setLimits(xMin=x[0], xMax=x[-1], minXRange=6 * 3600)
-        self.setXRange(x[0], x[-1], padding=0)
+        self.box.setXRange(x[0], x[-1], padding=0)
         every = np.concatenate(drawn)
         pad = 0.08 * float(np.ptp(every) or 1)
-        self.setYRange(float(every.min()) - pad, float(every.max()) + pad, padding=0)
+        self.box.setYRange(float(every.min()) - pad, float(every.max()) + pad, padding=0)
         self.setAccessibleDescription(
             say(
                 "{turns} high and low waters in {days} days, from {lowest} to "
@@ -134,7 +134,7 @@ class MonthChart(Chart):
         return heights
 
     def _point(self, at: QPointF) -> None:
-        view = self.getViewBox()
+        view = self.box
         if self._shown is None or not view.sceneBoundingRect().contains(at):
             self.pointed.emit("")
             return
@@ -162,7 +162,7 @@ class SpotChart(Chart):
 
     def __init__(self) -> None:
         super().__init__(say("Spots against the year's water"))
-        self.setMouseEnabled(x=True, y=False)
+        self.box.setMouseEnabled(x=True, y=False)
         self.setMinimumHeight(160)
         self._shown: tuple[PlaceReport, Style] | None = None
 
@@ -212,9 +212,9 @@ class SpotChart(Chart):
             edges.append(level)
             _level_line(self, level, say("ramp"), 0.97)
         spread = max(edges) - min(edges)
-        self.setYRange(min(edges) - 0.14 * spread, max(edges) + 0.1 * spread, padding=0)
-        self.getViewBox().setLimits(xMin=left, xMax=max(right, len(year.spots)))
-        self.setXRange(left, right, padding=0)
+        self.box.setYRange(min(edges) - 0.14 * spread, max(edges) + 0.1 * spread, padding=0)
+        self.box.setLimits(xMin=left, xMax=max(right, len(year.spots)))
+        self.box.setXRange(left, right, padding=0)
         self.setAccessibleDescription(
             say("The table tells each spot's depth and hours bare in a year")
         )
@@ -222,7 +222,7 @@ class SpotChart(Chart):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         if getattr(self, "_shown", None):
-            self.setXRange(*self._shown_span(), padding=0)
+            self.box.setXRange(*self._shown_span(), padding=0)
 
     def redraw(self) -> None:
         if self._shown is not None:

@@ -86,17 +86,12 @@ class StripView(QWidget):
         self.day = today
         # Whether a plan is being moved by keys, and whether a move can be taken back.
         self.moving, self.can_undo = False, False
-        self._plot = pg.PlotWidget(enableMenu=False)
-        self._plot.setBackground(theme.current().panel)
-        self._plot.setFrameShape(pg.QtWidgets.QFrame.Shape.NoFrame)
-        self._plot.hideButtons()
-        for axis in ("left", "bottom"):
-            self._plot.hideAxis(axis)
+        self._plot = pg.GraphicsView(background=theme.current().panel)
+        self._plot.setFrameShape(pg.GraphicsView.Shape.NoFrame)
         for each in (self._plot, self._plot.viewport()):
             each.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._plot.getPlotItem().layout.setContentsMargins(0, 0, 0, 0)
-        self._box = self._plot.getViewBox()
-        self._box.setDefaultPadding(0)
+        self._box = pg.ViewBox(enableMenu=False, defaultPadding=0)
+        self._plot.setCentralItem(self._box)
         self._box.setMouseEnabled(x=True, y=False)
         self._box.invertY(True)
         self._box.setYRange(0, _HEIGHT, padding=0)
@@ -269,7 +264,7 @@ class StripView(QWidget):
             self.plan_chosen.emit(bracket.rank)
 
     def _pointed(self, position: QPointF) -> None:
-        inside = self._plot.sceneBoundingRect().contains(position)
+        inside = self._box.sceneBoundingRect().contains(position)
         at = self._box.mapSceneToView(position)
         self.day_pointed.emit(day_at(at.x()) if inside else None)
 
