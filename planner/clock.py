@@ -15,10 +15,6 @@ from numpy.typing import NDArray
 Instants = NDArray[np.datetime64]
 
 MS_PER_DAY = 86_400_000
-# How written months begin in English tables and on English keyboards.
-MONTHS_BEGIN = (
-    "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec",
-)  # fmt: skip
 
 
 def require_aware(instant: datetime) -> datetime:

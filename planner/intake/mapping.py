@@ -9,8 +9,8 @@ from dataclasses import dataclass, field
 from datetime import time
 from typing import Literal
 
-from planner.intake.meanings import words_of
 from planner.intake.moments import Order
+from planner.intake.vocabulary import words_of
 
 Question = Literal["place", "order", "clock"]
 

@@ -3,28 +3,23 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+from contextlib import suppress
 from datetime import date, datetime, time
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Final, Literal
 
-from planner.clock import MONTHS_BEGIN
+from planner.intake.vocabulary import month_of, plain, vocabulary
 
 Order = Literal["dmy", "mdy"]
 
 _NUMBERS: Final = re.compile(r"(\d{1,2})[./\- ](\d{1,2})[./\- ](\d{4}|\d{2})(?!\d)", re.ASCII)
 _YEAR_FIRST: Final = re.compile(r"(\d{4})[./](\d{1,2})[./](\d{1,2})(?!\d)", re.ASCII)
-_NAMED: Final = re.compile(
-    r"(?:(\d{1,2})(?:st|nd|rd|th)?[ .\-]*([A-Za-z]{3,9})"
-    r"|([A-Za-z]{3,9})[ .\-]*(\d{1,2})(?:st|nd|rd|th)?)"
-    r"[ .,\-]*(\d{4}|\d{2})(?!\d)",
-    re.ASCII,
-)
-_WEEKDAY: Final = re.compile(r"(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[ .,]+", re.IGNORECASE)
 _CLOCK: Final = re.compile(
-    r"(\d{1,2})(?:[:.h](\d{2})(?:[:.](\d{2}))?)? ?([ap])\.?m\.?|(\d{1,2})[:.h](\d{2})(?::(\d{2}))?"
+    r"(\d{1,2})(?:[:.h](\d{2})(?:[:.](\d{2}))?)? ?([ap])\.? ?m\.?"
+    r"|(\d{1,2})[:.h](\d{2})(?::(\d{2}))?"
     r"|(\d{2})(\d{2})",
-    re.ASCII | re.IGNORECASE,
+    re.ASCII,
 )
 _CENTURY_TURNS: Final = 69  # as POSIX reads two-digit years: 69 is 1969, 68 is 2068
 
@@ -38,11 +33,22 @@ def parse(text: str, order: Order | None) -> tuple[date | None, time | None]:
     """Return the date and the clock that a cell holds, None for what it does not.
 
     order: whether 3/4 is a day before its month ("dmy") or after ("mdy"). NotAMoment when the
-    cell holds neither, or a date that only the order could tell.
+    cell holds neither, or what could be two days.
     """
-    left = _WEEKDAY.sub("", text.strip(), count=1)
-    day, left = _date(left, order)
-    left = left.strip(" ,T\u00a0")
+    written = plain(text)
+    readings = set()
+    # "mar" begins a month in one language and a day of the week in another.
+    for each in {written, _without_weekday(written)}:
+        with suppress(NotAMoment):
+            readings.add(_moment(each, order))
+    if len(readings) != 1:
+        raise NotAMoment(text)
+    return readings.pop()
+
+
+def _moment(text: str, order: Order | None) -> tuple[date | None, time | None]:
+    day, left = _date(text, order)
+    left = _around_clock().sub("", _without_weekday(left.strip(" ,t")))
     if not left:
         if day is None:
             raise NotAMoment(text)
@@ -55,7 +61,7 @@ def parse(text: str, order: Order | None) -> tuple[date | None, time | None]:
 
 def split_numbers(text: str) -> tuple[int, int] | None:
     """Return the two numbers that may be day and month, None where nothing is to be told."""
-    found = _NUMBERS.match(_WEEKDAY.sub("", text.strip(), count=1))
+    found = _NUMBERS.match(_without_weekday(plain(text)))
     return (int(found[1]), int(found[2])) if found else None
 
 
@@ -81,14 +87,44 @@ def _date(text: str, order: Order | None) -> tuple[date | None, str]:
                 raise NotAMoment(text)
             day, month = (first, second) if order != "mdy" else (second, first)
             return date(_year(found[3]), month, day), text[found.end() :]
-        if found := _NAMED.match(text):
-            name = (found[2] or found[3]).lower()[:3]
-            if name in MONTHS_BEGIN:
-                day = int(found[1] or found[4])
-                return date(_year(found[5]), MONTHS_BEGIN.index(name) + 1, day), text[found.end() :]
+        if found := _named().match(text):
+            month = month_of(found[2] or found[3]) or 0
+            return date(_year(found[5]), month, int(found[1] or found[4])), text[found.end() :]
     except ValueError:
         raise NotAMoment(text) from None
     return None, text
+
+
+@cache
+def _named() -> re.Pattern[str]:
+    """Return what finds a date with its month in words: 21st of August 2026, Aug 21, 2026."""
+    words = vocabulary()
+    day = rf"(\d{{1,2}})(?:\.?(?:{_any(words.ordinals)}))?"
+    of = rf"(?:(?:{_any(words.of)}) )?"
+    month = rf"((?:{_any(words.months)})[a-z]*)"
+    day_first, month_first = rf"{day}[ .\-]*{of}{month}[ .,\-]*", rf"{month}[ .\-]*{day}[ .,\-]+"
+    return re.compile(rf"(?:{day_first}|{month_first}){of}(\d{{4}}|\d{{2}})(?!\d)", re.ASCII)
+
+
+@cache
+def _weekday() -> re.Pattern[str]:
+    return re.compile(rf"(?:{_any(vocabulary().weekdays)})[a-z]*[ .,]+")
+
+
+def _without_weekday(text: str) -> str:
+    found = _weekday().match(text)
+    return text[found.end() :] if found else text
+
+
+@cache
+def _around_clock() -> re.Pattern[str]:
+    """Return what finds the words before and after a clock: at 7:40 hours."""
+    words = vocabulary()
+    return re.compile(rf"^(?:{_any(words.at)}) +|(?<=\d) *(?:{_any(words.hours)})\.?$")
+
+
+def _any(words: Iterable[str]) -> str:
+    return "|".join(re.escape(word) for word in sorted(words, key=len, reverse=True))
 
 
 def _year(text: str) -> int:
@@ -102,7 +138,7 @@ def _clock(found: re.Match[str]) -> time:
     hour = int(found[1] or found[5] or found[8])
     minute = int(found[2] or found[6] or found[9] or 0)
     second = int(found[3] or found[7] or 0)
-    half = (found[4] or "").lower()
+    half = found[4] or ""
     if half:
         if not 1 <= hour <= 12:
             raise NotAMoment(found[0])

@@ -15,6 +15,7 @@ from planner.intake.grid import Grid, Line
 from planner.intake.mapping import Mapping, Question
 from planner.intake.moments import NotAMoment, iso_moment, parse
 from planner.intake.understanding import needs_order
+from planner.intake.vocabulary import plain, vocabulary
 from planner.logbook.columns import COLUMNS, COUNTS, MEASURES, guard_formula, unguard_formula
 from planner.logbook.entries import Haul
 from planner.logbook.reading import Zones, read_row
@@ -23,8 +24,6 @@ from planner.phrasing import date_text
 from planner.units import metres_from
 from planner.words import say
 
-# What people write into a cell of a count that they did not make.
-_NOT_RECORDED: Final = frozenset(("-", "–", "—", "?", "n/a", "na", "nr"))
 _PLAIN: Final = tuple(name for name in COLUMNS if name not in ("set_at", "hauled_at"))
 _TWICE: Final = say(
     "{} lines have a time in the hour that the clock shows twice; read as the first of the two, "
@@ -167,7 +166,7 @@ class _Reader:
         cells = {name: told.get(name, "") for name in _PLAIN}
         cells["place"] = cells["place"] or guard_formula(self.mapping.place)
         for name in (*COUNTS, *MEASURES):
-            if cells[name].casefold() in _NOT_RECORDED:
+            if _not_recorded(cells[name]):
                 cells[name] = ""
                 self._said[say("{} cells with a dash or ? taken as not recorded")] += 1
         cells["depth_m"] = _converted(cells["depth_m"], self.mapping.depth)
@@ -189,10 +188,10 @@ class _Reader:
         """Return a time of the line, naive where it is the place's own."""
         default: time | None = getattr(self.mapping, clock)
         text = told.get(whole, "") or told.get(day, "")
-        if text.casefold() in _NOT_RECORDED:
+        if _not_recorded(text):
             text = ""
         at_clock = told.get(clock, "")
-        if at_clock.casefold() in _NOT_RECORDED:
+        if _not_recorded(at_clock):
             at_clock = ""
         meaning = whole if told.get(whole) else day
         if not text:
@@ -257,6 +256,10 @@ class _Reader:
 
 def _trip_name(day: date) -> str:
     return date_text(day)
+
+
+def _not_recorded(cell: str) -> bool:
+    return plain(cell) in vocabulary().not_recorded
 
 
 def _readings(moment: datetime | None, zone: ZoneInfo) -> list[datetime | None]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import sys
+import tomllib
 from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
@@ -14,13 +15,15 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from openpyxl import Workbook
 
-from planner.assets import demo_log
+from planner.assets import demo_log, resource
 from planner.intake import Mapping, plan_intake, read_grid, recall, remember, understand
 from planner.intake.grid import grid_of
 from planner.intake.moments import NotAMoment, parse
 from planner.intake.plan import Intake
 from planner.intake.remembering import remembered_file
-from planner.logbook import Log, LogError, book_zone, export_table, read_log
+from planner.intake.vocabulary import words_of
+from planner.logbook import Haul, Log, LogError, book_zone, export_table, read_log
+from planner.logbook.columns import COLUMNS
 from planner.logbook.log import haul_key
 from planner.logbook.workbook import export_workbook, from_cell_text, to_cell_text
 
@@ -45,6 +48,45 @@ Date;Time pulled;Pot No.;Site;Legal males;Sub-legal;Depth (ft);Water temp (F);We
 21/08/2026;06:40;A1;grass edge;4;-;6,5;79;calm;14
 22/08/2026;07:10;A2;oyster bar;0;2;8;78;windy;24
 """
+
+
+SPANISH = """Cuaderno de pesca 2026;;;
+Fecha de recogida;Hora de recogida;Nasa nº;Puesto;Cebo;De talla;Pequeños;Hembras;Con huevos;\
+Examinados;Vacíos;Prof. (pies);Temp. del agua;Horas en el agua;Observaciones;Tiempo
+vie 21 de agosto de 2026;7:40;A1;canal hondo;lisa;4;s/d;0;0;3;1;6,5;26,1;14;=mañana;calma
+lun 24 ago 2026;07.10 h;A2;;;0;2;1;;;;8;;24;;viento
+"""
+
+
+@pytest.mark.parametrize("encoding", ["utf-8", "cp1252", "utf-16"])
+def test_a_spanish_sheet_is_understood(encoding: str):
+    """Who reads the program in Spanish keeps a notebook in Spanish: nothing is left to map."""
+    intake = taken(SPANISH.encode(encoding))
+    assert not intake.problems
+    assert not intake.questions
+    first, second = intake.hauls
+    assert first == Haul(
+        "21 Aug 2026", "Otter Bight", "canal hondo", "A1", bait="lisa", keepers=4, females=0,
+        sponge=0, judged=3, light=1, depth_m=1.98, water_c=26.1, notes="=mañana",
+        set_at=datetime(2026, 8, 20, 21, 40, tzinfo=UTC),
+        hauled_at=datetime(2026, 8, 21, 11, 40, tzinfo=UTC), extra={"Tiempo": "calma"},
+    )  # fmt: skip
+    assert (second.keepers, second.shorts, second.light) == (0, 2, None)
+    assert second.hauled_at == datetime(2026, 8, 24, 11, 10, tzinfo=UTC)
+
+
+def test_no_word_of_a_table_has_two_meanings():
+    """A month or a column that means another thing in another language would be read wrong."""
+    seen: dict[tuple[str, str], str] = {}
+    for path in resource("tables").glob("*.toml"):
+        told = tomllib.loads(path.read_text("utf-8"))
+        begins = enumerate(told["months"], start=1)
+        words = {"month": {str(at): each.split(", ") for at, each in begins}}
+        for kind, table in {**words, "unit": told["units"], "column": told["columns"]}.items():
+            for meaning, names in table.items():
+                assert kind != "column" or meaning in COLUMNS or meaning == "soak_h"
+                for name in names:
+                    assert seen.setdefault((kind, words_of(name)), meaning) == meaning, name
 
 
 def test_an_agencys_sheet_is_understood():
@@ -213,6 +255,14 @@ def test_understanding_is_remembered_by_the_heading():
         ("12.30 pm", None, time(12, 30)),
         ("12 am", None, time(0)),
         ("14.8.26", date(2026, 8, 14), None),
+        ("21stAug2026 at 7:40", date(2026, 8, 21), time(7, 40)),
+        ("viernes, 21 de agosto de 2026, a las 7:40", date(2026, 8, 21), time(7, 40)),
+        ("mié. 2 de setiembre del 2026 07.40 hs", date(2026, 9, 2), time(7, 40)),
+        ("sábado 22/08/2026 7:40\u00a0p.\u00a0m.", date(2026, 8, 22), time(19, 40)),
+        ("1.º ene. 26", date(2026, 1, 1), None),
+        ("mar 24 mar 2026", date(2026, 3, 24), None),  # a Tuesday in March
+        ("mar 24, 2026", date(2026, 3, 24), None),
+        ("mar 24.03.2026", date(2026, 3, 24), None),
     ],
 )
 def test_dates_as_people_write_them(text: str, day: date | None, clock: time | None):
@@ -221,8 +271,10 @@ def test_dates_as_people_write_them(text: str, day: date | None, clock: time | N
 
 
 @pytest.mark.parametrize(
-    "text", ["", "31/02/2026", "soon", "14 Foo 2026", "25:00", "13 pm", "2026-13-01"]
-)
+    "text",
+    ["", "31/02/2026", "soon", "14 Foo 2026", "25:00", "13 pm", "2026-13-01", "May 2026",
+     "31 de abril de 2026", "mar 24 03 2026"],
+)  # fmt: skip
 def test_what_is_no_date_is_no_date(text: str):
     """A date that is nearly right is not made right in silence."""
     with pytest.raises(NotAMoment):

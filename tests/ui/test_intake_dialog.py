@@ -15,9 +15,13 @@ from PySide6.QtWidgets import QComboBox, QFileDialog, QWidget
 from pytestqt.qtbot import QtBot
 
 from planner.intake import recall
+from planner.intake.meanings import IN_WORDS, MEANINGS, meaning_of
 from planner.logbook import Logbook
 from planner.ui.hauls.intake_dialog import IntakeDialog
 from planner.ui.hauls.view import HaulsView
+from planner.ui.language_choice import codes
+from planner.ui.languages import use
+from planner.words import say
 
 LONG_MS = 30_000
 AGENCY = (
@@ -194,3 +198,17 @@ def test_the_phones_text_is_pasted(qtbot: QtBot, view: HaulsView) -> None:
     with qtbot.waitSignal(view.bench.trouble, timeout=LONG_MS) as said:
         view.files.paste.click()
     assert "is empty" in said.args[0]
+
+
+@pytest.mark.parametrize("code", codes())
+def test_the_programs_own_words_for_columns_are_understood(code: str) -> None:
+    """What a trapper reads in the window is what stands above the columns of a spreadsheet."""
+    use(code)
+    try:
+        whole = {"set_date": "set_at", "set_clock": "set_at", "haul_date": "hauled_at",
+                 "haul_clock": "hauled_at"}  # fmt: skip
+        for meaning in MEANINGS:
+            words = say(IN_WORDS[meaning])
+            assert meaning_of(words) == whole.get(meaning, meaning), words
+    finally:
+        use("en")

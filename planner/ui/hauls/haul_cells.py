@@ -8,12 +8,12 @@ from datetime import date, datetime, timedelta
 from typing import Any, Final, Literal
 from zoneinfo import ZoneInfo
 
-from planner.clock import MONTHS_BEGIN
 from planner.errors import Problem
+from planner.intake.vocabulary import month_of
 from planner.logbook import Haul
 from planner.logbook.columns import CellError, read_count, read_measure, read_time
 from planner.logbook.rules import haul_problems
-from planner.phrasing import SHORT_MONTHS, Style, number_text
+from planner.phrasing import Style, number_text
 from planner.units import metres_from, metres_to
 from planner.words import say
 
@@ -130,7 +130,7 @@ def _depth(text: str, style: Style) -> float:
 
 _CLOCK: Final = r"(?P<hour>\d{1,2}):?(?P<minute>\d\d)\s*(?P<half>[ap]m?)?"
 _TYPED: Final = re.compile(
-    rf"(?:(?P<day>\d{{1,2}})\.?\s+(?:(?P<month>[a-z]{{3,9}})\.?\s+)?)?{_CLOCK}", re.IGNORECASE
+    rf"(?:(?P<day>\d{{1,2}})\.?\s+(?:(?P<month>[a-z]{{3,10}})\.?\s+)?)?{_CLOCK}", re.IGNORECASE
 )
 
 
@@ -152,27 +152,18 @@ def _iso(text: str, day: date) -> str:
 def _nearest(day: date, number: str | None, month: str | None) -> date:
     if number is None:
         return day
-    months = range(1, 13) if month is None else _months_like(month)
+    months = range(1, 13) if month is None else (month_of(month),)
     dates = [
         date(year, at, int(number))
         for year in (day.year - 1, day.year, day.year + 1)
         for at in months
-        if _exists(year, at, int(number))
+        if at is not None and _exists(year, at, int(number))
     ]
     if not dates:
         raise CellError(
             say("is no date"), say("write it as day, month and clock, such as 22 Nov 7:40")
         )
     return min(dates, key=lambda other: abs(other - day))
-
-
-def _months_like(word: str) -> list[int]:
-    names = zip(MONTHS_BEGIN, SHORT_MONTHS, strict=True)
-    return [
-        at
-        for at, both in enumerate(names, start=1)
-        if word.casefold().startswith(tuple(name.casefold() for name in both))
-    ]
 
 
 def _exists(year: int, month: int, day: int) -> bool:
