@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -14,23 +12,24 @@ from PySide6.QtWidgets import QApplication, QPushButton
 
 from planner.assets import guide
 from planner.ui import theme
-from planner.ui.guide.help_pages import (
-    CONTENTS,
-    PAGES,
-    anchor,
-    contents,
-    headings,
-    pages,
-    pages_with,
-)
+from planner.ui.guide.help_pages import CONTENTS, PAGES, contents, pages, pages_with, path_of
 from planner.ui.guide.help_window import HelpWindow
+from planner.ui.hauls.backups_dialog import BackupsDialog
+from planner.ui.languages import use
 from planner.ui.trouble.checkup_dialog import CheckupDialog
 from planner.ui.window import VIEWS, MainWindow
 from planner.ui.workbench import Workbench
+from planner.words import say, speak
 
 PATIENCE_MS = 30_000
-DOCS = sorted(guide().glob("*.md"))
-README = guide().parent / "README.md"
+
+
+@pytest.fixture(params=["en", "es"])
+def language(request: pytest.FixtureRequest) -> Iterator[str]:
+    """Each language that has a guide; what a test then makes is in it."""
+    use(request.param)
+    yield request.param
+    speak(None)
 
 
 @pytest.fixture
@@ -55,85 +54,74 @@ def shown(window: MainWindow, qtbot: Any) -> HelpWindow:
     return made
 
 
-# -- the pages -----------------------------------------------------------------------------------
-
-
-def _links(path: Path) -> list[str]:
-    text = re.sub(r"```.*?```", "", path.read_text(encoding="utf-8"), flags=re.S)
-    return re.findall(r"\]\(([^)\s]+)\)", text)
-
-
-@pytest.mark.parametrize("path", [*DOCS, README], ids=lambda path: path.name)
-def test_every_link_and_picture_leads_somewhere(path: Path) -> None:
-    """A page, a picture, and where one is named the heading on it; none leaves the repository."""
-    for link in _links(path):
-        name, _, heading = link.partition("#")
-        target = (path.parent / name).resolve() if name else path
-        assert target.exists(), f"{path.name}: {link}"
-        if heading:
-            assert heading in map(anchor, headings(target.name)), f"{path.name}: {link}"
-
-
-@pytest.mark.parametrize("path", DOCS, ids=lambda path: path.name)
-def test_no_page_of_the_guide_leads_out_of_it(path: Path) -> None:
-    """What is not in the wheel cannot be opened offline."""
-    for link in _links(path):
-        target = (path.parent / link.partition("#")[0]).resolve()
-        assert target.is_relative_to(guide().resolve()), f"{path.name}: {link}"
-
-
-def test_every_place_of_work_has_a_page_that_begins_with_its_question() -> None:
-    """The label and the question are those on the rail, so that the reader knows where they are."""
-    assert set(PAGES) == {name for name, *_ in VIEWS}
-    for name, label, question, *_ in VIEWS:
-        text = guide(PAGES[name]).read_text(encoding="utf-8")
-        assert text.startswith(f"# {label}\n\n*{question}*\n")
-
-
-def test_every_page_is_in_the_contents() -> None:
-    """A page that no list names is found by nobody."""
-    assert set(pages()) == {path.name for path in DOCS}
-    asked = {entry.text for group in contents() for entry in group.entries}
-    answered = [each for each in headings("questions.md") if each != "Questions"]
-    assert [each for each in answered if each not in asked] == []
-
-
-def test_buttons_and_tabs_that_the_guide_names_are_there() -> None:
-    """Bold words within the pages of the five places are what the window itself says."""
-    source = "\n".join(
-        path.read_text(encoding="utf-8").replace("&", "").casefold()
-        for path in Path(theme.__file__).parent.rglob("*.py")
-    )
-    for page in PAGES.values():
-        text = guide(page).read_text(encoding="utf-8")
-        # At the head of a paragraph bold words may be its subject; within one they are named.
-        for found in re.finditer(r"\*\*([^*]+)\*\*", text):
-            if text[found.start() - 1] != "\n" and not found[1].endswith("."):
-                assert found[1].casefold() in source, f"{page}: {found[1]}"
-
-
 # -- the window ----------------------------------------------------------------------------------
 
 
 @pytest.mark.parametrize("view", [name for name, *_ in VIEWS])
-def test_f1_opens_the_page_of_the_view(window: MainWindow, qtbot: Any, view: Any) -> None:
-    """Wherever the user is, one key says what is on the screen."""
+def test_f1_opens_the_page_of_the_view(
+    language: str, window: MainWindow, qtbot: Any, view: Any
+) -> None:
+    """Wherever the user is, one key says what is on the screen, in the language of the window."""
     window.state.change(view=view)
     qtbot.keyClick(window, Qt.Key.Key_F1)
     made = window.help.guide
     assert made is not None
     assert made.isVisible()
     assert made.page.name == PAGES[view]
-    assert made.tree.currentItem().text(0) == window.label_of(view)
+    label = say(window.label_of(view))
+    assert made.tree.currentItem().text(0) == label
+    assert made.page.toPlainText().startswith(label)
+    assert made.windowTitle() == say("Guide - Fullshell")
 
 
-def test_every_page_and_picture_is_read_from_the_disk(shown: HelpWindow) -> None:
+def test_f1_is_heard_in_a_dialog(language: str, window: MainWindow, qtbot: Any) -> None:
+    """A dialog that keeps the window waiting keeps nobody from reading; once more, and it is
+    there again."""
+    window.state.change(view="hauls")
+    window.show_backups()
+    (dialog,) = window.findChildren(BackupsDialog)
+    dialog.activateWindow()
+    qtbot.waitUntil(dialog.isActiveWindow, timeout=PATIENCE_MS)
+    assert dialog.isModal()
+    for _ in range(2):
+        qtbot.keyClick(dialog.focusWidget() or dialog, Qt.Key.Key_F1)
+        made = window.help.guide
+        assert made is not None
+        assert made.isVisible()
+        assert made.page.toPlainText().startswith(say("Log hauls"))
+        made.close()
+        dialog.activateWindow()
+        qtbot.waitUntil(dialog.isActiveWindow, timeout=PATIENCE_MS)
+    dialog.close()
+
+
+@pytest.mark.parametrize("language", ["es"], indirect=True)
+def test_a_page_without_a_translation_is_in_english_and_leads_back(
+    language: str, shown: HelpWindow, qtbot: Any
+) -> None:
+    """Where a language lacks a page its reader has the English one, and from there on the pages
+    that are in their language, by link and by the words they look for."""
+    page = "fullness-model.md"
+    assert not guide(language, page).exists()
+    shown.open_page(page)
+    assert shown.tree.currentItem().data(0, Qt.ItemDataRole.UserRole) == page
+    assert shown.page.source().toLocalFile() == str(guide(page))
+    shown.page.setSource(QUrl("questions.md"))
+    assert shown.page.source().toLocalFile() == str(guide(language, "questions.md"))
+    qtbot.mouseClick(shown.back, Qt.MouseButton.LeftButton)
+    assert shown.page.source().toLocalFile() == str(guide(page))
+    shown.words.setText("pleamar")
+    qtbot.keyClick(shown.words, Qt.Key.Key_Return)
+    assert shown.page.textCursor().selectedText().casefold() == "pleamar"
+
+
+def test_every_page_and_picture_is_read_from_the_disk(language: str, shown: HelpWindow) -> None:
     """Each page has its words and each picture its points, with the network refused."""
     for page in pages():
         shown.open_page(page)
         assert shown.page.name == page
         assert len(shown.page.toPlainText()) > 200
-        wanted = guide(page).read_text(encoding="utf-8").count("![")
+        wanted = path_of(page).read_text(encoding="utf-8").count("![")
         assert len(shown.page._pictures) == wanted
         for name in shown.page._pictures:
             kind = QTextDocument.ResourceType.ImageResource.value
@@ -142,14 +130,10 @@ def test_every_page_and_picture_is_read_from_the_disk(shown: HelpWindow) -> None
             assert image.width() / image.devicePixelRatio() <= shown.page.viewport().width()
 
 
-def test_a_question_is_opened_at_its_heading(shown: HelpWindow) -> None:
-    """The last question of a long page is in sight, and marked in the contents."""
-    entry = next(
-        entry
-        for group in contents()
-        for entry in group.entries
-        if entry.text == "Can I trust three trips?"
-    )
+def test_a_question_is_opened_at_its_heading(language: str, shown: HelpWindow) -> None:
+    """A question far down a long page is in sight, and marked in the contents."""
+    asked = next(group for group in contents() if "#" in group.entries[0].page)
+    entry = asked.entries[2]
     shown.open_page(entry.page)
     assert shown.page.textCursor().block().text() == entry.text
     assert 0 <= shown.page.cursorRect().top() < shown.page.viewport().height() // 3

@@ -1,14 +1,19 @@
-"""The help menu: the guide at the right page, the check of the installation, and about."""
+"""The help menu and F1: the guide at the right page, the check of the installation, and about."""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QApplication, QDialog
 
 if TYPE_CHECKING:
     from planner.ui.guide.help_window import HelpWindow
     from planner.ui.window import MainWindow
+
+
+_LENT: Final = "the guide"
 
 
 class Help(QObject):
@@ -18,6 +23,24 @@ class Help(QObject):
         super().__init__(window)
         self._window = window
         self.guide: HelpWindow | None = None
+        # A key of the window is not heard while a dialog has the focus.
+        QApplication.instance().focusChanged.connect(self._lend_f1)  # type: ignore[union-attr]
+
+    def _lend_f1(self) -> None:
+        """Let F1 work in the dialog that has the focus, unless it would hold up the guide too."""
+        dialog = QApplication.activeWindow()
+        owner = dialog.parentWidget() if isinstance(dialog, QDialog) else None
+        if (
+            dialog is None
+            or owner is None
+            or owner.window() is not self._window
+            or dialog.windowModality() == Qt.WindowModality.ApplicationModal
+            or dialog.findChild(QShortcut, _LENT)
+        ):
+            return
+        key = QShortcut(QKeySequence(Qt.Key.Key_F1), dialog)
+        key.setObjectName(_LENT)
+        key.activated.connect(self.of_view)
 
     def open(self, page: str) -> None:
         """Show a page of the guide, "page.md" or "page.md#heading"."""

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import QTextBrowser
 
 from planner.assets import guide
 from planner.ui import theme
-from planner.ui.guide.help_pages import anchor
+from planner.ui.guide.help_pages import anchor, path_of
 from planner.ui.theme import SPACE
 from planner.words import say
 
@@ -64,11 +64,16 @@ class HelpPage(QTextBrowser):
     ) -> None:
         whole = self.source().resolved(url)
         path = Path(whole.toLocalFile()).resolve()
-        if not whole.isLocalFile() or not path.is_relative_to(guide().resolve()):
+        # A page in English leads to pages in the reader's language where there are any.
+        page = path_of(path.name)
+        inside = whole.isLocalFile() and path.is_relative_to(guide().resolve())
+        if not inside or not page.is_file():
             self.outside.emit(url.toString())
             return
+        there = QUrl.fromLocalFile(str(page))
+        there.setFragment(url.fragment())
         self._pictures.clear()
-        super().doSetSource(url, kind or QTextDocument.ResourceType.MarkdownResource)
+        super().doSetSource(there, kind or QTextDocument.ResourceType.MarkdownResource)
         self._go_to(url.fragment())
 
     def read_again(self) -> None:

@@ -1,14 +1,20 @@
-"""The pages of the guide: their contents, the page of each view, and where a word stands."""
+"""The pages of the guide: their contents, the page of each view, and where a word stands.
+
+A page goes by its name, such as "load-up.md", in every language. English pages are in `docs`, those
+of another language in a folder of its code there; a page that it lacks is shown in English.
+"""
 
 from __future__ import annotations
 
 import re
 from dataclasses import dataclass
 from functools import cache
+from pathlib import Path
 from typing import Final
 
 from planner.assets import guide
 from planner.ui.state import ViewName
+from planner.words import spoken
 
 CONTENTS: Final = "guide.md"
 QUESTIONS: Final = "questions.md"
@@ -40,15 +46,21 @@ class Group:
     entries: tuple[Entry, ...]
 
 
-@cache
+def path_of(page: str) -> Path:
+    """Return where a page is: in the language in use, or in English where that has none."""
+    own = guide(spoken(), page)
+    return own if own.is_file() else guide(page)
+
+
 def contents() -> tuple[Group, ...]:
     """Return the groups of the contents, read from the first page of the guide."""
     groups: list[tuple[str, list[Entry]]] = []
-    for line in _text(CONTENTS).splitlines():
+    for line in _text(path_of(CONTENTS)).splitlines():
         if line.startswith("## "):
             groups.append((line[3:].strip(), []))
         elif groups and line.startswith("- ") and (found := _LINK.search(line)):
-            groups[-1][1].append(Entry(found[1], found[2]))
+            # By its name alone: a page in English lies a folder higher than the others.
+            groups[-1][1].append(Entry(found[1], found[2].rpartition("/")[2]))
     return tuple(Group(text, tuple(entries)) for text, entries in groups if entries)
 
 
@@ -61,10 +73,10 @@ def anchor(heading: str) -> str:
     return re.sub(r"[^\w\- ]", "", plain).replace(" ", "-")
 
 
-def headings(page: str) -> list[str]:
+def headings(path: Path) -> list[str]:
     """Return the headings of a page, in order; none where the page is not there."""
     kept, in_code = [], False
-    for line in _text(page).splitlines():
+    for line in _text(path).splitlines():
         in_code ^= line.startswith("```")
         if not in_code and (found := _HEAD.fullmatch(line)):
             kept.append(found[1])
@@ -87,13 +99,13 @@ def pages_with(words: str, after: str, *, backwards: bool = False) -> list[str]:
     return [
         page
         for page in (*order[at:], *order[:at])
-        if page != after and wanted in _text(page).casefold()
+        if page != after and wanted in _text(path_of(page)).casefold()
     ]
 
 
 @cache
-def _text(page: str) -> str:
+def _text(path: Path) -> str:
     try:
-        return guide(page).read_text(encoding="utf-8")
+        return path.read_text(encoding="utf-8")
     except OSError:
         return ""

@@ -16,9 +16,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from planner.assets import guide
 from planner.ui.guide.help_page import HelpPage
-from planner.ui.guide.help_pages import CONTENTS, contents, pages_with
+from planner.ui.guide.help_pages import CONTENTS, contents, pages_with, path_of
 from planner.ui.parts import button, quiet
 from planner.ui.state import ViewState
 from planner.ui.theme import SPACE
@@ -123,7 +122,7 @@ class HelpWindow(QWidget):
     def open_page(self, page: str) -> None:
         """Show a page, "page.md" or "page.md#heading", and come to the front."""
         name, _, heading = page.partition("#")
-        url = QUrl.fromLocalFile(str(guide(name)))
+        url = QUrl.fromLocalFile(str(path_of(name)))
         if heading:
             url.setFragment(heading)
         # First, or the heading would be looked for in lines of another width.
@@ -183,7 +182,7 @@ class HelpWindow(QWidget):
         edge = QTextCursor.MoveOperation.End if backwards else QTextCursor.MoveOperation.Start
         for page in (*pages_with(words, self.page.name, backwards=backwards), self.page.name):
             if page != self.page.name:
-                self.page.setSource(QUrl.fromLocalFile(str(guide(page))))
+                self.page.setSource(QUrl.fromLocalFile(str(path_of(page))))
             self.page.moveCursor(edge)
             if self.page.find(words, flag):
                 return
