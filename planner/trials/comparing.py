@@ -63,6 +63,7 @@ def compare(
         care_ratio=care_ratio,
         could_show=(settle.can_hide or np.inf) <= care_ratio,
         confounded=bool(sharing.confounded),
+        caught=bool(seen.counts.any()),
         hauls=seen.counts.size,
         trips=seen.trips,
         unit=MEASURES[measure].unit,

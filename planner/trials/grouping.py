@@ -173,7 +173,8 @@ def observations(hauls: Iterable[Haul], by: str, measure: str) -> Observations:
     by: a grouping, or any column of the haul table that the log kept as unknown.
     InputError when there is no such grouping or measure. Labels that differ only in
     capitals are one group; a place's spots and trips are its own. The order of the hauls
-    makes no difference.
+    makes no difference. Soaks are left unknown where nothing is to be brought to a common one:
+    when they are what is compared, and for shares, which do not fill a trap.
     """
     what = _measure(measure)
     hauls = list(hauls)
@@ -195,7 +196,8 @@ def observations(hauls: Iterable[Haul], by: str, measure: str) -> Observations:
     rows = np.flatnonzero(~np.isnan(every) & (out_of > 0))
     kept = [labelled[at] for at in rows.tolist()]
     counts, exposure, counted_group = every[rows], out_of[rows], group[rows]
-    soaks = np.array([soak_h(haul) for haul in kept], dtype=np.float64)
+    as_is = by == "soak" or what.out_of is not None
+    soaks = np.array([math.nan if as_is else soak_h(haul) for haul in kept], dtype=np.float64)
     trip = _indexed([(haul.place, haul.trip) for haul in kept])[1]
     block_names = BLOCKS.get(by, _OTHER_BLOCKS)
     blocks = {name: _levels(kept, name) for name in block_names}

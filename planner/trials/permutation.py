@@ -23,6 +23,7 @@ from planner.words import say
 PERMUTED: Final = say("permutation within trips")
 LIMIT: Final = say("permutation within trips (large-sample limit)")
 IMPOSSIBLE: Final = say("none: no trip had hauls of two groups to compare")
+NOTHING_COUNTED: Final = say("none: every count is zero")
 
 _MAX_DEALS: Final = 4999
 # Random numbers drawn in all: bounds time and memory.
@@ -35,15 +36,17 @@ _LARGE: Final = 4000
 def test_groups(seen: Observations, judged: Bools, rng: np.random.Generator) -> Test:
     """Return the test of "the judged groups are alike"; judged: bool (groups,)."""
     rows = judged[seen.group]
-    if np.count_nonzero(judged) < 2 or not seen.counts[rows].any():
-        return Test(IMPOSSIBLE, None)
-    surprise = _surprise(seen, rng)[rows]
     group = np.unique(seen.group[rows], return_inverse=True)[1]
     trip = np.unique(seen.trip[rows], return_inverse=True)[1]
+    if np.unique([group, trip], axis=1).shape[1] == np.unique(trip).size:
+        return Test(IMPOSSIBLE, None)
+    if not seen.counts[rows].any():
+        return Test(NOTHING_COUNTED, None)
+    surprise = _surprise(seen, rng)[rows]
     sums, covariance = _within_trips(surprise, group, trip)
     inverse, rank = _inverse(covariance)
     if rank == 0:
-        return Test(IMPOSSIBLE, None)
+        return Test(PERMUTED, 1.0)  # hauls all alike: so is every way to deal them
     observed = float(sums @ inverse @ sums)
     if surprise.size > _LARGE:
         from scipy.special import chdtrc

@@ -21,7 +21,12 @@ def settle_texts(trial: Trial, days: Sequence[date] = ()) -> list[str]:
     if trial.verdict == "settled":
         texts.append(say("Nothing more is needed for this question."))
     elif needed.hauls_per_group is None:
-        texts.append(say("Log counted hauls of two groups or more on the same trips to begin."))
+        texts.append(
+            say(
+                "What it takes can be told once hauls of two groups or more, counted on the same "
+                "trips, have caught something."
+            )
+        )
     else:
         texts.append(_hauls_text(needed) if needed.hauls_per_group else _enough_text(needed))
         texts += [*_seen_texts(needed), *_day_texts(days)]

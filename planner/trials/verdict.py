@@ -39,6 +39,7 @@ class Findings:
 
     p_difference: probability that the best and the worst judged group differ by the ratio
     the user cares about. could_show: whether the log would bring that ratio to light.
+    caught: whether any count is more than zero.
     """
 
     groups: Sequence[Group]
@@ -48,6 +49,7 @@ class Findings:
     care_ratio: float
     could_show: bool
     confounded: bool
+    caught: bool
     hauls: int
     trips: int
     unit: str
@@ -76,7 +78,13 @@ def sentence_of(found: Findings, verdict: Verdict) -> str:
     )
     lead, p = found.lead, found.test.p
     if lead is None:
-        return say("Nothing to compare yet: {basis}.", basis=basis)
+        return say(
+            "Nothing to compare yet, after {basis}: it takes two groups of two counted hauls or "
+            "more.",
+            basis=basis,
+        )
+    if not found.caught:
+        return say("Nothing to tell apart yet: {basis}, and every count is zero.", basis=basis)
     rates = {group.name: group for group in found.groups}
     best, other = rates[lead.better], rates[lead.other]
     gap = _gap_text(best, other, found.unit)
@@ -88,7 +96,9 @@ def sentence_of(found: Findings, verdict: Verdict) -> str:
             "{early}, but the layout cannot tell the groups from where or when they were set.",
             early=early,
         )
-    chance = say("Chance alone makes a gap as wide as this {one_in} times.", one_in=one_in(p))
+    chance = say(
+        "Chance alone makes a gap as wide as this in {one_in} of such logs.", one_in=one_in(p)
+    )
     if p < 0.02:
         chance = say("Chance alone hardly ever makes a gap as wide as this.")
     if verdict == "settled" and p > _SURE:
@@ -180,7 +190,7 @@ def _soak_cautions(seen: Observations, judged: Bools) -> list[Caution]:
     if known.size and np.mean(~known) > _SOAKS_UNKNOWN and known.any():
         share = one_in(float(np.mean(~known)))
         text = say(
-            "The soak of {share} hauls is not known; they are taken to be like the others.",
+            "The soak of {share} of the hauls is not known; they are taken to be like the others.",
             share=share,
         )
         found.append(Caution("soak", text))

@@ -4925,6 +4925,11 @@
    <translation>ninguna: en ninguna salida hubo recogidas de dos grupos que comparar</translation>
   </message>
   <message>
+   <location filename="planner/trials/permutation.py" />
+   <source>none: every count is zero</source>
+   <translation>ninguna: todos los recuentos son cero</translation>
+  </message>
+  <message>
    <location filename="planner/trials/settle_text.py" />
    <source>more haul</source>
    <translation>recogida más</translation>
@@ -4986,8 +4991,8 @@
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
-   <source>Log counted hauls of two groups or more on the same trips to begin.</source>
-   <translation>Para empezar, anote recogidas con recuento de dos grupos o más en las mismas salidas.</translation>
+   <source>What it takes can be told once hauls of two groups or more, counted on the same trips, have caught something.</source>
+   <translation>Lo que hace falta se podrá decir cuando recogidas de dos grupos o más, contadas en las mismas salidas, hayan capturado algo.</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
@@ -5016,8 +5021,8 @@
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
-   <source>Chance alone makes a gap as wide as this {one_in} times.</source>
-   <translation>Casos en que el puro azar da una diferencia así de grande: {one_in}.</translation>
+   <source>Chance alone makes a gap as wide as this in {one_in} of such logs.</source>
+   <translation>Registros así en que el puro azar da una diferencia tan grande: {one_in}.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
@@ -5031,8 +5036,13 @@
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
-   <source>Nothing to compare yet: {basis}.</source>
-   <translation>Aún no hay nada que comparar: {basis}.</translation>
+   <source>Nothing to compare yet, after {basis}: it takes two groups of two counted hauls or more.</source>
+   <translation>Aún no hay nada que comparar, tras {basis}: hacen falta dos grupos de dos recogidas con recuento o más.</translation>
+  </message>
+  <message>
+   <location filename="planner/trials/verdict.py" />
+   <source>Nothing to tell apart yet: {basis}, and every count is zero.</source>
+   <translation>Aún no hay nada que distinguir: {basis}, y todos los recuentos son cero.</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
@@ -5086,7 +5096,7 @@
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
-   <source>The soak of {share} hauls is not known; they are taken to be like the others.</source>
+   <source>The soak of {share} of the hauls is not known; they are taken to be like the others.</source>
    <translation>De algunas recogidas ({share}) no se sabe el tiempo en el agua; se toman como las demás.</translation>
   </message>
   <message>
@@ -6243,6 +6253,12 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/dates/soak_chart.py" />
+   <source>Shaded: night. Upright lines: the first trap set, and the haul begun; the tint beside them is how long that takes.
+Dashed: the lowest water at which the ramp works. Diamond: least water over the shallowest trap.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/dates/soak_chart.py" />
    <source>water, {length}</source>
    <translation>agua, {length}</translation>
   </message>
@@ -7008,8 +7024,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_rows.py" />
-   <source>Dot: what a haul gives, brought to the same trips, spots and a soak{soak}; the fewer hauls, the more it leans on the other groups. Bar: its 80% interval. Faint rings: {rings}.</source>
-   <translation>Punto: lo que da una recogida, llevado a las mismas salidas, los mismos puestos y un mismo tiempo en el agua{soak}; cuantas menos recogidas, más se apoya en los otros grupos. Barra: su intervalo del 80 %. Anillos tenues: {rings}.</translation>
+   <source>Dot: what a haul gives, brought to the same trips, the same spots{soak}; the fewer hauls, the more it leans on the other groups. Bar: its 80% interval. Faint rings: {rings}.</source>
+   <translation>Punto: lo que da una recogida, llevado a las mismas salidas, los mismos puestos{soak}; cuantas menos recogidas, más se apoya en los otros grupos. Barra: su intervalo del 80 %. Anillos tenues: {rings}.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_rows.py" />
@@ -7023,8 +7039,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_rows.py" />
-   <source> of {common_soak_h:.0f} h</source>
-   <translation> de {common_soak_h:.0f} h</translation>
+   <source> and a soak of {common_soak_h:.0f} h</source>
+   <translation> y un tiempo en el agua de {common_soak_h:.0f} h</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_rows.py" />

@@ -117,12 +117,12 @@ def legend_text(trial: Trial, thinned: bool) -> str:
     soak = (
         ""
         if trial.common_soak_h is None
-        else say(" of {common_soak_h:.0f} h", common_soak_h=trial.common_soak_h)
+        else say(" and a soak of {common_soak_h:.0f} h", common_soak_h=trial.common_soak_h)
     )
     return say(
-        "Dot: what a haul gives, brought to the same trips, spots and a "
-        "soak{soak}; the fewer hauls, the more it leans on the other groups. "
-        "Bar: its 80% interval. Faint rings: {rings}.",
+        "Dot: what a haul gives, brought to the same trips, the same spots{soak}; the fewer "
+        "hauls, the more it leans on the other groups. Bar: its 80% interval. Faint rings: "
+        "{rings}.",
         soak=soak,
         rings=rings,
     )
