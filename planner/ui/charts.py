@@ -14,8 +14,8 @@ from zoneinfo import ZoneInfo
 import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QSize, Qt
-from PySide6.QtGui import QShowEvent, QWheelEvent
-from PySide6.QtWidgets import QGraphicsGridLayout, QGraphicsWidget, QSizePolicy
+from PySide6.QtGui import QFontMetricsF, QShowEvent, QWheelEvent
+from PySide6.QtWidgets import QApplication, QGraphicsGridLayout, QGraphicsWidget, QSizePolicy
 
 from planner.clock import Instants, days_between, local_midnight
 from planner.estimates import Floats
@@ -26,6 +26,9 @@ from planner.words import say
 _DAY_S: Final = 86_400.0
 _MONTH_S: Final = 30 * _DAY_S  # stands for "months" among spacings
 _LABEL_PX: Final = 72  # room for one label, so that neighbours never touch
+_LABEL_EM: Final = 9  # letters of a label and the gap beside it
+_LABEL_LINES: Final = 2  # a label above another, in lines
+_MOST_LABELS: Final = 12  # more on an axis are a ruler, not a help
 _HOUR_STEPS: Final = (1, 2, 3, 6, 12)
 _DAY_STEPS: Final = (1, 2, 7, 14)
 _MONTH_STEPS: Final = (1, 2, 3, 6, 12, 24, 60, 120)
@@ -83,7 +86,8 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
 
     def plot(self, x: Any, y: Any, **style: Any) -> None:
         """Draw a line, or marks with `pen=None` and a symbol."""
-        self.addItem(pg.PlotDataItem(x, y, **style))
+        # Steep water drawn without smoothing would look like a broken line.
+        self.addItem(pg.PlotDataItem(x, y, **{"antialias": True, **style}))
 
     def addItem(self, item: Any, *, ignoreBounds: bool = False) -> None:  # noqa: N803
         """Draw an item."""
@@ -144,11 +148,36 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
 
 
 class NumberAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types
-    """An axis whose numbers are written as the reader's language has them."""
+    """An axis whose numbers are written as the reader's language has them, all to one decimal."""
+
+    def tickSpacing(self, least: float, most: float, size: float) -> list[tuple[float, float]]:
+        lies = self.orientation in ("top", "bottom")
+        room = _label_room() if lies else _LABEL_LINES * _letters().lineSpacing()
+        return [(number_spacing(most - least, size, room), 0.0)]
 
     def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
         places = max(0, math.ceil(-math.log10(spacing * scale)))
-        return [say("{value:.{places}f}", value=value * scale, places=places) for value in values]
+        # Adding nothing makes minus zero a plain one.
+        shown = [round(value * scale, places) + 0.0 for value in values]
+        return [say("{value:.{places}f}", value=value, places=places) for value in shown]
+
+
+def number_spacing(span: float, size_px: float, label_px: float) -> float:
+    """Return 1, 2 or 5 times a power of ten: the closest ticks whose labels have room."""
+    closest = span * max(label_px / max(size_px, 1.0), 1 / _MOST_LABELS)
+    if not math.isfinite(closest) or closest <= 0:
+        return 1.0
+    power = 10.0 ** math.floor(math.log10(closest))
+    return next(step * power for step in (1, 2, 5, 10) if step * power >= closest * (1 - 1e-9))
+
+
+def _letters() -> QFontMetricsF:
+    return QFontMetricsF(QApplication.font())
+
+
+def _label_room() -> float:
+    """Return the width of a label and the gap beside it, in the letters of the window."""
+    return _LABEL_EM * _letters().averageCharWidth()
 
 
 class LocalTimeAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types
@@ -172,20 +201,21 @@ class LocalTimeAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no type
         self.update()
 
     def tickValues(self, first: float, last: float, size: float) -> list[Any]:
-        return [(step, at) for step, at in local_ticks(first, last, size, self._zone) if at]
+        ticks = local_ticks(first, last, size, self._zone, _label_room())
+        return [(step, at) for step, at in ticks if at]
 
     def tickStrings(self, values: Sequence[float], _scale: float, spacing: float) -> list[str]:
         return [tick_text(value, spacing, self._zone, self._style) for value in values]
 
 
 def local_ticks(
-    first: float, last: float, width_px: float, zone: ZoneInfo
+    first: float, last: float, width_px: float, zone: ZoneInfo, label_px: float = _LABEL_PX
 ) -> list[tuple[float, list[float]]]:
     """Return ticks between two instants (seconds since 1970) as (spacing in s, instants).
 
     Major ticks come first: midnights before hours, months before days. None is listed twice.
     """
-    span, room = last - first, max(1, int(width_px // _LABEL_PX))
+    span, room = last - first, max(1.0, width_px / label_px)
     if not np.isfinite(span) or span <= 0:
         return []
     days = _days(first, last, zone, firsts_only=span > _DAY_STEPS[-1] * _DAY_S * room)
@@ -199,7 +229,7 @@ def local_ticks(
 
 
 def _levels(
-    days: list[tuple[date, float]], span: float, room: int, zone: ZoneInfo
+    days: list[tuple[date, float]], span: float, room: float, zone: ZoneInfo
 ) -> list[tuple[float, list[float]]]:
     """Return the finest ticks of which no more than `room` fit, with those above them."""
     for hours in _HOUR_STEPS:

@@ -8,7 +8,6 @@ from typing import Literal
 from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
-    QApplication,
     QBoxLayout,
     QFrame,
     QLabel,
@@ -25,7 +24,6 @@ from planner.ui.theme import SPACE
 
 Role = Literal["title", "heading", "quiet", "caution", "body"]
 
-_TITLE_GROWS = 1.4
 _INKS = {"quiet": QPalette.ColorRole.PlaceholderText, "caution": QPalette.ColorRole.BrightText}
 _HALVES_EM = 100  # letters: narrower than this, two columns would be too narrow each
 
@@ -75,10 +73,8 @@ def _label(text: str, role: Role) -> QLabel:
 
 def give_role(label: QLabel, role: Role) -> None:
     """Give a label the letters of its role; colours come from the palette, which has the theme."""
-    font = QFont()
-    if role == "title":
-        font.setPointSizeF(round(_TITLE_GROWS * QApplication.font().pointSizeF()))
-    if role in ("title", "heading"):
+    font = theme.title_font() if role == "title" else QFont()
+    if role == "heading":
         font.setWeight(QFont.Weight.DemiBold)
     label.setFont(font)
     label.setForegroundRole(_INKS.get(role, QPalette.ColorRole.WindowText))
@@ -171,6 +167,9 @@ def on_ground(widget: QWidget, name: Literal["panel", "raised", "caution"]) -> N
     """Put a widget on a ground of the theme, which follows the theme by itself."""
     roles = QPalette.ColorRole
     widget.setBackgroundRole(
+        for half in self._halves:
+            # Or it would take over the gap between the columns.
+            half.setSpacing(SPACE)
         {"panel": roles.Base, "raised": roles.Button, "caution": roles.Midlight}[name]
     )
     widget.setAutoFillBackground(True)
@@ -195,7 +194,7 @@ class Card(Panel):
     def __init__(self, text: str = "", *inside: QWidget) -> None:
         super().__init__()
         self.column = QVBoxLayout(self)
-        self.column.setContentsMargins(SPACE + 4, SPACE, SPACE + 4, SPACE)
+        self.column.setContentsMargins(3 * SPACE // 2, SPACE, 3 * SPACE // 2, SPACE)
         self.column.setSpacing(SPACE // 2)
         self.heading = heading(text)
         self.heading.setVisible(bool(text))

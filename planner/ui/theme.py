@@ -13,7 +13,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QEvent, Qt
-from PySide6.QtGui import QColor, QGuiApplication, QPalette
+from PySide6.QtGui import QColor, QFont, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication, QLineEdit, QPlainTextEdit, QTextEdit, QToolTip
 
 from planner.estimates import Floats
@@ -22,6 +22,8 @@ from planner.ui.state import ThemeChoice
 EDGE: Final = "#7c868d"  # around fields to type in: 3:1 in both themes, so that they are found
 FOCUS: Final = "#c4622c"  # around the field under the keyboard: 3:1 in both themes, and warm
 SPACE: Final = 8  # one scale of spacing: multiples and halves of this, in device-independent px
+LINE_GAP: Final = SPACE // 4  # between lines that are read as one thing
+LEAST_PT: Final = 6.5  # letters smaller than this are not read on deck
 
 
 @dataclass(frozen=True)
@@ -154,6 +156,21 @@ def apply(app: QApplication, choice: ThemeChoice) -> Theme:
             field.style().unpolish(field)
             field.style().polish(field)
     return _current
+
+
+def title_font() -> QFont:
+    """Return the letters at the head of a view: 1.4 times the window's, and heavier."""
+    font = QFont()
+    font.setPointSizeF(round(1.4 * QApplication.font().pointSizeF()))
+    font.setWeight(QFont.Weight.DemiBold)
+    return font
+
+
+def smaller(font: QFont, points: float = 1.0) -> QFont:
+    """Return the letters of notes on charts and in legends: a point or so less than `font`."""
+    small = QFont(font)
+    small.setPointSizeF(max(LEAST_PT, font.pointSizeF() - points))
+    return small
 
 
 def colour(value: str, alpha: int = 255) -> QColor:

@@ -31,7 +31,7 @@ from planner.ui.rail_button import RailButton
 from planner.ui.sources import PLACE_FILTER, Source, source_of
 from planner.ui.state import ViewName
 from planner.ui.status_line import StatusLine
-from planner.ui.theme import SPACE
+from planner.ui.theme import LINE_GAP, SPACE
 from planner.ui.trouble.fault_front import FaultFront
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -115,7 +115,7 @@ class MainWindow(QMainWindow):
         on_ground(rail, "raised")
         column = QVBoxLayout(rail)
         column.setContentsMargins(0, SPACE, 0, SPACE)
-        column.setSpacing(2)
+        column.setSpacing(LINE_GAP)
         self.place_box = QComboBox()
         self.place_box.setAccessibleName(say("Place"))
         self.place_box.setToolTip(say("The place that every view shows"))

@@ -6255,7 +6255,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
    <location filename="planner/ui/dates/soak_chart.py" />
    <source>Shaded: night. Upright lines: the first trap set, and the haul begun; the tint beside them is how long that takes.
 Dashed: the lowest water at which the ramp works. Diamond: least water over the shallowest trap.</source>
-   <translation type="unfinished" />
+   <translation>Sombreado: noche. Líneas verticales: la primera nasa calada y el comienzo de la recogida; la franja a su lado es lo que se tarda.
+A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre la nasa menos honda.</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/soak_chart.py" />
@@ -10112,8 +10113,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_charts.py" />
-   <source>ramp works above this</source>
-   <translation>la rampa sirve sobre esto</translation>
+   <source>- - ramp works above this</source>
+   <translation>- - la rampa sirve sobre esto</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_charts.py" />

@@ -1,4 +1,4 @@
-"""Ticks on a place's own clock, and rows of dots with bars."""
+"""Ticks on a place's own clock and of plain numbers, and rows of dots with bars."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from planner.phrasing import Style
 from planner.ui import theme
 from planner.ui.app import make_app
-from planner.ui.charts import LocalTimeAxis, local_ticks, tick_text
+from planner.ui.charts import LocalTimeAxis, NumberAxis, local_ticks, number_spacing, tick_text
 from planner.ui.evidence.row_chart import IntervalRow, RowChart
 
 NEW_YORK = ZoneInfo("America/New_York")
@@ -132,3 +132,23 @@ def test_no_rows_are_no_error(qtbot) -> None:  # type: ignore[no-untyped-def]
     qtbot.addWidget(chart)
     chart.show_rows([], "keepers a haul")
     assert chart.accessibleDescription() == ""
+
+
+@given(span=st.floats(1e-3, 1e4), size=st.floats(40.0, 3000.0), label=st.floats(10.0, 200.0))
+def test_numbers_have_room_and_are_round(span: float, size: float, label: float) -> None:
+    """Labels of an axis never touch, are no ruler, and are 1, 2 or 5 times a power of ten."""
+    spacing = number_spacing(span, size, label)
+    assert spacing / span * size >= min(label, size) * (1 - 1e-6)
+    assert span / spacing <= 12 * (1 + 1e-6)
+    mantissa = f"{spacing:.1e}"[0]
+    assert mantissa in "125"
+
+
+def test_numbers_of_an_axis_have_the_same_decimals(qtbot) -> None:  # type: ignore[no-untyped-def]
+    """An axis reads 0.0, 0.5, 1.0, never 0, 0.5, 1, and knows no minus zero."""
+    axis = NumberAxis("left")
+    levels = axis.tickValues(-0.3, 1.9, 240)
+    assert len(levels) == 1, "labels of two spacings would differ in their decimals"
+    spacing, values = levels[0]
+    assert axis.tickStrings(values, 1.0, spacing) == ["0.0", "0.5", "1.0", "1.5"]
+    assert axis.tickStrings([-1e-17], 1.0, 0.5) == ["0.0"]

@@ -18,6 +18,7 @@ from planner.assets import demo_place
 from planner.phrasing import Style, count_text, day_clock_text, day_text
 from planner.trips import LIMIT_WORDS, soonest_as_good
 from planner.ui import theme
+from planner.ui.dates.plan_panel import PlanPanel
 from planner.ui.dates.view import DatesView
 from planner.ui.sources import Source
 from planner.ui.strip.legend import Legend
@@ -455,3 +456,23 @@ def test_our_own_fault_comes_to_where_faults_are_shown(
         bench._refresh()
         qtbot.waitUntil(lambda: bool(exceptions), timeout=20_000)
     assert [kind for kind, *_ in exceptions] == [ZeroDivisionError]
+
+
+def test_the_word_of_the_ramp_never_lies_on_that_of_the_haul(bench: Workbench, qtbot: Any) -> None:
+    """In a narrow picture the ramp's word gives way; the legend has the same dashes."""
+    panel = PlanPanel(bench)
+    qtbot.addWidget(panel)
+    panel.show()
+    chart = panel.chart
+    qtbot.waitUntil(lambda: chart._ramp_word is not None and bench.idle)
+    said = []
+    for width in range(150, 901, 50):
+        chart.setFixedWidth(width)
+        qtbot.waitUntil(lambda: abs(chart.box.width() - chart.width()) < 100)
+        word = chart._ramp_word
+        said.append(word.isVisible())
+        boxes = [each.sceneBoundingRect() for each in chart._outing_words]
+        here = word.sceneBoundingRect()
+        assert not (word.isVisible() and any(here.intersects(box) for box in boxes)), width
+    assert said == sorted(said), "the wider, the rather"
+    assert said[-1], "there is room enough in a wide picture"

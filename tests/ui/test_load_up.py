@@ -14,7 +14,7 @@ from icalendar import Calendar
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible, QDesktopServices, QFont
-from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QPushButton, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_log, demo_place
@@ -272,3 +272,10 @@ def test_a_spot_that_goes_dry_is_told(view: LoadView) -> None:
     facts = replace(view.facts, spots=(shallow, *view.facts.spots[1:]))
     said = [water for traps, water in layout_lines(facts, Style()) if shallow.spot in traps]
     assert "stands dry" in said[0]
+
+
+def test_the_list_scrolls_no_further_than_it_reaches(qtbot: QtBot, view: LoadView) -> None:
+    """No stretch of nothing under the last card: it was taken for a list that failed to load."""
+    view.resize(2400, 1400)
+    bar = view.findChild(QScrollArea).verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() == 0)

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QLabel
 from planner.phrasing import day_text, light_text
 from planner.ui.parts import Card, body, heading, quiet, refill
 from planner.ui.strip.days import outcome_text
-from planner.ui.theme import SPACE
+from planner.ui.theme import LINE_GAP, SPACE
 from planner.ui.whole_lines import WholeLines
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
@@ -40,7 +40,7 @@ class LikeItPanel(Card):
         self.bench, self.state = bench, bench.state
         scroll = WholeLines(say("Past trips like the chosen day"))
         self._list = scroll.words
-        self._list.setSpacing(2)
+        self._list.setSpacing(LINE_GAP)
         self.column.addWidget(scroll, 1)
         self.state.listen(self._state_changed)
         bench.site_changed.connect(self.refresh)

@@ -8,12 +8,13 @@ from typing import TYPE_CHECKING
 import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QColor, QFont
+from PySide6.QtGui import QColor
 
 from planner.clock import from_utc64, to_utc64
 from planner.phrasing import Style, clock_text, day_clock_text, height_text
 from planner.ui import theme
 from planner.ui.charts import Chart, LocalTimeAxis
+from planner.ui.theme import SPACE
 from planner.units import metres_to
 from planner.words import say
 
@@ -34,6 +35,17 @@ class SoakChart(Chart):
         super().__init__(say("Water through the soak"), self._axis)
         self.stand_still()
         self.setMinimumHeight(_LEAST_HEIGHT)
+        self.setToolTip(
+            say(
+                "Shaded: night. Upright lines: the first trap set, and the haul begun; the tint "
+                "beside them is how long that takes.\nDashed: the lowest water at which the ramp "
+                "works. Diamond: least water over the shallowest trap."
+            )
+        )
+        # The word of the ramp, and what stands in its line, from the left to the right.
+        self._ramp_word: pg.TextItem | None = None
+        self._outing_words: list[pg.TextItem] = []
+        self.box.sigResized.connect(lambda _: self._spare_ramp_word())
         self._shown: tuple[Site, Plan, SoakWater, Style] | None = None
 
     def sizeHint(self) -> QSize:
@@ -61,9 +73,10 @@ class SoakChart(Chart):
         self.box.setYRange(bottom - room, top + room, padding=0)
         self._outing(plan.set_at, timedelta(minutes=site.habits.set_minutes))
         self._outing(plan.haul_at, timedelta(minutes=site.habits.haul_minutes))
-        for name, at in ((say("set"), plan.set_at), (say("haul"), plan.haul_at)):
-            beside = at == plan.haul_at
+        self._outing_words = [
             self._word(name, at.timestamp(), top + room, 0, colours.accent, beside=beside)
+            for name, at, beside in ((say("set"), plan.set_at, 0), (say("haul"), plan.haul_at, 1))
+        ]
         self.plot(seconds, levels, pen=pg.mkPen(colours.water, width=2))
         least_at = None if plan.lowest_cover_at is None else plan.lowest_cover_at.timestamp()
         if least_at is not None:
@@ -72,9 +85,25 @@ class SoakChart(Chart):
             pen = pg.mkPen(colours.caution, style=Qt.PenStyle.DashLine)
             self.addItem(pg.InfiniteLine(metres_to(ramp, style.length), angle=0, pen=pen))
             # Between the words of the outings, as a legend of its own.
-            middle = (seconds[0] + seconds[-1]) / 2
-            self._word(say("- - ramp limit"), middle, top + room, 0, colours.caution, beside=0.5)
+            middle = (plan.set_at.timestamp() + plan.haul_at.timestamp()) / 2
+            words, ink = say("- - ramp limit"), colours.caution
+            self._ramp_word = self._word(words, middle, top + room, 0, ink, beside=0.5)
+        else:
+            self._ramp_word = None
+        self._spare_ramp_word()
         self.setAccessibleDescription(_in_words(site, plan, water, style))
+
+    def _spare_ramp_word(self) -> None:
+        """Leave the word of the ramp out where it would touch the others."""
+        if self._ramp_word is None:
+            return
+        set_word, haul_word = self._outing_words
+        pixels = self.box.width() / max(np.ptp(self.box.viewRange()[0]), 1.0)
+        between = (haul_word.pos().x() - set_word.pos().x()) * pixels
+        widest = max(word.boundingRect().width() for word in self._outing_words)
+        # The word stands in the middle, so that the wider neighbour decides.
+        taken = self._ramp_word.boundingRect().width() + 2 * (widest + SPACE)
+        self._ramp_word.setVisible(bool(taken <= between))
 
     def redraw(self) -> None:
         if self._shown is not None:
@@ -116,7 +145,7 @@ class SoakChart(Chart):
 
     def _word(
         self, text: str, at: float, level: float, below: int, ink: str, *, beside: float
-    ) -> None:
+    ) -> pg.TextItem:
         """Write a word under (0) or over (1) a level.
 
         beside: how much of the word lies left of the instant, from none (0) to all of it (1).
@@ -124,12 +153,11 @@ class SoakChart(Chart):
         # Its ground keeps the word readable on night, outing and grid alike.
         ground = theme.colour(theme.current().panel, 230)
         word = pg.TextItem(text, color=ink, anchor=(beside, below), fill=ground)
-        font = QFont(self.font())
-        font.setPointSizeF(font.pointSizeF() - 1.5)
-        word.setFont(font)
+        word.setFont(theme.smaller(self.font()))
         word.setPos(at, level)
         word.setZValue(theme.Z_CHOSEN)
         self.addItem(word)
+        return word
 
 
 def soak_rows(site: Site, plan: Plan, water: SoakWater, style: Style) -> list[tuple[str, str, str]]:

@@ -37,7 +37,7 @@ from planner.ui.strip.days import (
 )
 from planner.ui.strip.legend import Legend
 from planner.ui.strip.table import DaysTable
-from planner.ui.theme import SPACE
+from planner.ui.theme import LINE_GAP, SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -111,6 +111,7 @@ class DatesView(QWidget):
         column.setSpacing(SPACE // 2)
         column.addWidget(self.headline)
         top = QHBoxLayout()
+        top.setSpacing(SPACE * 2)
         top.addWidget(self.basis, 1)
         top.addLayout(self._span_buttons())
         column.addLayout(top)
@@ -125,7 +126,7 @@ class DatesView(QWidget):
         card = Panel()
         column = QVBoxLayout(card)
         column.setContentsMargins(1, 1, 1, SPACE // 2)
-        column.setSpacing(2)
+        column.setSpacing(LINE_GAP)
         self._stack = QStackedWidget()
         self._stack.addWidget(self.strip)
         self._stack.addWidget(self.table)
@@ -134,12 +135,12 @@ class DatesView(QWidget):
         column.addWidget(self._stack)
         column.addWidget(Legend())
         line = QHBoxLayout()
-        line.setContentsMargins(SPACE, 0, SPACE, 2)
+        line.setContentsMargins(SPACE, 0, SPACE, LINE_GAP)
         self.day_line.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
         line.addWidget(self.day_line)
         column.addLayout(line)
         foot = QHBoxLayout()
-        foot.setContentsMargins(SPACE, 0, SPACE, 2)
+        foot.setContentsMargins(SPACE, 0, SPACE, LINE_GAP)
         foot.addWidget(self.move_line, 1)
         foot.addWidget(self.take_back)
         column.addLayout(foot)

@@ -46,7 +46,7 @@ from planner.ui.hauls.look_back_text import (
 )
 from planner.ui.parts import body, enter_presses_nothing, give_role
 from planner.ui.tables import RowsModel, rows_table
-from planner.ui.theme import SPACE
+from planner.ui.theme import LINE_GAP, SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -272,7 +272,7 @@ def _labelled(words: str, box: QComboBox) -> QWidget:
     both = QWidget()
     column = QVBoxLayout(both)
     column.setContentsMargins(0, 0, 0, 0)
-    column.setSpacing(2)
+    column.setSpacing(LINE_GAP)
     column.addWidget(label)
     column.addWidget(box)
     return both

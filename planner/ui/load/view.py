@@ -45,7 +45,7 @@ from planner.ui.load.layout_editor import LayoutEditor
 from planner.ui.load.papers import Paper, usual_paper
 from planner.ui.load.text import headline, layout_lines, summary, trip_key
 from planner.ui.load.ticks import read_ticks, write_ticks
-from planner.ui.parts import Card, Empty, body, button, quiet, refill, title
+from planner.ui.parts import Card, Empty, Page, body, button, quiet, refill, title
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
@@ -145,7 +145,7 @@ class LoadView(QWidget):
 
     def _scroll(self) -> QScrollArea:
         self._left, self._right = QVBoxLayout(), QVBoxLayout()
-        inside = QWidget()
+        inside = Page()
         halves = QHBoxLayout(inside)
         halves.setContentsMargins(0, 0, SPACE, 0)
         halves.setSpacing(SPACE)

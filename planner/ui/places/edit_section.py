@@ -12,6 +12,7 @@ from planner.errors import Problem
 from planner.phrasing import number_text
 from planner.sites.editing import Wanted
 from planner.ui.parts import caution
+from planner.ui.theme import LINE_GAP
 from planner.words import say
 
 
@@ -75,7 +76,7 @@ class Section(QWidget):
         holder = QWidget()
         column = QVBoxLayout(holder)
         column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(2)
+        column.setSpacing(LINE_GAP)
         column.addWidget(field)
         column.addWidget(self.note(key))
         form.addRow(label, holder)

@@ -95,14 +95,18 @@ class MonthChart(Chart):
         if seen is not None:
             drawn.append(self._draw_seen(seen, (x[0], x[-1]), style))
         ramp = report.site.lowest_ramp_level_m
-        if ramp is not None:
-            _level_line(self, metres_to(ramp, style.length), say("ramp works above this"), 0.01)
         view = self.box
         view.setLimits(xMin=x[0], xMax=x[-1], minXRange=6 * 3600)
         self.box.setXRange(x[0], x[-1], padding=0)
         every = np.concatenate(drawn)
         pad = 0.08 * float(np.ptp(every) or 1)
-        self.box.setYRange(float(every.min()) - pad, float(every.max()) + pad, padding=0)
+        foot = float(every.min()) - pad
+        if ramp is not None:
+            # Below all that is drawn, so that the words lie on no low water.
+            foot -= pad
+            level, words = metres_to(ramp, style.length), say("- - ramp works above this")
+            _level_line(self, level, words, 0.01, foot)
+        self.box.setYRange(foot, float(every.max()) + pad, padding=0)
         self.setAccessibleDescription(
             say(
                 "{turns} high and low waters in {days} days, from {lowest} to "
@@ -257,19 +261,25 @@ def _in_unit(values_m: Any, style: Style) -> Any:
     return values_m * metres_to(1.0, style.length)
 
 
-def _level_line(plot: Chart, level: float, words: str, position: float) -> None:
+def _level_line(
+    plot: Chart, level: float, words: str, position: float, foot: float | None = None
+) -> None:
+    """Draw a dashed line at a level, its words on it or, given a foot, above that height."""
     ink, ground = theme.current().caution, theme.colour(theme.current().panel, 215)
+    pen = pg.mkPen(ink, style=Qt.PenStyle.DashLine)
+    if foot is not None:
+        plot.addItem(pg.InfiniteLine(level, angle=0, pen=pen))
     line = pg.InfiniteLine(
-        level,
+        level if foot is None else foot,
         angle=0,
-        pen=pg.mkPen(ink, style=Qt.PenStyle.DashLine),
+        pen=pen if foot is None else pg.mkPen(None),
         label=words,
         labelOpts={
             "color": ink,
             "position": position,
             "fill": ground,
             # Begins or ends at its place on the line, so that no narrow chart cuts it off.
-            "anchors": [(round(position), 0), (round(position), 1)],
+            "anchors": [(round(position), 0 if foot is None else 1), (round(position), 1)],
         },
     )
     plot.addItem(line)

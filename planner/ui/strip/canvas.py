@@ -58,7 +58,7 @@ class Canvas:
         if key not in self._fonts:
             font = QFont(QApplication.font())
             usual = font.pointSizeF() * self.scale / text_scale()
-            font.setPointSizeF(max(6.5, usual + points))
+            font.setPointSizeF(max(theme.LEAST_PT, usual + points))
             font.setBold(bold)
             self._fonts[key] = font
         if key != self._font:

@@ -84,9 +84,7 @@ class Legend(QWidget):
         painter.end()
 
     def _font(self) -> QFont:
-        font = QFont(self.font())
-        font.setPointSizeF(max(6.5, font.pointSizeF() - 1))
-        return font
+        return theme.smaller(self.font())
 
     def _line_height(self) -> float:
         return QFontMetricsF(self._font()).height() + 6

@@ -287,9 +287,9 @@ class _Gutter(QWidget):
         """Take up another scale of the lanes."""
         self._scale = scale
         points = self.font().pointSizeF() * grown_text(scale) / text_scale()
-        self._large, self._small = QFont(self.font()), QFont(self.font())
+        self._large = QFont(self.font())
         self._large.setPointSizeF(points)
-        self._small.setPointSizeF(max(6.5, points - 2))
+        self._small = theme.smaller(self._large, 2)
         widest = max(
             QFontMetricsF(font).horizontalAdvance(text)
             for name, second, _ in _LANES
