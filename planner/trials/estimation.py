@@ -161,15 +161,19 @@ def soak_factor(soak_h: Floats, common_h: float, half_h: float) -> Floats:
 
 
 def sample_trips(seen: Observations, rng: np.random.Generator) -> Observations:
-    """Return whole trips, dealt by lot, that have enough hauls to learn the scales from."""
+    """Return whole trips, dealt by lot, that have enough hauls to learn the scales from.
+
+    Very long trips are themselves thinned by lot.
+    """
     if seen.counts.size <= _ENOUGH_HAULS:
         return seen
     order = rng.permutation(seen.trips)
     sizes = np.bincount(seen.trip)[order]
     taken = np.zeros(seen.trips, dtype=bool)
     taken[order[: int(np.searchsorted(np.cumsum(sizes), _ENOUGH_HAULS)) + 1]] = True
-    rows = taken[seen.trip]
-    renumbered = np.cumsum(taken) - 1
+    rows = np.flatnonzero(taken[seen.trip])
+    if rows.size > 2 * _ENOUGH_HAULS:
+        rows = np.sort(rng.choice(rows, 2 * _ENOUGH_HAULS, replace=False))
     return Observations(
         names=seen.names,
         all_hauls=seen.all_hauls,
@@ -177,7 +181,7 @@ def sample_trips(seen: Observations, rng: np.random.Generator) -> Observations:
         exposure=seen.exposure[rows],
         soak_h=seen.soak_h[rows],
         group=seen.group[rows],
-        trip=renumbered[seen.trip[rows]],
+        trip=np.unique(seen.trip[rows], return_inverse=True)[1],
         blocks={name: block[rows] for name, block in seen.blocks.items()},
     )
 

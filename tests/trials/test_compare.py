@@ -15,6 +15,8 @@ from planner.assets import demo_log
 from planner.errors import InputError
 from planner.logbook import Haul, book_zone, read_log
 from planner.trials import Trial, compare
+from planner.trials.estimation import sample_trips
+from planner.trials.grouping import observations
 
 SET = datetime(2026, 8, 13, 22, tzinfo=UTC)
 Spots = dict[str, list[str]]
@@ -152,7 +154,6 @@ def test_fair_layouts_are_seldom_flagged() -> None:
 
 
 def _flagged(hauls: list[Haul]) -> bool:
-    from planner.trials.grouping import observations
     from planner.trials.sharing import find_sharing
 
     seen = observations(hauls, "design", "keepers")
@@ -165,7 +166,6 @@ def test_latin_square_is_ideal_and_standing_still_is_nothing() -> None:
     The cyclic square is the textbook case (Cochran and Cox, Experimental Designs: each
     treatment once in every row and column).
     """
-    from planner.trials.grouping import observations
     from planner.trials.sharing import pair_efficiency
 
     for moved, expected in ((1, 1.0), (0, 0.0)):
@@ -302,3 +302,19 @@ def test_many_groups_share_the_error() -> None:
     leader = trial.groups[0]
     assert rates[0] < (leader.keepers or 0) / leader.counted
     assert rates[0] / rates[-1] < 1.6
+
+
+def test_a_trip_of_thousands_of_hauls_is_thinned_for_its_scales_only() -> None:
+    """One trip of 4,000 hauls: its scales are learned from some of them, the rates from all."""
+    rng = np.random.default_rng(4)
+    hauls = [
+        Haul("one", "x", spot=f"{at % 6}", design="AB"[at % 2], keepers=int(rng.poisson(3)))
+        for at in range(4000)
+    ]
+    seen = observations(hauls, "design", "keepers")
+    sample = sample_trips(seen, np.random.default_rng(1))
+    assert sample.trips == 1
+    assert sample.counts.size < 3500
+    trial = compare(hauls)
+    assert sum(group.counted for group in trial.groups) == 4000
+    assert all(group.low is not None and group.low > 2.8 for group in trial.groups)
