@@ -6,7 +6,15 @@ from collections.abc import Callable, Sequence
 from typing import Literal
 
 from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPalette, QResizeEvent
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QPainter,
+    QPaintEvent,
+    QPalette,
+    QResizeEvent,
+    QShowEvent,
+)
 from PySide6.QtWidgets import (
     QBoxLayout,
     QFrame,
@@ -15,6 +23,8 @@ from PySide6.QtWidgets import (
     QPushButton,
     QScrollArea,
     QSizePolicy,
+    QTabBar,
+    QTabWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -123,6 +133,26 @@ def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
     return scroll
 
 
+class Late(QWidget):
+    """A page of tabs that is made when it is first shown: what is in it would delay the first."""
+
+    def __init__(self, make: Callable[[], QWidget]) -> None:
+        super().__init__()
+        self._make: Callable[[], QWidget] | None = make
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+
+    def fill(self) -> None:
+        """Make what is in it, unless that is done."""
+        if self._make is not None:
+            make, self._make = self._make, None
+            self._column.addWidget(make())
+
+    def showEvent(self, event: QShowEvent) -> None:
+        self.fill()
+        super().showEvent(event)
+
+
 def show_through(scroll: QScrollArea) -> None:
     """Let what a scrolling area stands on show through it and its page."""
     scroll.viewport().setAutoFillBackground(False)
@@ -140,6 +170,9 @@ class Halves(QWidget):
         self._box = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._box.setContentsMargins(0, 0, 0, 0)
         self._box.setSpacing(SPACE * 2)
+        for half in self._halves:
+            # Or it would take over the gap between the columns.
+            half.setSpacing(SPACE)
         self._box.addLayout(left, shares[0])
         self._box.addLayout(right, shares[1])
 
@@ -167,9 +200,6 @@ def on_ground(widget: QWidget, name: Literal["panel", "raised", "caution"]) -> N
     """Put a widget on a ground of the theme, which follows the theme by itself."""
     roles = QPalette.ColorRole
     widget.setBackgroundRole(
-        for half in self._halves:
-            # Or it would take over the gap between the columns.
-            half.setSpacing(SPACE)
         {"panel": roles.Base, "raised": roles.Button, "caution": roles.Midlight}[name]
     )
     widget.setAutoFillBackground(True)
@@ -201,6 +231,24 @@ class Card(Panel):
         self.column.addWidget(self.heading)
         for widget in inside:
             self.column.addWidget(widget)
+
+
+class Tabs(QTabWidget):
+    """Tabs over pages; name: what they are tabs of, for a screen reader."""
+
+    def __init__(self, name: str) -> None:
+        super().__init__()
+        self.setTabBar(_TabBar())
+        self.setDocumentMode(True)
+        self.setAccessibleName(name)
+        self.tabBar().setAccessibleName(name)
+
+
+class _TabBar(QTabBar):
+    """Tabs with room for letters that reach below the line: the style cuts their feet off."""
+
+    def tabSizeHint(self, index: int) -> QSize:
+        return super().tabSizeHint(index) + QSize(0, SPACE // 2)
 
 
 class Empty(QFrame):

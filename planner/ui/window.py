@@ -33,6 +33,7 @@ from planner.ui.state import ViewName
 from planner.ui.status_line import StatusLine
 from planner.ui.theme import LINE_GAP, SPACE
 from planner.ui.trouble.fault_front import FaultFront
+from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 from planner.words import say
 
@@ -78,6 +79,9 @@ class MainWindow(QMainWindow):
         self.menus = Menus(self, [(name, label) for name, label, *_ in VIEWS])
         self.state.listen(self._state_changed)
         bench.site_changed.connect(self._site_changed)
+        bench.plans_changed.connect(
+            self._read_views_ahead, type=Qt.ConnectionType.SingleShotConnection
+        )
         bench.trouble.connect(self._trouble)
         bench.notice.connect(self._say)
         self.status.stopped.connect(
@@ -172,6 +176,16 @@ class MainWindow(QMainWindow):
             self._stack.addWidget(view)
         self._stack.setCurrentWidget(self._views[name])
         self._buttons[name].setChecked(True)
+
+    def _read_views_ahead(self) -> None:
+        """Import the other views once there are plans to look at, so that none waits for it."""
+
+        def work(checkpoint: Checkpoint) -> None:
+            for name, *_ in VIEWS:
+                checkpoint()
+                import_module(f"planner.ui.{name}.view")
+
+        self.bench.desk.start("views", "", work, lambda _: None)
 
     @staticmethod
     def label_of(view: ViewName) -> str:

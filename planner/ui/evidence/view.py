@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import cached_property
+
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QPushButton, QStackedWidget, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from planner.logbook import Log
 from planner.molt.evidence_types import Evidence
@@ -12,7 +15,7 @@ from planner.ui.evidence.effects_panel import EffectsPanel
 from planner.ui.evidence.record_panel import RecordPanel
 from planner.ui.evidence.trial_panel import TrialPanel
 from planner.ui.evidence.trips_panel import TripsPanel
-from planner.ui.parts import Empty, quiet, title
+from planner.ui.parts import Empty, Late, Tabs, quiet, title
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
@@ -36,18 +39,21 @@ class EvidenceView(QWidget):
         self.bench, self.state = bench, bench.state
         self.evidence: Evidence | None = None
         self.effects = EffectsPanel(bench.state)
-        self.trips = TripsPanel(bench)
-        self.record = RecordPanel()
-        self.trials = TrialPanel(bench)
-        self._learned_pages = [_Learned(self.effects), _Learned(self.record)]
-        self.tabs = QTabWidget()
-        self.tabs.setDocumentMode(True)
-        self.tabs.setAccessibleName(say("Kinds of evidence"))
-        self.tabs.tabBar().setAccessibleName(say("Kinds of evidence"))
-        self.tabs.addTab(self._learned_pages[0], say("What matters"))
-        self.tabs.addTab(self.trips, say("Moon and season"))
-        self.tabs.addTab(self._learned_pages[1], say("How forecasts did"))
-        self.tabs.addTab(self.trials, say("Traps compared"))
+        matters, did = _Learned(self.effects), _Learned(Late(lambda: self.record))
+        self._learned_pages = (matters, did)
+        self._trips_page, self._trials_page = Late(lambda: self.trips), Late(lambda: self.trials)
+        self._showing: dict[QWidget, Callable[[Evidence], None]] = {
+            matters: self.effects.show_evidence,
+            self._trips_page: lambda evidence: self.trips.show_curves(evidence),
+            did: self._show_record,
+        }
+        # Tabs that do not show yet what was learned.
+        self._unshown: set[QWidget] = set()
+        self.tabs = Tabs(say("Kinds of evidence"))
+        self.tabs.addTab(matters, say("What matters"))
+        self.tabs.addTab(self._trips_page, say("Moon and season"))
+        self.tabs.addTab(did, say("How forecasts did"))
+        self.tabs.addTab(self._trials_page, say("Traps compared"))
         self.tabs.currentChanged.connect(lambda _: self._catch_up())
         log = QPushButton(say("Log hauls"))
         log.clicked.connect(lambda _=False: self.state.change(view="hauls"))
@@ -64,6 +70,21 @@ class EvidenceView(QWidget):
         bench.site_changed.connect(self.refresh)
         bench.log_changed.connect(self.refresh)
         self.refresh()
+
+    @cached_property
+    def trips(self) -> TripsPanel:
+        """The trips over moon and year, made when looked at, as is all but the first tab."""
+        return TripsPanel(self.bench)
+
+    @cached_property
+    def record(self) -> RecordPanel:
+        """How past forecasts did."""
+        return RecordPanel()
+
+    @cached_property
+    def trials(self) -> TrialPanel:
+        """Kinds of traps compared."""
+        return TrialPanel(self.bench)
 
     def refresh(self) -> None:
         """Everything shown is of an older log or place now; work out what is looked at."""
@@ -83,7 +104,7 @@ class EvidenceView(QWidget):
             )
         for key in ("evidence", "trip points", "trial"):
             self.bench.desk.stop(key)
-        self.trips.show_curves(None)
+        self.evidence, self._unshown = None, set()
         self._stale = {"evidence", "trips", "trials"}
         self._catch_up()
 
@@ -96,14 +117,16 @@ class EvidenceView(QWidget):
         site, log, shown = self.bench.site, self.bench.log, self.tabs.currentWidget()
         if not self.isVisible() or not log.hauls or site is None:
             return
-        if shown is self.trials:
+        if shown is self._trials_page:
             if self._take("trials"):
                 self.trials.refresh()
             return
-        if shown is self.trips and self._take("trips"):
+        if shown is self._trips_page and self._take("trips"):
+            self.trips.show_curves(None)
             self.trips.refresh()
         if self._take("evidence"):
             self._learn(site, log)
+        self._show_tab()
 
     def _take(self, what: str) -> bool:
         stale = what in self._stale
@@ -123,15 +146,24 @@ class EvidenceView(QWidget):
 
     def _show_learned(self, evidence: Evidence | None) -> None:
         self.evidence = evidence
-        self.trips.show_curves(evidence)
         if evidence is None:
             for page in self._learned_pages:
                 page.say(_NOT_JUDGED)
             return
-        self.effects.show_evidence(evidence)
-        self.record.show_record(evidence.record, self._promises())
+        self._unshown = set(self._showing)
         for page in self._learned_pages:
             page.show_inside()
+        self._show_tab()
+
+    def _show_tab(self) -> None:
+        """Show on the tab in front what was learned, if it does not yet."""
+        tab = self.tabs.currentWidget()
+        if self.evidence is not None and tab in self._unshown:
+            self._unshown.discard(tab)
+            self._showing[tab](self.evidence)
+
+    def _show_record(self, evidence: Evidence) -> None:
+        self.record.show_record(evidence.record, self._promises())
 
     def _promises(self) -> str:
         from planner.trips.promises import judged_promises, promises_text

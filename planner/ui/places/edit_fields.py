@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QTabWidget, QVBoxLayout
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from planner.errors import Problem
 from planner.sites.editing import Wanted
-from planner.ui.parts import scrolled
+from planner.ui.parts import Late, Tabs, scrolled
 from planner.ui.places.edit_section import Section
 from planner.ui.places.free_section import FreeSection
 from planner.ui.places.place_sections import PlaceSection, SpotsSection, TemperatureSection
@@ -21,20 +22,17 @@ from planner.units import LengthUnit
 from planner.words import say
 
 
-class EditFields(QTabWidget):
+class EditFields(Tabs):
     """A tab for each section; edited: after every change by the user."""
 
     edited = Signal()
 
     def __init__(self, bench: Workbench) -> None:
-        super().__init__()
-        self.place, self.water = PlaceSection(), WaterSection(bench)
+        super().__init__(say("What to edit"))
+        self.place = PlaceSection()
+        self.water = WaterSection(bench, self.place.latitude_deg)
         self.spots, self.temperature = SpotsSection(), TemperatureSection()
         self.rules, self.free = RulesSection(bench.state), FreeSection(bench)
-        self.water.record.latitude_deg = self.place.latitude_deg
-        self.setDocumentMode(True)
-        self.setAccessibleName(say("What to edit"))
-        self.tabBar().setAccessibleName(say("What to edit"))
         self._sections: tuple[tuple[str, Section], ...] = (
             (say("Water"), self.water),
             (say("Place"), self.place),
@@ -45,10 +43,7 @@ class EditFields(QTabWidget):
         )
         for words, section in self._sections:
             section.changed.connect(self.edited)
-            column = QVBoxLayout()
-            column.setContentsMargins(0, 0, 0, 0)
-            column.addWidget(section)
-            self.addTab(scrolled(column, words), words)
+            self.addTab(Late(partial(_page, section, words)), words)
         self.place.units.currentIndexChanged.connect(lambda _: self._show_unit())
         self.place.zone.textChanged.connect(self.water.show_zone)
         self.place.zone.textChanged.connect(self.free.show_zone)
@@ -85,3 +80,10 @@ class EditFields(QTabWidget):
     def _show_unit(self) -> None:
         self.water.show_unit(self.place.unit)
         self.spots.show_unit(self.place.unit)
+
+
+def _page(section: Section, words: str) -> QWidget:
+    column = QVBoxLayout()
+    column.setContentsMargins(0, 0, 0, 0)
+    column.addWidget(section)
+    return scrolled(column, words)

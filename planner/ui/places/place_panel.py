@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import cached_property
+from typing import TypeVar
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QFormLayout,
     QLabel,
-    QTabWidget,
     QVBoxLayout,
     QWidget,
 )
 
 from planner.phrasing import RULES_CAUTION, TIDE_CAUTION
-from planner.ui.parts import body, caution, give_role, quiet, refill, scrolled
+from planner.ui.parts import Late, Tabs, body, caution, give_role, quiet, refill, scrolled
 from planner.ui.places.observed_panel import ObservedPanel
 from planner.ui.places.place_charts import MonthChart, SpotChart
 from planner.ui.places.places_text import (
@@ -35,32 +36,49 @@ from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.words import say
 
+_OfSite = TypeVar("_OfSite", SpanPanel, ObservedPanel)
 
-class PlacePanel(QTabWidget):
+
+class PlacePanel(Tabs):
     """Tabs over one report; it follows the user's units and clock."""
 
     def __init__(self, bench: Workbench) -> None:
-        super().__init__()
+        super().__init__(say("What is known of the place"))
         self.report: PlaceReport | None = None
-        self._stale: set[QWidget] = set()
-        self.state = bench.state
-        self.setDocumentMode(True)
-        self.setAccessibleName(say("What is known of the place"))
-        self.tabBar().setAccessibleName(say("What is known of the place"))
-        self.span, self.observed = SpanPanel(bench), ObservedPanel(bench)
-        self._showing: dict[QWidget, Callable[[PlaceReport], None]] = {}
-        for words, page, show in (
-            (say("Water"), self._make_water(), self._show_water),
-            (say("Spots"), self._make_spots(), self._show_spots),
-            (say("Constants"), self._make_constants(), self._show_constants),
-            (say("Rules"), self._make_rules(), self._show_rules),
+        self._stale: set[Late] = set()
+        self._bench, self.state = bench, bench.state
+        # The tabs made so far that follow the place but not the user's units.
+        self._of_site: list[SpanPanel | ObservedPanel] = []
+        self._showing: dict[Late, Callable[[PlaceReport], None]] = {}
+        for words, make, show in (
+            (say("Water"), self._make_water, self._show_water),
+            (say("Spots"), self._make_spots, self._show_spots),
+            (say("Constants"), self._make_constants, self._show_constants),
+            (say("Rules"), self._make_rules, self._show_rules),
         ):
+            page = Late(make)
             self.addTab(page, words)
             self._showing[page] = show
-        self.addTab(self.span, say("Any dates"))
-        self.addTab(self.observed, say("Check against what you saw"))
+        self.addTab(Late(lambda: self.span), say("Any dates"))
+        self.addTab(Late(lambda: self.observed), say("Check against what you saw"))
         self.currentChanged.connect(lambda _: self._show_tab())
         self.state.listen(self._state_changed)
+
+    @cached_property
+    def span(self) -> SpanPanel:
+        """High and low waters of any dates."""
+        return self._follow_site(SpanPanel(self._bench))
+
+    @cached_property
+    def observed(self) -> ObservedPanel:
+        """What was seen, against what was predicted."""
+        return self._follow_site(ObservedPanel(self._bench))
+
+    def _follow_site(self, made: _OfSite) -> _OfSite:
+        self._of_site.append(made)
+        if self.report is not None:
+            made.show_site(self.report.site)
+        return made
 
     def _make_water(self) -> QWidget:
         self.facts = QFormLayout()
@@ -89,7 +107,7 @@ class PlacePanel(QTabWidget):
 
     def _make_spots(self) -> QWidget:
         self.spots = SpotChart()
-        self.spot_rows = RowsModel((say("Spot"),), numbers=(1, 2, 3))
+        self.spot_rows = RowsModel((say("Spot"),), numbers=(1, 2, 3, 4))
         self.spots_said = body()
         chart = ChartWithTable(
             self.spots, rows_table(self.spot_rows, say("Spots against the year's water"), wide=0)
@@ -124,8 +142,8 @@ class PlacePanel(QTabWidget):
     def show_report(self, report: PlaceReport) -> None:
         """Show another place."""
         self.report = report
-        self.span.show_site(report.site)
-        self.observed.show_site(report.site)
+        for tab in self._of_site:
+            tab.show_site(report.site)
         self.refresh()
 
     def refresh(self) -> None:
@@ -136,8 +154,10 @@ class PlacePanel(QTabWidget):
 
     def _show_tab(self) -> None:
         tab = self.currentWidget()
+        assert isinstance(tab, Late)
         if self.report is not None and tab in self._stale:
             self._stale.discard(tab)
+            tab.fill()
             self._showing[tab](self.report)
 
     def _show_water(self, report: PlaceReport) -> None:

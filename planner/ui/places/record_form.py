@@ -36,10 +36,9 @@ class RecordForm(QWidget):
     taken = Signal(object)
     cancelled = Signal()
 
-    def __init__(self, bench: Workbench) -> None:
+    def __init__(self, bench: Workbench, latitude_deg: Callable[[], float | None]) -> None:
         super().__init__()
-        self.bench = bench
-        self.latitude_deg: Callable[[], float | None] = lambda: None
+        self.bench, self.latitude_deg = bench, latitude_deg
         self._path: Path | None = None
         self._found: FittedWater | None = None
         self._place_unit: LengthUnit = "m"

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime
+from functools import cached_property
 from typing import Any, Final
 
 from PySide6.QtWidgets import (
@@ -46,10 +47,14 @@ _RULES: Final = (
 
 
 class WaterSection(Section):
-    """Constants with their mean level, clock and node rule, or offsets."""
+    """Constants with their mean level, clock and node rule, or offsets.
 
-    def __init__(self, bench: Workbench) -> None:
+    latitude_deg: tells where the place is.
+    """
+
+    def __init__(self, bench: Workbench, latitude_deg: Callable[[], float | None]) -> None:
         super().__init__()
+        self._bench, self._latitude_deg = bench, latitude_deg
         self._unit, self._zone = "m", ""
         self._written: frozenset[str] = frozenset()
         self.by_constants = QRadioButton(say("&Constants of a station here"))
@@ -72,24 +77,38 @@ class WaterSection(Section):
         self.pages = QStackedWidget()
         self.pages.addWidget(self._make_constants())
         self.pages.addWidget(self.offsets)
-        self.paste = PasteForm()
-        self.plain: QWidget = QWidget()
-        self.record = RecordForm(bench)
-        for over in (self.paste, self.record):
-            over.taken.connect(self._taken)
-            over.cancelled.connect(lambda: self._show_over(self.plain))
+        self.plain = QWidget()
+        # The fields themselves and the forms over them: one is shown.
+        self._one_shown: list[QWidget] = [self.plain]
         column = QVBoxLayout(self.plain)
         column.setContentsMargins(0, 0, 0, 0)
         column.addLayout(choice)
         column.addWidget(self.note("water"))
         column.addLayout(level)
         column.addWidget(self.pages, 1)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, SPACE, SPACE, 0)
-        whole.addWidget(self.plain, 1)
-        whole.addWidget(self.paste, 1)
-        whole.addWidget(self.record, 1)
-        self._show_over(self.plain)
+        self._whole = QVBoxLayout(self)
+        self._whole.setContentsMargins(0, SPACE, SPACE, 0)
+        self._whole.addWidget(self.plain, 1)
+
+    @cached_property
+    def paste(self) -> PasteForm:
+        """The form for a pasted table, made when asked for, as is the one for a record."""
+        form = PasteForm()
+        self._add_over(form)
+        return form
+
+    @cached_property
+    def record(self) -> RecordForm:
+        """The form for a gauge's record."""
+        form = RecordForm(self._bench, self._latitude_deg)
+        self._add_over(form)
+        return form
+
+    def _add_over(self, form: PasteForm | RecordForm) -> None:
+        form.taken.connect(self._taken)
+        form.cancelled.connect(lambda: self._show_over(self.plain))
+        self._whole.addWidget(form, 1)
+        self._one_shown.append(form)
 
     def _make_constants(self) -> QWidget:
         self.clock, self.rule = QComboBox(), QComboBox()
@@ -221,7 +240,7 @@ class WaterSection(Section):
         self.clock.blockSignals(False)
 
     def _show_over(self, shown: QWidget) -> None:
-        for each in (self.plain, self.paste, self.record):
+        for each in self._one_shown:
             each.setVisible(each is shown)
 
     def _begin_paste(self) -> None:
