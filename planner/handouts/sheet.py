@@ -109,12 +109,12 @@ def trip_sheet(facts: TripFacts, today: date, style: Style) -> TripSheet:
         times=_times(facts, style),
         curve=_curve(facts, style),
         spot_head=(
-            "spot",
+            say("spot"),
             say("charted depth"),
             say("over trap at set"),
             say("least over trap"),
             say("over trap at haul"),
-            "line",
+            say("line", sense="of a trap"),
         ),
         spots=_spots(facts, style),
         spots_note=_spots_note(facts, style),
@@ -270,8 +270,12 @@ def _curve(facts: TripFacts, style: Style) -> Curve:
     site, plan, water = facts.site, facts.plan, facts.water
     seconds = _seconds(water.times)
     turns = [
-        f"{'high' if high else 'low'} {height_text(float(level), style)} "
-        f"{day_clock_text(from_utc64(instant), site.zone, style)}"
+        say(
+            "{turn} {height} {clock}",
+            turn=say("high") if high else say("low"),
+            height=height_text(float(level), style),
+            clock=day_clock_text(from_utc64(instant), site.zone, style),
+        )
         for instant, level, high in zip(
             water.turns.times, water.turns.heights, water.turns.is_high, strict=True
         )
@@ -282,7 +286,7 @@ def _curve(facts: TripFacts, style: Style) -> Curve:
         levels=tuple(metres_to(float(level), style.length) for level in water.levels_m),
         level_name=say("{length} above {datum}", length=style.length, datum=site.water.datum),
         nights=_nights(seconds, water.light_begins, water.light_ends),
-        marks=((plan.set_at.timestamp(), "set"), (plan.haul_at.timestamp(), "haul")),
+        marks=((plan.set_at.timestamp(), say("set")), (plan.haul_at.timestamp(), say("haul"))),
         hours=_hours(seconds[0], seconds[-1], facts, style),
         in_words=say("Turns in the soak: {turns}.", turns="; ".join(turns))
         if turns

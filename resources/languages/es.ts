@@ -1926,6 +1926,11 @@
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
+   <source>{turn} {height} {clock}</source>
+   <translation>{turn} {height} {clock}</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
    <source>and {rules} more rules in the place file</source>
    <translation>y {rules} normas más en el archivo de lugar</translation>
   </message>
@@ -2021,6 +2026,12 @@
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
+   <source>line</source>
+   <comment>of a trap</comment>
+   <translation>cabo</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
    <source>and {left_out} more traps, on the screen</source>
    <translation>y {left_out} nasas más, en la pantalla</translation>
   </message>
@@ -2038,6 +2049,26 @@
    <location filename="planner/handouts/sheet.py" />
    <source>and {more} more warnings on the screen</source>
    <translation>y {more} avisos más en la pantalla</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
+   <source>high</source>
+   <translation>pleamar</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
+   <source>low</source>
+   <translation>bajamar</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
+   <source>set</source>
+   <translation>calada</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
+   <source>haul</source>
+   <translation>recogida</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet_pdf.py" />
@@ -2236,6 +2267,11 @@
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
+   <source>place</source>
+   <translation>lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/intake/meanings.py" />
    <source>trap's label</source>
    <translation>etiqueta de la nasa</translation>
   </message>
@@ -2243,6 +2279,11 @@
    <location filename="planner/intake/meanings.py" />
    <source>kind of trap</source>
    <translation>modelo de nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/intake/meanings.py" />
+   <source>bait</source>
+   <translation>cebo</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
@@ -2288,6 +2329,11 @@
    <location filename="planner/intake/meanings.py" />
    <source>water temperature</source>
    <translation>temperatura del agua</translation>
+  </message>
+  <message>
+   <location filename="planner/intake/meanings.py" />
+   <source>notes</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
@@ -5146,11 +5192,6 @@
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
-   <source>haul</source>
-   <translation>recogida</translation>
-  </message>
-  <message>
-   <location filename="planner/trials/verdict.py" />
    <source>One trip alone: it says how that day went, no more.</source>
    <translation>Una sola salida: dice cómo fue ese día y nada más.</translation>
   </message>
@@ -6270,11 +6311,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/dates/soak_chart.py" />
-   <source>set</source>
-   <translation>calada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates/soak_chart.py" />
    <source>sunlight begins</source>
    <translation>empieza la luz del sol</translation>
   </message>
@@ -6940,11 +6976,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_rows.py" />
-   <source>bait</source>
-   <translation>cebo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_rows.py" />
    <source>single traps</source>
    <translation>nasas una a una</translation>
   </message>
@@ -7342,6 +7373,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/backups_dialog.py" />
    <source>Size</source>
    <translation>Tamaño</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>No backup yet. The first is made on the next day of use.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/hauls/backups_dialog.py" />
@@ -8020,13 +8056,18 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/intake_text.py" />
-   <source>{rows} filled that waited for the counts</source>
-   <translation>{rows} por completar con los recuentos que faltaban</translation>
+   <source>{rows} filled where nothing was recorded</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/hauls/intake_text.py" />
    <source>{known} in the log already</source>
    <translation>{known} ya en el registro</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_text.py" />
+   <source>{hauls} of traps that stand in the same trip with other values; both will stand</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/hauls/intake_text.py" />
@@ -8145,6 +8186,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/log_files.py" />
+   <source>Reading the log</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/log_files.py" />
    <source>Export the log</source>
    <translation>Exportar el registro</translation>
   </message>
@@ -8152,11 +8198,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/log_files.py" />
    <source>Writing the log</source>
    <translation>Escribiendo el registro</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls/log_files.py" />
-   <source>{name} is a whole log and would take the place of this one. To have that: Backups of the log in the File menu, Another file. To add its hauls to these, export it as CSV where it is, and import that.</source>
-   <translation>{name} es un registro entero y ocuparía el lugar de este. Si es eso lo que quiere: en el menú Archivo, Copias de seguridad del registro, Otro archivo. Para añadir sus recogidas a estas, expórtelo como CSV allí donde está, e importe ese CSV.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/log_files.py" />
@@ -8172,6 +8213,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/log_files.py" />
    <source>The log is what {name} holds.</source>
    <translation>El registro es ahora lo que contiene {name}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/log_files.py" />
+   <source>{source} is taken in. Undo in the Edit menu takes it out again.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/hauls/log_files.py" />
@@ -8436,6 +8482,96 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <translation>{judged} examinados, {light}</translation>
   </message>
   <message>
+   <location filename="planner/ui/hauls/merge_dialog.py" />
+   <source>Import a whole log</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_dialog.py" />
+   <source>⚠ Below is what both hold and not alike. It stays as it is here. To have the file's instead, correct it here, or put the row into the bin and import again.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_dialog.py" />
+   <source>What both logs hold and not alike</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_dialog.py" />
+   <source>Take in the rest</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_dialog.py" />
+   <source>Take it in</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>crew</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>weather</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>kitchen: picked</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>kitchen: light</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>Here</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>In the file</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>{source} holds: {told}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>nothing that is not in the log already</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>details of {trips}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>history of {traps}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>the haul</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>less is recorded</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/merge_text.py" />
+   <source>more is recorded</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="planner/ui/hauls/trap_rows.py" />
    <source>{keepers} keepers, {each:.1f} a haul</source>
    <translation>{keepers} de talla, {each:.1f} por recogida</translation>
@@ -8514,6 +8650,16 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/traps_window.py" />
    <source>Day</source>
    <translation>Día</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Nothing noted. Say below what befell the trap, and add it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>No haul of this trap is logged.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/hauls/traps_window.py" />
@@ -9127,6 +9273,16 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/load/view.py" />
+   <source>Move traps…</source>
+   <translation>Mover nasas…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
+   <source>Put traps at other spots</source>
+   <translation>Poner nasas en otros puestos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/view.py" />
    <source>Trip sheet written to {path}. Print it from there.</source>
    <translation>Hoja de la salida escrita en {path}. Imprímala desde ahí.</translation>
   </message>
@@ -9154,16 +9310,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/load/view.py" />
    <source>Save the water</source>
    <translation>Guardar el agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Move traps…</source>
-   <translation>Mover nasas…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Put traps at other spots</source>
-   <translation>Poner nasas en otros puestos</translation>
   </message>
   <message>
    <location filename="planner/ui/load/view.py" />
@@ -9443,16 +9589,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <translation>elija otro día</translation>
   </message>
   <message>
-   <location filename="planner/ui/places/edit_preview.py" />
-   <source>high</source>
-   <translation>pleamar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/edit_preview.py" />
-   <source>low</source>
-   <translation>bajamar</translation>
-  </message>
-  <message>
    <location filename="planner/ui/places/edit_section.py" />
    <source> (found {value})</source>
    <translation> (se encontró {value})</translation>
@@ -9651,6 +9787,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/places/observed_panel.py" />
    <source>Observed high and low waters</source>
    <translation>Pleamares y bajamares observadas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/observed_panel.py" />
+   <source>Nothing entered yet. Add a water that you saw, or load a file.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/places/observed_panel.py" />
@@ -11128,6 +11269,11 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
+   <source>Pick the days and press Work out: each high and low water stands here, with its time and height.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
    <source>High and low waters of any days from {first} to {last}: next weekend, a year for the wall, or a century.</source>
    <translation>Pleamares y bajamares de los días que quiera, de {first} a {last}: el próximo fin de semana, un año para la pared, o un siglo.</translation>
   </message>
@@ -11485,11 +11631,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/strip/days.py" />
    <source>recent trips</source>
    <translation>salidas recientes</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/days.py" />
-   <source>place</source>
-   <translation>lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />

@@ -15,6 +15,7 @@ from planner.logbook import book_zone, read_log
 from planner.phrasing import Style
 from planner.sites import Site, load_site
 from planner.sites.site import RuleNote
+from planner.words import Language, speak
 
 TODAY = date(2026, 11, 25)
 AMERICAN = Style("ft", "F", True)
@@ -99,3 +100,16 @@ def test_what_does_not_fit_is_counted(site: Site) -> None:
     assert len(sheet.rules) == MOST_RULES + 1
     assert "more rules" in sheet.rules[-1]
     assert max(len(rule) for rule in sheet.rules) <= MOST_RULE_LETTERS
+
+
+def test_no_word_of_the_tables_and_the_curve_goes_past_the_language(site: Site) -> None:
+    """Protects the reader of another language from heads, marks and turns left in English."""
+    speak(Language("xx", lambda text, sense: f"‹{text}›", ",", ".", "%"))
+    try:
+        sheet = made_sheet(site)
+    finally:
+        speak(None)
+    marks = [name for _, name in sheet.curve.marks]
+    assert [head for head in (*sheet.spot_head, *marks) if not head.startswith("‹")] == []
+    assert "‹high›" in sheet.curve.in_words
+    assert "‹low›" in sheet.curve.in_words
