@@ -8,7 +8,6 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from planner.assets import demo_log, demo_place, user_folder
-from planner.sites import PLACE_ENDINGS
 from planner.words import say
 
 if TYPE_CHECKING:
@@ -17,9 +16,6 @@ if TYPE_CHECKING:
 
 
 _LONG = 10_000  # hauls
-
-# What a file dialog offers as place files.
-PLACE_FILTER = say("Places ({listed})", listed=" ".join(f"*{ending}" for ending in PLACE_ENDINGS))
 
 
 @dataclass(frozen=True)
@@ -46,6 +42,13 @@ def source_of(place: str) -> Source:
     """Return a place with the log that belongs to it: the demo's own, or the user's."""
     demo = demo_source()
     return demo if place == demo.place else Source(place)
+
+
+def place_filter() -> str:
+    """Return what a file dialog offers as place files."""
+    from planner.sites import PLACE_ENDINGS
+
+    return say("Places ({listed})", listed=" ".join(f"*{ending}" for ending in PLACE_ENDINGS))
 
 
 def read_place(name: str) -> Site:

@@ -28,7 +28,7 @@ from planner.ui.guide.help_menu import Help
 from planner.ui.menus import Menus
 from planner.ui.parts import body, button, on_ground
 from planner.ui.rail_button import RailButton
-from planner.ui.sources import PLACE_FILTER, Source, source_of
+from planner.ui.sources import Source, place_filter, source_of
 from planner.ui.state import ViewName
 from planner.ui.status_line import StatusLine
 from planner.ui.theme import LINE_GAP, SPACE
@@ -242,7 +242,7 @@ class MainWindow(QMainWindow):
 
     def open_place_file(self) -> None:
         """Let the user pick a place file and open it."""
-        path, _ = QFileDialog.getOpenFileName(self, say("Open a place file"), "", PLACE_FILTER)
+        path, _ = QFileDialog.getOpenFileName(self, say("Open a place file"), "", place_filter())
         if path:
             self.bench.open(Source(path))
 

@@ -29,7 +29,7 @@ from planner.ui.places.place_head import PlaceHead, PlaceProblems
 from planner.ui.places.place_list import PlaceList
 from planner.ui.places.place_panel import PlacePanel
 from planner.ui.places.places_text import PlaceReport, place_report
-from planner.ui.sources import PLACE_FILTER, source_of
+from planner.ui.sources import place_filter, source_of
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
@@ -75,7 +75,7 @@ class PlacesView(QWidget):
         self.problems = PlaceProblems()
         self._right.addWidget(self.problems)
         self._right.addWidget(self.form)
-        right = QVBoxLayout()
+        right = self._column = QVBoxLayout()
         right.setContentsMargins(SPACE, SPACE, SPACE * 2, SPACE)
         self.name = title()
         self.head = PlaceHead(
@@ -255,7 +255,7 @@ class PlacesView(QWidget):
 
     def pick_file(self) -> None:
         """Let the user pick a place file from anywhere; it is opened when nothing is wrong."""
-        path, _ = QFileDialog.getOpenFileName(self, say("Open a place file"), "", PLACE_FILTER)
+        path, _ = QFileDialog.getOpenFileName(self, say("Open a place file"), "", place_filter())
         if path:
             self._open_when_read = True
             self.read_list(choose=Path(path))
@@ -286,6 +286,8 @@ class PlacesView(QWidget):
 
     def _editing(self, on: bool) -> None:
         self._left.setVisible(not on)
+        # Alone, it begins where every view begins.
+        self._column.setContentsMargins(SPACE * (1 + on), SPACE, SPACE * 2, SPACE)
         self.head.setVisible(not on)
 
     def _saved(self, path: Path) -> None:
