@@ -6,7 +6,7 @@ import sqlite3
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import closing, contextmanager
 from datetime import UTC, datetime
-from functools import cache, partial
+from functools import partial
 from pathlib import Path
 from threading import RLock
 from typing import Self
@@ -34,6 +34,7 @@ from planner.logbook.files import (
 from planner.logbook.joining import join
 from planner.logbook.journal import Change, Recorder
 from planner.logbook.log import Log, TripKey
+from planner.logbook.merging import merge
 from planner.logbook.reading import read_table
 from planner.logbook.rules import haul_problems, trap_problems, trip_problems
 from planner.logbook.writing import Writer
@@ -271,18 +272,37 @@ class Logbook:
         with self._writable():
             log = self.read()
             joined = join(log.hauls, hauls)
-            touched = [*joined.new, *joined.filled.values()]
-            trips = list(dict.fromkeys(haul.trip for haul in touched))
+            trips = joined.trips
             with self._changing(name, trips) as recorder:
-                writer = Writer(self._connection, recorder)
-                trip_id = cache(writer.trip_id)
-                for trip, place in {(haul.trip, haul.place) for haul in joined.filled.values()}:
-                    rows = joined.trip_filled(log.hauls, trip, place)
-                    writer.replace_hauls(trip, trip_id(trip, place), rows)
-                for haul in joined.new:
-                    writer.add_haul(trip_id(haul.trip, haul.place), haul)
+                Writer(self._connection, recorder).take_in(log.hauls, joined)
                 added, filled = len(joined.new), len(joined.filled)
                 return _change(recorder, name, trips, added=added, filled=filled)
+
+    def add_log(self, there: Log, name: str) -> Change:
+        """Take in what another log has more than this one, as one change of that name.
+
+        What both hold and not alike stays as it is here: see `merging.merge`.
+        """
+        with self._writable():
+            log = self.read()
+            merged = merge(log, there)
+            trips = list(
+                dict.fromkeys([*merged.hauls.trips, *(trip.name for trip in merged.trips)])
+            )
+            with self._changing(name, trips) as recorder:
+                writer = Writer(self._connection, recorder)
+                writer.take_in(log.hauls, merged.hauls)
+                for details in merged.trips:
+                    writer.set_details(details)
+                for trap in merged.traps:
+                    writer.set_trap(trap.label, trap)
+                added, filled = len(merged.hauls.new), len(merged.hauls.filled)
+                change = _change(recorder, name, trips, added=added, filled=filled)
+            # Who was asked on the other machine is not asked here again.
+            self.kitchen_asked(
+                [key for key, each in there.by_trip.items() if each.trip.kitchen_asked]
+            )
+            return change
 
     # -- undo --------------------------------------------------------------------------------
 

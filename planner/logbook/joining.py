@@ -17,13 +17,22 @@ from planner.logbook.rules import haul_problems
 class Joined:
     """What taking hauls in would do.
 
-    new: those the log lacks. filled: rows of the log, by their place in it, that waited to be
-    counted, as they will be. known: how many say nothing that the log does not hold.
+    new: those the log lacks. filled: rows of the log, by their place in it, that lacked
+    something, as they will be. known: how many say nothing that the log does not hold.
+    met: the row that each haul is, known or filled, both by their places. beside: for a haul that
+    is new, a row of the same trip and trap that no haul is.
     """
 
     new: tuple[Haul, ...]
     filled: Mapping[int, Haul]
     known: int
+    met: Mapping[int, int]
+    beside: Mapping[int, int]
+
+    @property
+    def trips(self) -> list[str]:
+        """The names of the trips that change."""
+        return list(dict.fromkeys(haul.trip for haul in (*self.new, *self.filled.values())))
 
     def trip_filled(self, there: Sequence[Haul], trip: str, place: str) -> list[Haul]:
         """Return the rows of a trip that is there, with those filled that waited."""
@@ -39,8 +48,9 @@ def join(there: Sequence[Haul], hauls: Sequence[Haul]) -> Joined:
 
     A haul equal in every value to one that is there is the same haul; of hauls alike in
     everything, as many are new as are lacking. A haul of the same trip, place and trap that
-    contradicts nothing in a row is known when it adds nothing; when nothing is counted in that
-    row yet, as in a trip made ready before it was hauled, it fills the row.
+    contradicts nothing in a row is known when it adds nothing; it fills the row when that was
+    hauled at the same time. When nothing is counted in a row yet, as in a trip made ready before
+    it was hauled, it is filled whatever it says of times and places.
     """
     alike: dict[HaulKey, list[int]] = defaultdict(list)
     of_trap: dict[tuple[str, str, str], list[int]] = defaultdict(list)
@@ -48,36 +58,37 @@ def join(there: Sequence[Haul], hauls: Sequence[Haul]) -> Joined:
         alike[haul_key(haul)].append(at)
         if haul.trap:
             of_trap[_trap(haul)].append(at)
-    used: set[int] = set()
-    others: list[Haul] = []
-    for haul in hauls:
+    met: dict[int, int] = {}
+    for number, haul in enumerate(hauls):
         same = alike.get(haul_key(haul))
         if same:
-            used.add(same.pop(0))
-        else:
-            others.append(haul)
+            met[number] = same.pop(0)
+    used = set(met.values())
+    others = [number for number in range(len(hauls)) if number not in met]
+
+    def free(number: int) -> list[int]:
+        return [at for at in of_trap.get(_trap(hauls[number]), ()) if at not in used]
+
     told = _paired(
-        [
-            [at for at in of_trap.get(_trap(haul), ()) if at not in used and _told(there[at], haul)]
-            for haul in others
-        ]
+        [[at for at in free(number) if _told(there[at], hauls[number])] for number in others]
     )
+    met |= {others[at]: row for at, row in told.items()}
     used |= set(told.values())
-    new: list[Haul] = []
+    known = len(met)
     filled: dict[int, Haul] = {}
-    for number, haul in enumerate(others):
-        if number in told:
-            continue
-        rows = [at for at in of_trap.get(_trap(haul), ()) if at not in used]
-        waiting = [at for at in rows if _may_fill(there[at], haul)]
-        if waiting:
+    for number in others:
+        haul = hauls[number]
+        lacking = [at for at in free(number) if number not in met and _may_fill(there[at], haul)]
+        if lacking:
             # Of two rows of one trap, that at the same spot.
-            at = min(waiting, key=lambda at: there[at].spot != haul.spot)
+            at = min(lacking, key=lambda at: there[at].spot != haul.spot)
+            met[number] = at
             used.add(at)
             filled[at] = merged(there[at], haul)
-        else:
-            new.append(haul)
-    return Joined(tuple(new), filled, len(hauls) - len(others) + len(told))
+    new = [number for number in others if number not in met]
+    left = {_trap(row): at for at, row in reversed([*enumerate(there)]) if at not in used}
+    beside = {number: left[key] for number in new if (key := _trap(hauls[number])) in left}
+    return Joined(tuple(hauls[number] for number in new), filled, known, met, beside)
 
 
 def _paired(fitting: Sequence[Sequence[int]]) -> dict[int, int]:
@@ -125,8 +136,23 @@ def is_counted(haul: Haul) -> bool:
     return bool(haul.other) or any(getattr(haul, name) is not None for name in COUNTS)
 
 
+def differing(row: Haul, haul: Haul) -> tuple[str, ...]:
+    """Return the columns, extra ones too, in which both record something and not the same."""
+    both = [
+        (name, getattr(row, name), value)
+        for name in COLUMNS
+        if (value := getattr(haul, name)) not in (None, "")
+    ]
+    both += [(name, row.extra.get(name), text) for name, text in haul.extra.items() if text]
+    return tuple(name for name, ours, theirs in both if ours not in (None, "", theirs))
+
+
 def _may_fill(row: Haul, haul: Haul) -> bool:
-    if is_counted(row) or not is_counted(haul):
+    if is_counted(row):
+        same_time = row.hauled_at is not None and row.hauled_at == haul.hauled_at
+        if not same_time or differing(row, haul):
+            return False
+    elif not is_counted(haul):
         return False
     # Such as a planned set that lies after the real haul.
     return not any(haul_problems(merged(row, haul), str))

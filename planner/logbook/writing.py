@@ -5,11 +5,13 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Sequence
 from datetime import UTC, datetime
+from functools import cache
 from itertools import zip_longest
 from operator import itemgetter
 
 from planner.logbook import bin as the_bin
 from planner.logbook.entries import Crab, Haul, Trap, Trip
+from planner.logbook.joining import Joined
 from planner.logbook.journal import Recorder
 from planner.logbook.log import haul_key
 from planner.logbook.rows import (
@@ -67,6 +69,15 @@ class Writer:
             "SELECT coalesce(max(position), 0) FROM hauls WHERE trip_id = ?", (trip_id,)
         ).fetchone()[0]
         self._insert_haul(trip_id, haul, last)
+
+    def take_in(self, there: Sequence[Haul], joined: Joined) -> None:
+        """Fill the rows of the log's hauls that lacked something, and add those that are new."""
+        for trip, place in {(haul.trip, haul.place) for haul in joined.filled.values()}:
+            rows = joined.trip_filled(there, trip, place)
+            self.replace_hauls(trip, self.trip_id(trip, place), rows)
+        trip_id = cache(self.trip_id)
+        for haul in joined.new:
+            self.add_haul(trip_id(haul.trip, haul.place), haul)
 
     def replace_hauls(self, name: str, trip_id: int, hauls: Sequence[Haul]) -> None:
         """Bring a trip's rows to these hauls, in this order; rows left over go into the bin.

@@ -2333,7 +2333,7 @@
   <message>
    <location filename="planner/intake/meanings.py" />
    <source>notes</source>
-   <translation type="unfinished" />
+   <translation>notas</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
@@ -7377,7 +7377,7 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   <message>
    <location filename="planner/ui/hauls/backups_dialog.py" />
    <source>No backup yet. The first is made on the next day of use.</source>
-   <translation type="unfinished" />
+   <translation>Aún no hay copias. La primera se hace el próximo día de uso.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/backups_dialog.py" />
@@ -8057,7 +8057,7 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   <message>
    <location filename="planner/ui/hauls/intake_text.py" />
    <source>{rows} filled where nothing was recorded</source>
-   <translation type="unfinished" />
+   <translation>{rows} completadas donde no había nada anotado</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/intake_text.py" />
@@ -8067,7 +8067,7 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   <message>
    <location filename="planner/ui/hauls/intake_text.py" />
    <source>{hauls} of traps that stand in the same trip with other values; both will stand</source>
-   <translation type="unfinished" />
+   <translation>{hauls} de nasas que ya están en la misma salida con otros valores; quedarán ambas</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/intake_text.py" />
@@ -8187,7 +8187,7 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   <message>
    <location filename="planner/ui/hauls/log_files.py" />
    <source>Reading the log</source>
-   <translation type="unfinished" />
+   <translation>Leyendo el registro</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/log_files.py" />
@@ -8217,7 +8217,7 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   <message>
    <location filename="planner/ui/hauls/log_files.py" />
    <source>{source} is taken in. Undo in the Edit menu takes it out again.</source>
-   <translation type="unfinished" />
+   <translation>Se ha incorporado {source}. Deshacer, en el menú Editar, lo quita de nuevo.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/log_files.py" />
@@ -8484,92 +8484,92 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   <message>
    <location filename="planner/ui/hauls/merge_dialog.py" />
    <source>Import a whole log</source>
-   <translation type="unfinished" />
+   <translation>Importar un registro completo</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_dialog.py" />
-   <source>⚠ Below is what both hold and not alike. It stays as it is here. To have the file's instead, correct it here, or put the row into the bin and import again.</source>
-   <translation type="unfinished" />
+   <source>Below is what both hold and not alike. It stays as it is here. To have the file's instead, correct it here, or put the row into the bin and import again.</source>
+   <translation>Abajo está lo que ambos contienen de forma distinta. Queda como está aquí. Si prefiere lo del archivo, corríjalo aquí, o lleve la fila a la papelera e importe de nuevo.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_dialog.py" />
    <source>What both logs hold and not alike</source>
-   <translation type="unfinished" />
+   <translation>Lo que ambos registros contienen de forma distinta</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_dialog.py" />
    <source>Take in the rest</source>
-   <translation type="unfinished" />
+   <translation>Incorporar lo demás</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_dialog.py" />
    <source>Take it in</source>
-   <translation type="unfinished" />
+   <translation>Incorporarlo</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>crew</source>
-   <translation type="unfinished" />
+   <translation>tripulación</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>weather</source>
-   <translation type="unfinished" />
+   <translation>tiempo</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>kitchen: picked</source>
-   <translation type="unfinished" />
+   <translation>cocina: abiertos</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>kitchen: light</source>
-   <translation type="unfinished" />
+   <translation>cocina: vacíos</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>Here</source>
-   <translation type="unfinished" />
+   <translation>Aquí</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>In the file</source>
-   <translation type="unfinished" />
+   <translation>En el archivo</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>{source} holds: {told}.</source>
-   <translation type="unfinished" />
+   <translation>{source} contiene: {told}.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>nothing that is not in the log already</source>
-   <translation type="unfinished" />
+   <translation>nada que no esté ya en el registro</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>details of {trips}</source>
-   <translation type="unfinished" />
+   <translation>datos de {trips}</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>history of {traps}</source>
-   <translation type="unfinished" />
+   <translation>historial de {traps}</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>the haul</source>
-   <translation type="unfinished" />
+   <translation>la recogida</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>less is recorded</source>
-   <translation type="unfinished" />
+   <translation>hay menos anotado</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_text.py" />
    <source>more is recorded</source>
-   <translation type="unfinished" />
+   <translation>hay más anotado</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/trap_rows.py" />
@@ -8654,12 +8654,12 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   <message>
    <location filename="planner/ui/hauls/traps_window.py" />
    <source>Nothing noted. Say below what befell the trap, and add it.</source>
-   <translation type="unfinished" />
+   <translation>Nada anotado. Diga abajo qué le pasó a la nasa y añádalo.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/traps_window.py" />
    <source>No haul of this trap is logged.</source>
-   <translation type="unfinished" />
+   <translation>No hay ninguna recogida de esta nasa en el diario.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/traps_window.py" />
@@ -9791,7 +9791,7 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   <message>
    <location filename="planner/ui/places/observed_panel.py" />
    <source>Nothing entered yet. Add a water that you saw, or load a file.</source>
-   <translation type="unfinished" />
+   <translation>Aún no hay nada. Añada una pleamar o bajamar que haya visto, o cargue un archivo.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/observed_panel.py" />
@@ -11270,7 +11270,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
    <source>Pick the days and press Work out: each high and low water stands here, with its time and height.</source>
-   <translation type="unfinished" />
+   <translation>Elija los días y pulse Calcular: aquí estará cada pleamar y bajamar, con su hora y su altura.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />

@@ -7,6 +7,7 @@ all of them.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from datetime import UTC, datetime
 from functools import partial
 from typing import Any
@@ -16,8 +17,11 @@ from PySide6.QtWidgets import QApplication, QDialog, QTabWidget, QWidget
 
 from planner.assets import demo_log
 from planner.intake import read_grid
+from planner.logbook import Log
+from planner.logbook.merging import merge
 from planner.ui.hauls.intake_dialog import IntakeDialog
 from planner.ui.hauls.intake_text import Offer, first_offer
+from planner.ui.hauls.merge_dialog import MergeDialog
 from planner.ui.tables import ChartWithTable
 from planner.ui.window import VIEWS, MainWindow
 
@@ -102,6 +106,7 @@ class Rooms:
             yield from self._dialog(name, call)
         made = _offer(self.window)
         yield from self._dialog("Import a table", lambda: IntakeDialog(made, view).open())
+        yield from self._dialog("Import a whole log", lambda: _merge_dialog(self.window).open())
 
     def _place_book(self) -> Iterator[Room]:
         view = self.view
@@ -133,6 +138,14 @@ def settle(window: MainWindow) -> None:
             QApplication.processEvents()
         for _ in range(3):
             QApplication.processEvents()
+
+
+def _merge_dialog(window: MainWindow) -> MergeDialog:
+    """Return the dialog on a log in which one trap of the open one has another count."""
+    bench, view = window.bench, window._stack.currentWidget()
+    first = bench.log.hauls[0]
+    there = Log((replace(first, keepers=(first.keepers or 0) + 1), replace(first, trip="later")))
+    return MergeDialog("boat.logbook", merge(bench.log, there), view.files._zone_of, view)
 
 
 def _offer(window: MainWindow) -> Offer:

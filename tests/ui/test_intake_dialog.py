@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import pytest
-from log_desk import made_bench, settled, view_of_bench  # noqa: F401
+from log_desk import made_bench, reread, settled, view_of_bench  # noqa: F401
 from openpyxl import load_workbook
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible, QGuiApplication
@@ -18,6 +19,7 @@ from planner.intake import recall
 from planner.intake.meanings import IN_WORDS, MEANINGS, meaning_of
 from planner.logbook import Logbook
 from planner.ui.hauls.intake_dialog import IntakeDialog
+from planner.ui.hauls.merge_dialog import MergeDialog
 from planner.ui.hauls.view import HaulsView
 from planner.ui.language_choice import codes
 from planner.ui.languages import use
@@ -175,14 +177,65 @@ def test_the_whole_log_goes_out_and_comes_back(
     monkeypatch.setattr(
         QFileDialog, "getOpenFileName", lambda *_: (str(tmp_path / "all.logbook"), "")
     )
-    with qtbot.waitSignal(bench.trouble, timeout=LONG_MS) as said:
-        view.files.import_.click()  # there is a log, which nothing may replace unasked
-    assert "take the place" in said.args[0]
+    with qtbot.waitSignal(bench.notice, timeout=LONG_MS) as said:
+        view.files.import_.click()
+    assert "nothing added" in said.args[0]
     for trip in {haul.trip for haul in bench.log.hauls}:
         bench.change_log(lambda book, trip=trip: book.delete_trip(trip))
     qtbot.waitUntil(lambda: not bench.log.hauls and bench.clerk.idle, timeout=LONG_MS)
+    deleted = bench.book.binned()
     view.files.import_.click()
+    merge_dialog(qtbot, view).take.click()
     qtbot.waitUntil(lambda: bench.log.fingerprint == whole.fingerprint, timeout=LONG_MS)
+    assert bench.book.binned() == deleted  # which a log that takes another's place would lose
+
+
+def merge_dialog(qtbot: QtBot, view: HaulsView) -> MergeDialog:
+    def shown() -> list[MergeDialog]:
+        return [each for each in view.findChildren(MergeDialog) if each.isVisible()]
+
+    qtbot.waitUntil(lambda: bool(shown()), timeout=LONG_MS)
+    return shown()[0]
+
+
+def test_another_log_is_taken_in_beside_what_is_there(
+    qtbot: QtBot, view: HaulsView, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Two machines' logs become one: new trips come in as one step, other values are shown."""
+    bench = view.bench
+    before = bench.log.hauls
+    changed = replace(before[0], keepers=(before[0].keepers or 0) + 3)
+    bench.book.save_trip(before[0].trip, [replace(before[0], keepers=1), *before[1:]])
+    reread(qtbot, bench)
+    here = bench.log.fingerprint
+    with Logbook.open(tmp_path / "boat.logbook") as boat:
+        boat.save_trip(before[0].trip, [changed, *before[1:]])
+        boat.save_trip("20 Nov 2026", [replace(before[1], trip="20 Nov 2026", keepers=2)])
+    path = str(tmp_path / "boat.logbook")
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (path, ""))
+    view.files.import_.click()
+    dialog = merge_dialog(qtbot, view)
+    assert "1 new haul in 1 trip" in dialog.found.text()
+    model = dialog.table.model()
+    shown = [model.index(0, column).data() for column in range(model.columnCount())]
+    assert shown == ["22 Nov 2026", "A1", "keepers", "1", "3"]
+    dialog.leave.click()
+    assert bench.log.fingerprint == here
+    view.files.import_.click()
+    dialog = merge_dialog(qtbot, view)
+    with qtbot.waitSignal(bench.notice, timeout=LONG_MS):
+        dialog.take.click()
+    trips = {key[0]: each for key, each in bench.log.by_trip.items()}
+    assert [haul.keepers for haul in trips["20 Nov 2026"].hauls] == [2]
+    assert trips["22 Nov 2026"].hauls[0].keepers == 1
+    assert bench.undo_name == "Undo import of boat.logbook"
+    view.files.import_.click()
+    dialog = merge_dialog(qtbot, view)
+    assert not dialog.take.isEnabled()  # the second time there is nothing to take
+    dialog.reject()
+    with qtbot.waitSignal(bench.log_changed, timeout=LONG_MS):
+        bench.undo()
+    assert bench.log.fingerprint == here
 
 
 def test_the_phones_text_is_pasted(qtbot: QtBot, view: HaulsView) -> None:

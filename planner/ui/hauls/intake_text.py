@@ -34,6 +34,7 @@ _QUESTIONS: Final = {
 class Offer:
     """A table as it is understood now, and what taking it in would do to the log.
 
+    twice: how many of the new hauls are of a trap that stands in the same trip with other values.
     is_own: a haul table under its own names and without any fault, about which there is nothing
     to ask.
     """
@@ -42,6 +43,7 @@ class Offer:
     new: int
     filled: int
     known: int
+    twice: int
     needs_order: bool
     clocks: frozenset[str]
 
@@ -61,7 +63,8 @@ class Offer:
         columns = self.mapping.columns
         exact = all(name.casefold() == meaning for name, meaning in columns.items())
         whole = {"trip", "place"} <= set(columns.values())
-        return exact and whole and not self.intake.problems and not self.intake.questions
+        clear = not self.intake.problems and not self.intake.questions and not self.twice
+        return exact and whole and clear
 
 
 def first_offer(
@@ -96,6 +99,7 @@ def offer(
         new=len(joined.new),
         filled=len(joined.filled),
         known=joined.known,
+        twice=sum(bool(intake.hauls[number].trap) for number in joined.beside),
         needs_order=needs_order(grid, mapping),
         clocks=frozenset(missing_clocks(grid, mapping)),
     )
@@ -128,11 +132,19 @@ def found(offer: Offer) -> str:
     parts = [counted(offer.new, "new haul")] if offer.new or not offer.filled else []
     if offer.filled:
         parts.append(
-            say("{rows} filled that waited for the counts", rows=counted(offer.filled, "row"))
+            say("{rows} filled where nothing was recorded", rows=counted(offer.filled, "row"))
         )
     if offer.known:
         parts.append(say("{known} in the log already", known=offer.known))
-    return "\n".join([f"{', '.join(parts)}.", *(f"{note}." for note in intake.notes)])
+    notes = list(intake.notes)
+    if offer.twice:
+        notes.append(
+            say(
+                "{hauls} of traps that stand in the same trip with other values; both will stand",
+                hauls=counted(offer.twice, "haul"),
+            )
+        )
+    return "\n".join([f"{', '.join(parts)}.", *(f"{note}." for note in notes)])
 
 
 def button_text(offer: Offer) -> str:

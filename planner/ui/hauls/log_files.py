@@ -14,9 +14,11 @@ from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QWidget
 from planner.errors import PlannerError
 from planner.intake import Mapping, read_grid
 from planner.intake.grid import grid_of
-from planner.logbook import Change, Log, book_zone, export_table
+from planner.logbook import Change, Log, book_zone, export_table, read_log
+from planner.logbook.merging import Merged, merge
 from planner.ui.hauls.intake_dialog import IntakeDialog
 from planner.ui.hauls.intake_text import Offer, Read, first_offer, offer, taken_words
+from planner.ui.hauls.merge_dialog import MergeDialog
 from planner.ui.parts import button
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
@@ -54,7 +56,7 @@ class LogFiles(QWidget):
         """Let the user pick a file, and show what taking it in would do."""
         path, _ = QFileDialog.getOpenFileName(self, say("Import a table"), "", _IN)
         if path.endswith(".logbook"):
-            self._return_to(path)
+            self.import_log(Path(path))
         elif path:
             self.import_file(Path(path))
 
@@ -116,22 +118,42 @@ class LogFiles(QWidget):
             lambda book: book.add_hauls(hauls, say("import of {source}", source=source)), done
         )
 
-    def _return_to(self, path: str) -> None:
-        """Take a whole log over where there is none yet."""
-        if self.bench.log.hauls:
-            self.bench.trouble.emit(
-                say(
-                    "{name} is a whole log and would take the place of this one. To have "
-                    "that: Backups of the log in the File menu, Another file. To add its "
-                    "hauls to these, export it as CSV where it is, and import that.",
-                    name=Path(path).name,
-                )
-            )
+    def import_log(self, path: Path) -> None:
+        """Take a whole log over where there is none yet; else show what it has more."""
+        book, here = self.bench.book, self.bench.log
+        if book is None:
             return
+
+        def work(_: Checkpoint) -> tuple[Log, Merged | None]:
+            there = read_log(path, self._zone_of)
+            # Nothing but what was deleted is something too.
+            empty = not (here.by_trip or here.traps or book.binned())
+            return there, None if empty else merge(here, there)
+
+        def done(read: tuple[Log, Merged | None]) -> None:
+            there, merged = read
+            if merged is None:
+                self._take_over(path)
+            elif merged.adds or merged.differences:
+                dialog = MergeDialog(path.name, merged, self._zone_of, self)
+                dialog.accepted.connect(lambda: self._add_log(path.name, there))
+                dialog.open()
+            else:
+                self.bench.notice.emit(taken_words(path.name, 0, 0))
+
+        self.bench.desk.start("intake", say("Reading the log"), work, done)
+
+    def _take_over(self, path: Path) -> None:
         self.bench.change_log(
             lambda book: book.restore(path),
+            lambda _: self.bench.notice.emit(say("The log is what {name} holds.", name=path.name)),
+        )
+
+    def _add_log(self, name: str, there: Log) -> None:
+        self.bench.change_log(
+            lambda book: book.add_log(there, say("import of {source}", source=name)),
             lambda _: self.bench.notice.emit(
-                say("The log is what {name} holds.", name=Path(path).name)
+                say("{source} is taken in. Undo in the Edit menu takes it out again.", source=name)
             ),
         )
 

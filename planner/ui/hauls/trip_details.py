@@ -19,7 +19,14 @@ from planner.units import celsius_to
 from planner.words import say
 
 _NUMBER_EM: Final = 7  # letters
-_NAMES: Final = ("crew", "water", say("kitchen count"), say("kitchen count"), "weather", "notes")
+_NAMES: Final = (
+    say("crew"),
+    say("water"),
+    say("kitchen count"),
+    say("kitchen count"),
+    say("weather"),
+    say("notes"),
+)
 
 
 class TripDetails(QWidget):
