@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from planner.clock import from_utc64
@@ -34,6 +35,7 @@ class EditPane(QWidget):
         self._shown: Preview | None = None
         self._check: WaterCheck | None = None
         self._checked_of: Preview | None = None
+        self._stale = False
         self.month = MonthChart()
         self.month.setAccessibleName(say("Month of water of the edited place"))
         self._turns = RowsModel((say("Local time"), say("Water"), say("Height")), numbers=(2,))
@@ -85,6 +87,7 @@ class EditPane(QWidget):
     def refresh(self) -> None:
         """Show the edit anew, in the units and clock of the user."""
         found, style = self._shown, self.state.style
+        self._stale = False
         if found is None:
             return
         month = found.month
@@ -139,5 +142,15 @@ class EditPane(QWidget):
         )
 
     def _state_changed(self, changed: frozenset[str]) -> None:
-        if changed & {"style"}:
+        if "style" in changed:
+            self._stale = True
+            self._catch_up()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._catch_up()
+
+    def _catch_up(self) -> None:
+        """Take up other units once somebody sees them."""
+        if self._stale and self.isVisible():
             self.refresh()

@@ -80,7 +80,7 @@ class MonthChart(Chart):
             drawn.append(_in_unit(before.levels_m, style))
             quiet = pg.mkPen(colours.quiet, width=1, style=Qt.PenStyle.DotLine)
             self.plot(seconds(before.times), drawn[-1], pen=quiet)
-        self.plot(x, y, pen=pg.mkPen(colours.water, width=1.5))
+        self.plot(x, y, pen=pg.mkPen(colours.water, width=1))
         for high, symbol in ((True, "t1"), (False, "t")):
             of_kind = turns.is_high == high
             self.plot(

@@ -7,6 +7,7 @@ from functools import cached_property
 from typing import TypeVar
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QFormLayout,
     QLabel,
@@ -148,14 +149,18 @@ class PlacePanel(Tabs):
 
     def refresh(self) -> None:
         """Show the place anew, in the units and clock of the user."""
-        # Only the tab in front at once: the others when somebody turns to them.
+        # Only what is seen at once: the rest when somebody turns to it.
         self._stale = set(self._showing)
+        self._show_tab()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
         self._show_tab()
 
     def _show_tab(self) -> None:
         tab = self.currentWidget()
         assert isinstance(tab, Late)
-        if self.report is not None and tab in self._stale:
+        if self.report is not None and tab in self._stale and self.isVisible():
             self._stale.discard(tab)
             tab.fill()
             self._showing[tab](self.report)
