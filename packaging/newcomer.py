@@ -1,11 +1,13 @@
 """Somebody who has never seen the program: plans a trip, logs it, finds out why crabs were light.
 
 Real clicks and keys through the real window on the demo place; only what is on the screen is
-used. A test walks the path and looks at what is read on it, and `pictures.py` draws it.
+used, in whatever language it is. A test walks the path and looks at what is read on it, and
+`pictures.py` draws it.
 """
 
 from __future__ import annotations
 
+import string
 import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
@@ -16,6 +18,8 @@ from typing import TYPE_CHECKING, Final, TypeVar
 from PySide6.QtCore import QCoreApplication, QEvent, QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QCheckBox, QLabel, QPushButton, QTableView, QTabWidget
+
+from planner.words import say
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
@@ -69,7 +73,7 @@ def walk(show: Show) -> Read:
         _settle(window)
         first = _seen(window, QCheckBox)[0]
         _click(first, QPoint(8, first.height() // 2))
-        read.ticked = _shown(window, "ticked off")
+        read.ticked = _shown(window, "{ticked} of {whole} ticked off for this trip")
         step("path-2-load", window)
         _press(window, "Choose dates")
         _settle(window)
@@ -79,7 +83,7 @@ def walk(show: Show) -> Read:
         _press(window, "Log hauls")
         _settle(window)
         _count(window)
-        read.totals = _shown(window, "keepers,", "judged")
+        read.totals = _shown(window, "{keepers} keepers", "{judged} judged, {lights} light{share}")
         step("path-3-log", window)
         _press(window, "Choose dates")
         _settle(window)
@@ -101,10 +105,11 @@ def walk(show: Show) -> Read:
 
 def _count(window: MainWindow) -> None:
     """Type keepers, judged and light of every trap, down the columns, with Enter."""
-    table = next(each for each in _seen(window, QTableView) if "Keepers" in _heads(each))
+    # The list of trips has some of these columns too.
+    table = next(each for each in _seen(window, QTableView) if say("Shorts") in _heads(each))
     rows = table.model().rowCount()
     for head, count in (("Keepers", [_KEPT]), ("Judged", [_JUDGED]), ("Light", [*_LIGHT])):
-        column = _heads(table).index(head)
+        column = _heads(table).index(say(head))
         cell = table.visualRect(table.model().index(0, column))
         _click(table.viewport(), cell.center())
         for row in range(rows):
@@ -116,6 +121,7 @@ def _count(window: MainWindow) -> None:
 
 def _words_of_day(window: MainWindow, day: date) -> str:
     """Go to a day by the arrow keys, from today, and read the words under the strip."""
+    from planner.phrasing import day_text
     from planner.ui.strip import StripView
 
     _press(window, "Today")
@@ -125,8 +131,8 @@ def _words_of_day(window: MainWindow, day: date) -> str:
     for _ in range(abs(steps)):
         QTest.keyClick(strip, Qt.Key.Key_Right if steps > 0 else Qt.Key.Key_Left)
     _settle(window)
-    start = f"{day:%a} {day.day} {day:%b} {day:%Y}"
-    return _shown(window, f"{start}: ", "light crabs")
+    head = "{day} {year}: {mean:.0%} full ({low:.0%} to {high:.0%}), light crabs {light}"
+    return _shown(window, f"{day_text(day)} {day.year}: ", head)
 
 
 def _press(window: MainWindow, words: str) -> None:
@@ -134,7 +140,7 @@ def _press(window: MainWindow, words: str) -> None:
     (button,) = (
         each
         for each in _seen(window, QPushButton)
-        if each.text().replace("&", "") == words and each.isEnabled()
+        if each.text().replace("&", "") == say(words) and each.isEnabled()
     )
     _click(button)
 
@@ -142,7 +148,7 @@ def _press(window: MainWindow, words: str) -> None:
 def _turn_to(window: MainWindow, words: str) -> None:
     for tabs in _seen(window, QTabWidget):
         for at in range(tabs.count()):
-            if tabs.tabText(at) == words:
+            if tabs.tabText(at) == say(words):
                 _click(tabs.tabBar(), tabs.tabBar().tabRect(at).center())
 
 
@@ -175,8 +181,9 @@ def _labels(window: MainWindow) -> list[str]:
     return [each.text() for each in _seen(window, QLabel)]
 
 
-def _shown(window: MainWindow, *words: str) -> str:
-    """Return the label with these words, waiting until it is there."""
+def _shown(window: MainWindow, *texts: str) -> str:
+    """Return the label that says these texts, whatever their values, waiting until it is there."""
+    words = [word for text in texts for word, *_ in string.Formatter().parse(say(text))]
 
     def found() -> list[str]:
         return [text for text in _labels(window) if all(each in text for each in words)]

@@ -1,16 +1,18 @@
 """Draws the pictures of the guides, and says when they no longer show what the window has.
 
-    .venv/bin/python packaging/pictures.py
+    .venv/bin/python packaging/pictures.py [LANGUAGE [FOLDER]]
 
-Beside the pictures it writes `shown.json`: the name of every button, tab, choice and column on
-each. A test draws the views again and compares, so that a changed window cannot keep an old
-picture. Pixels are not compared: they differ with the fonts of a machine.
+Each language that has a guide is drawn by a program of its own, as texts made at import keep the
+language of the start. Beside the pictures it writes `shown.json`: the name of every button, tab,
+choice and column on each. A test draws the views again and compares, so that a changed window
+cannot keep an old picture. Pixels are not compared: they differ with the fonts of a machine.
 """
 
 from __future__ import annotations
 
 import json
 import os
+import subprocess
 import sys
 import tempfile
 from collections.abc import Callable, Iterator
@@ -29,8 +31,13 @@ if TYPE_CHECKING:
     from planner.ui.state import ViewName
     from planner.ui.window import MainWindow
 
-FOLDER: Final = Path(__file__).parents[1] / "docs" / "pictures"
-SHOWN: Final = FOLDER / "shown.json"
+DOCS: Final = Path(__file__).parents[1] / "docs"
+FOLDERS: Final = {
+    "en": DOCS / "pictures",
+    **{page.parent.name: page.parent / "pictures" for page in sorted(DOCS.glob("*/guide.md"))},
+}
+SHOWN: Final = "shown.json"
+MOST_COLOURS: Final = 256
 TODAY: Final = date(2026, 11, 25)
 PIXELS_A_POINT: Final = 1.5
 
@@ -60,13 +67,15 @@ class Picture:
         """Choose the plan and the day, and turn to the tab."""
         from PySide6.QtWidgets import QTabWidget
 
+        from planner.words import say
+
         if self.plan is not None:
             window.state.change(plan=self.plan)
         if self.day is not None:
             window.state.change(day=self.day)
         for tabs in window.findChildren(QTabWidget):
             for at in range(tabs.count()):
-                if self.tab and tabs.tabText(at) == self.tab and tabs.isVisible():
+                if self.tab and tabs.tabText(at) == say(self.tab) and tabs.isVisible():
                     tabs.setCurrentIndex(at)
 
 
@@ -203,18 +212,59 @@ def draw_sheet(out: Path) -> None:
     QImage(pixels.tobytes(), wide, high, 3 * wide, QImage.Format.Format_BGR888).save(str(out))
 
 
-def main() -> None:
-    """Draw everything into the guides' folder."""
+def thin_out(path: Path) -> None:
+    """Keep the commonest colours of a picture, the others as the nearest of these: a third of
+    the size, and the repository and every program that is installed hold them all."""
+    import numpy as np
+    from PySide6.QtGui import QImage
+
+    image = QImage(str(path)).convertToFormat(QImage.Format.Format_RGB32)
+    high, wide = image.height(), image.width()
+    pixels = np.frombuffer(image.constBits(), dtype="<u4").reshape(high, wide)
+    colours, at, count = np.unique(pixels, return_inverse=True, return_counts=True)
+    kept = colours[np.argsort(-count, kind="stable")[:MOST_COLOURS]]
+    parts = [each.view(np.uint8).reshape(-1, 4).astype(int) for each in (colours, kept)]
+    nearest = ((parts[0][:, None] - parts[1]) ** 2).sum(axis=2).argmin(axis=1)
+    # Lines of such an image take a multiple of four bytes.
+    lines = np.zeros((high, -(-wide // 4) * 4), dtype=np.uint8)
+    lines[:, :wide] = nearest[at].reshape(high, wide)
+    few = QImage(lines.tobytes(), wide, high, lines.shape[1], QImage.Format.Format_Indexed8)
+    few.setColorTable([int(each) for each in kept])
+    few.save(str(path))
+
+
+def draw_language(code: str, folder: Path) -> None:
+    """Draw everything in a language, of which nothing may have been said before."""
     os.environ["QT_QPA_PLATFORM"] = "offscreen"
+    os.environ["FULLSHELL_LANGUAGE"] = code
+    from planner.ui.languages import use
+
+    use(code)
     shown: dict[str, Controls] = {}
 
     def look(name: str, window: QWidget) -> None:
         shown[name] = controls(window)
 
-    draw_all(FOLDER, look)
-    draw_path(FOLDER, look)
-    draw_sheet(FOLDER / "trip-sheet.png")
-    SHOWN.write_text(json.dumps(shown, indent=1) + "\n", encoding="utf-8")
+    folder.mkdir(exist_ok=True)
+    draw_all(folder, look)
+    draw_path(folder, look)
+    draw_sheet(folder / "trip-sheet.png")
+    text = json.dumps(shown, indent=1, ensure_ascii=False)
+    (folder / SHOWN).write_text(f"{text}\n", encoding="utf-8")
+
+
+def main() -> None:
+    """Draw one language into any folder, or one or every language into the guides' own."""
+    match sys.argv[1:]:
+        case [code, folder]:
+            draw_language(code, Path(folder))
+        case [code]:
+            draw_language(code, FOLDERS[code])
+            for path in FOLDERS[code].glob("*.png"):
+                thin_out(path)
+        case _:
+            for code in FOLDERS:
+                subprocess.run([sys.executable, __file__, code], check=True)
 
 
 if __name__ == "__main__":

@@ -5,6 +5,8 @@ from __future__ import annotations
 import json
 import os
 import re
+import subprocess
+import sys
 import tempfile
 from pathlib import Path
 
@@ -42,10 +44,39 @@ def drawn(qapp: QApplication, tmp_path_factory: pytest.TempPathFactory) -> Drawn
 def test_the_pictures_show_what_the_window_has(drawn: Drawn) -> None:
     """Protects a reader from looking for a button that is gone. When this fails, look at the
     views, then run packaging/pictures.py and look at the pictures."""
-    assert drawn.shown == json.loads(pictures.SHOWN.read_text("utf-8"))
-    for name in drawn.shown:
-        kept = QImage(str(pictures.FOLDER / f"{name}.png"))
-        assert kept.size() == QImage(str(drawn.folder / f"{name}.png")).size()
+    assert drawn.shown == shown_on(pictures.FOLDERS["en"])
+    assert_same_sizes(pictures.FOLDERS["en"], drawn.folder, list(drawn.shown))
+
+
+@pytest.mark.parametrize("code", [code for code in pictures.FOLDERS if code != "en"])
+def test_the_pictures_of_other_languages_show_what_their_window_has(
+    code: str, tmp_path: Path
+) -> None:
+    """Protects their readers from the same, and the newcomer's path from a word of one language."""
+    drawing = [sys.executable, pictures.__file__, code, str(tmp_path)]
+    subprocess.run(drawing, check=True, cwd=ROOT, capture_output=True)
+    assert shown_on(tmp_path) == shown_on(pictures.FOLDERS[code])
+    assert_same_sizes(pictures.FOLDERS[code], tmp_path, [*shown_on(tmp_path), "trip-sheet"])
+
+
+def test_every_language_has_the_same_pictures_and_they_are_small() -> None:
+    """Protects a page from a picture that one language lacks, and everybody's disk: a picture of
+    more than 150 kB was kept without being thinned out."""
+    names = {path.name for path in pictures.FOLDERS["en"].iterdir()}
+    for folder in pictures.FOLDERS.values():
+        assert {path.name for path in folder.iterdir()} == names
+        assert [path for path in folder.iterdir() if path.stat().st_size > 150_000] == []
+
+
+def shown_on(folder: Path) -> dict[str, pictures.Controls]:
+    """Return the names on each picture of a folder, as kept beside them."""
+    return json.loads((folder / pictures.SHOWN).read_text("utf-8"))
+
+
+def assert_same_sizes(kept: Path, drawn: Path, names: list[str]) -> None:
+    for name in names:
+        size = QImage(str(kept / f"{name}.png")).size()
+        assert size == QImage(str(drawn / f"{name}.png")).size()
 
 
 def test_no_picture_shows_a_path_of_the_machine(drawn: Drawn) -> None:
@@ -91,6 +122,7 @@ def test_every_picture_of_a_guide_is_there_and_every_one_is_used() -> None:
     for guide in (ROOT / "README.md", *(ROOT / "docs").rglob("*.md")):
         for link in re.findall(r"!\[[^\]]+\]\(([^)]+\.png)\)", guide.read_text("utf-8")):
             linked.add((guide.parent / link).resolve())
-    assert linked == {path.resolve() for path in pictures.FOLDER.glob("*.png")}
-    shown = json.loads(pictures.SHOWN.read_text("utf-8"))
-    assert {f"{name}.png" for name in shown} <= {path.name for path in linked}
+    there = [path for folder in pictures.FOLDERS.values() for path in folder.glob("*.png")]
+    assert linked == {path.resolve() for path in there}
+    for folder in pictures.FOLDERS.values():
+        assert {f"{name}.png" for name in shown_on(folder)} <= {path.name for path in linked}

@@ -122,8 +122,8 @@ def _plain(words: str) -> str:
 
 @each_translated
 def test_a_translation_has_the_structure_of_the_english_page(language: str, page: str) -> None:
-    """A heading, a line of a list, a row, a picture, a link or a number that comes, goes or
-    changes in English fails here until the translation follows."""
+    """A heading, a line of a list, a row, a picture, a sentence, a link or a number that comes,
+    goes or changes in English fails here until the translation follows."""
     english, own = guide(page), guide(language, page)
     assert _shape(own) == _shape(english)
     assert _targets(own) == _targets(english)
@@ -167,12 +167,18 @@ def _shape(path: Path) -> dict[str, object]:
     text = _read(path)
     return {
         "headings": re.findall(r"^#{1,6}(?= )", text, re.M),
-        "paragraphs": len(re.findall(r"\n\n+", text)),
+        "sentences": [_sentences(each) for each in re.split(r"\n\n+", text)],
         "lines of lists": len(re.findall(r"^ *(?:[-*]|\d+\.) ", text, re.M)),
         "rows": [line.count("|") for line in text.splitlines() if line.startswith("|")],
         "pictures": text.count("!["),
         "code": len(re.findall(r"`[^`]+`", text)),
     }
+
+
+def _sentences(paragraph: str) -> int:
+    """Return how often a sentence ends; names of links and of things on screen have no end."""
+    plain = re.sub(r"!?\[[^\]]*\]\([^)]*\)|\*+[^*\n]+\*+", "", paragraph)
+    return len(re.findall(r"[.?!](?=[\s)»\"|]|$)", plain))
 
 
 def _targets(path: Path) -> Counter[tuple[str, int]]:

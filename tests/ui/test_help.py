@@ -130,6 +130,24 @@ def test_every_page_and_picture_is_read_from_the_disk(language: str, shown: Help
             assert image.width() / image.devicePixelRatio() <= shown.page.viewport().width()
 
 
+def test_under_a_picture_is_no_hole(shown: HelpWindow) -> None:
+    """A picture takes its own height and a little room; the words about it follow at once."""
+    shown.open_page("weigh-evidence.md")
+    layout = shown.page.document().documentLayout()
+    block, pictures = shown.page.document().begin(), 0
+    while block.isValid():
+        if "\ufffc" in block.text():
+            (run, *_) = block.textFormats()
+            name = QUrl(run.format.toImageFormat().name())
+            kind = QTextDocument.ResourceType.ImageResource.value
+            image = shown.page.document().resource(kind, name)
+            room = layout.blockBoundingRect(block).height()
+            assert room < image.height() / image.devicePixelRatio() + 40
+            pictures += 1
+        block = block.next()
+    assert pictures == len(shown.page._pictures)
+
+
 def test_a_question_is_opened_at_its_heading(language: str, shown: HelpWindow) -> None:
     """A question far down a long page is in sight, and marked in the contents."""
     asked = next(group for group in contents() if "#" in group.entries[0].page)

@@ -125,10 +125,9 @@ class HelpPage(QTextBrowser):
             level = form.headingLevel()
             if level > 1:
                 form.setTopMargin(SPACE * (4 - min(level, 3)) + SPACE)
-            if not form.nonBreakableLines():  # code keeps its lines together
-                form.setLineHeight(
-                    _LEADING, QTextBlockFormat.LineHeightTypes.ProportionalHeight.value
-                )
+            # Code keeps its lines together; under a picture a share of its height would be a hole.
+            if not form.nonBreakableLines() and _PICTURE not in block.text():
+                form.setLineHeight(_LEADING, _SHARE_OF_LINE)
             QTextCursor(block).setBlockFormat(form)
             block = block.next()
         for frame in self.document().rootFrame().childFrames():
