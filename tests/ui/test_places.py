@@ -349,6 +349,8 @@ def test_twelve_hour_clocks_reach_the_turns(qtbot: Any) -> None:
     bench.open(Source(str(demo_place()), keep=False))
     view = PlacesView(bench)
     qtbot.addWidget(view)
+    view.show()
+    qtbot.waitUntil(lambda: bench.idle and view.panel.isVisible(), timeout=20_000)
     qtbot.waitUntil(lambda: bench.idle and view.panel.turns.rowCount() > 0, timeout=20_000)
     first = view.panel.turns.data(view.panel.turns.index(0, 0))
     assert first.endswith(("am", "pm"))
