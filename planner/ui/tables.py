@@ -5,10 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import (
+    QAbstractItemModel,
+    QAbstractTableModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    Qt,
+)
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
+    QLabel,
     QPushButton,
     QSizePolicy,
     QStackedLayout,
@@ -17,6 +25,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from planner.ui.parts import quiet
 from planner.ui.theme import SPACE
 from planner.words import say
 
@@ -78,8 +87,13 @@ class RowsModel(QAbstractTableModel):
         return side | Qt.AlignmentFlag.AlignVCenter
 
 
-def rows_table(model: QAbstractTableModel, name: str, wide: int | None = None) -> QTableView:
-    """Return a read-only table of a model; the column `wide` takes the room that is left."""
+def rows_table(
+    model: QAbstractTableModel, name: str, wide: int | None = None, empty: str = ""
+) -> QTableView:
+    """Return a read-only table of a model; the column `wide` takes the room that is left.
+
+    empty: what the table says while it has no row.
+    """
     table = QTableView()
     table.setModel(model)
     table.setAccessibleName(name)
@@ -92,6 +106,7 @@ def rows_table(model: QAbstractTableModel, name: str, wide: int | None = None) -
     table.verticalHeader().hide()
     header = table.horizontalHeader()
     header.setHighlightSections(False)
+    header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
     header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
     if wide is None:
         header.setStretchLastSection(True)
@@ -108,7 +123,46 @@ def rows_table(model: QAbstractTableModel, name: str, wide: int | None = None) -
     header.setResizeContentsPrecision(_FITTED_ROWS)
     model.modelReset.connect(fit_rows)
     fit_rows()
+    if empty:
+        say_when_empty(table, empty)
     return table
+
+
+def say_when_empty(table: QTableView, text: str) -> None:
+    """Let a table without rows say what will stand there, and the step that brings it."""
+    words = quiet(text)
+    words.setAlignment(Qt.AlignmentFlag.AlignCenter)
+    words.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+    QVBoxLayout(table.viewport()).addWidget(words)
+    _WhileEmpty(words, table.model())
+
+
+class _WhileEmpty(QObject):
+    """Shows words while a model has no row; goes with the words, which the model may outlive."""
+
+    def __init__(self, words: QLabel, model: QAbstractItemModel) -> None:
+        super().__init__(words)
+        self._words, self._model = words, model
+        for changed in (model.modelReset, model.rowsInserted, model.rowsRemoved):
+            changed.connect(self._follow)
+        self._follow()
+
+    def _follow(self) -> None:
+        self._words.setVisible(self._model.rowCount() == 0)
+
+
+def show_whole(table: QTableView) -> None:
+    """Make a table as high as its rows, which are few by nature."""
+    rows, header = table.verticalHeader(), table.horizontalHeader()
+
+    def fit() -> None:
+        # One row at least, so that an empty table is seen to be one.
+        height = max(rows.length(), rows.defaultSectionSize())
+        table.setFixedHeight(height + header.sizeHint().height() + 2 * table.frameWidth())
+
+    rows.geometriesChanged.connect(fit)
+    table.model().modelReset.connect(fit)
+    fit()
 
 
 class ChartWithTable(QWidget):

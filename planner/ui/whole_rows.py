@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QHeaderView, QTableView, QWidget
 
 _LEAST_ROWS = 3
 _COMFORT = 1.6  # times the usual height of a row
-_PAD_PX = 3  # beside the text of a cell
+_PAD_PX = 2  # beside the text of a cell
 
 
 class WideTable(QTableView):

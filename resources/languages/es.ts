@@ -2377,6 +2377,11 @@
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
+   <source>{} lines name no place; taken as of the place above</source>
+   <translation>{} líneas no nombran lugar; se toman como del lugar de arriba</translation>
+  </message>
+  <message>
+   <location filename="planner/intake/plan.py" />
    <source>{} cells with a dash or ? taken as not recorded</source>
    <translation>{} celdas con un guion o un ? se tomaron como no anotadas</translation>
   </message>
@@ -2524,6 +2529,16 @@
    <location filename="planner/intake/workbook_grid.py" />
    <source>is a damaged workbook</source>
    <translation>es un libro de hojas de cálculo dañado</translation>
+  </message>
+  <message>
+   <location filename="planner/intake/workbook_grid.py" />
+   <source>is one cell over several rows</source>
+   <translation>es una sola celda para varias filas</translation>
+  </message>
+  <message>
+   <location filename="planner/intake/workbook_grid.py" />
+   <source>give each haul a cell of its own</source>
+   <translation>dé a cada recogida su propia celda</translation>
   </message>
   <message>
    <location filename="planner/logbook/backups.py" />

@@ -36,6 +36,7 @@ _COLUMNS: Final = (
     (say("Light"), say("Share of crabs that will be light")),
     (say("Cover"), say("Least water over the top of any trap")),
 )
+_FIGURES: Final = (0, 4, 5)
 # Each wish: what Wishes calls it, its accessible name, and its choices; the boxes read as a
 # sentence: haul on any water, any time, for most keepers.
 _WISHES: Final = (
@@ -116,13 +117,15 @@ class PlansModel(QAbstractTableModel):
                 return _COLUMNS[section][0]
             if role == Qt.ItemDataRole.ToolTipRole:
                 return _COLUMNS[section][1]
+            if role == Qt.ItemDataRole.TextAlignmentRole:
+                return _alignment(section)
         return None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role == Qt.ItemDataRole.DisplayRole:
             return self._text(self._plans[index.row()], index.column())
-        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() in (0, 4, 5):
-            return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _alignment(index.column())
         if role == Qt.ItemDataRole.ToolTipRole:
             return "\n".join(
                 (*self._plans[index.row()].reasons, *self._plans[index.row()].warnings)
@@ -152,6 +155,11 @@ class PlansModel(QAbstractTableModel):
             case _:
                 cover = plan.lowest_cover_m
                 return "-" if cover is None else height_text(cover, self._style)
+
+
+def _alignment(column: int) -> Qt.AlignmentFlag:
+    side = Qt.AlignmentFlag.AlignRight if column in _FIGURES else Qt.AlignmentFlag.AlignLeft
+    return side | Qt.AlignmentFlag.AlignVCenter
 
 
 class PlansPanel(Card):

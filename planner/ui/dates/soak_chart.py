@@ -14,7 +14,7 @@ from planner.clock import from_utc64, to_utc64
 from planner.phrasing import Style, clock_text, day_clock_text, height_text
 from planner.ui import theme
 from planner.ui.charts import Chart, LocalTimeAxis
-from planner.ui.theme import SPACE
+from planner.ui.theme import LINE_GAP
 from planner.units import metres_to
 from planner.words import say
 
@@ -102,7 +102,7 @@ class SoakChart(Chart):
         between = (haul_word.pos().x() - set_word.pos().x()) * pixels
         widest = max(word.boundingRect().width() for word in self._outing_words)
         # The word stands in the middle, so that the wider neighbour decides.
-        taken = self._ramp_word.boundingRect().width() + 2 * (widest + SPACE)
+        taken = self._ramp_word.boundingRect().width() + 2 * (widest + LINE_GAP)
         self._ramp_word.setVisible(bool(taken <= between))
 
     def redraw(self) -> None:

@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QPushButton,
     QSplitter,
     QStackedWidget,
-    QTabWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -26,7 +25,7 @@ from planner.ui.dates.plan_panel import PlanPanel
 from planner.ui.dates.plan_words import day_verdict, move_hint, own_text
 from planner.ui.dates.plans_panel import PlansPanel
 from planner.ui.hauls.last_trip import LastTripLine
-from planner.ui.parts import Panel, body, button, quiet, scrolled, title
+from planner.ui.parts import Panel, Tabs, body, button, quiet, scrolled, title
 from planner.ui.strip import StripView
 from planner.ui.strip.days import (
     TripMark,
@@ -358,9 +357,7 @@ class _Panels(QSplitter):
         self._three: bool | None = None
         self._high = round(_PANEL_LINES * self.fontMetrics().lineSpacing())
         self._like_it = like_it
-        self._tabs = QTabWidget()
-        self._tabs.setDocumentMode(True)
-        self._tabs.setAccessibleName(say("The chosen plan, and past trips like the day"))
+        self._tabs = Tabs(say("The chosen plan, and past trips like the day"))
         self._tabs.addTab(plan, say("Chosen plan"))
         for panel in (plans, self._tabs):
             panel.setMinimumHeight(self._high)

@@ -21,7 +21,7 @@ from planner.ui.evidence.evidence_rows import (
 )
 from planner.ui.evidence.trip_chart import mark_size
 from planner.ui.parts import Card, body, heading, quiet
-from planner.ui.tables import ChartWithTable, RowsModel, rows_table
+from planner.ui.tables import ChartWithTable, RowsModel, rows_table, show_whole
 from planner.ui.theme import SPACE
 from planner.words import say
 
@@ -105,9 +105,9 @@ class RecordPanel(QWidget):
         self.promises = body()
         self.scores = RowsModel(SCORE_COLUMNS, numbers=(1, 2))
         scores = rows_table(self.scores, say("Scores of the forecasts"), wide=0)
-        scores.setMaximumHeight(_SCORES_PX)
+        show_whole(scores)
         self.rows = RowsModel(RECORD_COLUMNS, numbers=(1, 2, 3))
-        self.groups = RowsModel(RELIABLE_COLUMNS, numbers=(0, 1, 2, 3))
+        self.groups = RowsModel(RELIABLE_COLUMNS, numbers=(1, 2, 3))
         self.chart = RecordChart()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, SPACE, 0, 0)
@@ -125,8 +125,8 @@ class RecordPanel(QWidget):
         tables = QWidget()
         both = QVBoxLayout(tables)
         both.setContentsMargins(0, 0, 0, 0)
-        groups = rows_table(self.groups, say("Trips of like forecasts together"), wide=1)
-        groups.setMaximumHeight(_SCORES_PX + 40)
+        groups = rows_table(self.groups, say("Trips of like forecasts together"), wide=0)
+        show_whole(groups)
         both.addWidget(groups)
         both.addWidget(rows_table(self.rows, say("Past forecasts"), wide=0), 1)
         column.addWidget(

@@ -109,7 +109,7 @@ class TrialPanel(QWidget):
         self.sentence = heading("")
         self._warnings = QVBoxLayout()
         self.chart = RowChart(say("Rates of each group"))
-        self.groups = RowsModel(COLUMNS, numbers=(1, 2, 3, 4))
+        self.groups = RowsModel(COLUMNS, numbers=(1, 2, 3, 4, 5))
         table = rows_table(self.groups, say("Rates of each group"), wide=0)
         picture = ChartWithTable(self.chart, table)
         self.legend = quiet()

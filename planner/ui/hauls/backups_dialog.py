@@ -29,7 +29,12 @@ class BackupsDialog(QDialog):
         self._rows = RowsModel(
             (say("Made (UTC)"), say("Why"), say("Size")), numbers=(2,), parent=self
         )
-        self.table = rows_table(self._rows, say("Backups of the log, newest first"), wide=1)
+        self.table = rows_table(
+            self._rows,
+            say("Backups of the log, newest first"),
+            wide=1,
+            empty=say("No backup yet. The first is made on the next day of use."),
+        )
         self.words = quiet()
         self.words.setMinimumWidth(500)
         self.back = button(say("Go back to this one"), self._go_back)

@@ -24,7 +24,7 @@ class BinDialog(QDialog):
         self.bench = bench
         self._binned: tuple[Binned, ...] = ()
         self._rows = RowsModel(
-            (say("What"), say("Hauls"), say("Deleted")), numbers=(1,), parent=self
+            (say("What"), say("Hauls"), say("Deleted")), numbers=(1, 2), parent=self
         )
         self.table = rows_table(self._rows, say("Deleted trips and hauls, newest first"), wide=0)
         self.words = quiet()

@@ -52,6 +52,7 @@ class HaulTable(QTableView):
         )
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.verticalHeader().hide()
+        self.horizontalHeader().setStretchLastSection(True)
         self.setTabKeyNavigation(True)
         self.setWordWrap(False)
 

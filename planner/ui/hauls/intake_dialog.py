@@ -82,6 +82,7 @@ class IntakeDialog(QDialog):
         self.columns.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         self.columns.setTabKeyNavigation(False)
         header = self.columns.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
         self.place = self._line(say("Where a row names no place"))
@@ -180,7 +181,7 @@ class IntakeDialog(QDialog):
             _choose(box, value)
         means = set(mapping.columns.values())
         for widget, needed in (
-            (self.place, "place" not in means),
+            (self.place, offer.needs_place),
             (self.order_box, offer.needs_order),
             (self.haul_clock, "haul_clock" in offer.clocks),
             (self.set_clock, "set_clock" in offer.clocks),

@@ -74,7 +74,12 @@ class TrapsWindow(QDialog):
         form.addRow(say("Design"), self.design)
         form.addRow(say("Notes"), self.notes)
         self._events = RowsModel((say("Day"), say("What"), say("Notes")), parent=self)
-        self.events: QTableView = rows_table(self._events, say("History of the trap"), wide=2)
+        self.events: QTableView = rows_table(
+            self._events,
+            say("History of the trap"),
+            wide=2,
+            empty=say("Nothing noted. Say below what befell the trap, and add it."),
+        )
         self.kind = QComboBox()
         self.kind.setAccessibleName(say("What befell it"))
         for kind in TRAP_EVENTS:
@@ -100,7 +105,12 @@ class TrapsWindow(QDialog):
             numbers=(4, 5),
             parent=self,
         )
-        self.hauls: QTableView = rows_table(self._hauls, say("Hauls of the trap, newest first"))
+        self.hauls: QTableView = rows_table(
+            self._hauls,
+            say("Hauls of the trap, newest first"),
+            wide=3,
+            empty=say("No haul of this trap is logged."),
+        )
         column = QVBoxLayout()
         column.setSpacing(SPACE // 2)
         column.addWidget(self.name)

@@ -32,7 +32,7 @@ from planner.words import say
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
 _COLUMNS = (say("Trip"), say("Kept"), say("Judged"), say("Light"), say("Place"))
-_NUMBERS = (1, 2)
+_NUMBERS = (1, 2, 3)
 
 
 class TripList(QWidget):

@@ -86,8 +86,10 @@ class TypingTable(QTableView):
         )
         self.setTabKeyNavigation(True)
         self.verticalHeader().hide()
-        self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.horizontalHeader().setStretchLastSection(True)
+        header = self.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setStretchLastSection(True)
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key, current = event.key(), self.currentIndex()

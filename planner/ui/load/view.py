@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QScrollArea,
+    QSizePolicy,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -45,7 +46,7 @@ from planner.ui.load.layout_editor import LayoutEditor
 from planner.ui.load.papers import Paper, usual_paper
 from planner.ui.load.text import headline, layout_lines, summary, trip_key
 from planner.ui.load.ticks import read_ticks, write_ticks
-from planner.ui.parts import Card, Empty, Page, body, button, quiet, refill, title
+from planner.ui.parts import Card, Empty, Page, body, button, quiet, refill, scrolled, title
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
@@ -248,22 +249,25 @@ class LoadView(QWidget):
         if facts.traps.sentence:
             lines.append(quiet(facts.traps.sentence))
         if len(facts.traps.spots) > 1:
-            lines.append(
-                button(say("Move traps…"), self._move_traps, say("Put traps at other spots"))
-            )
+            move = button(say("Move traps…"), self._move_traps, say("Put traps at other spots"))
+            move.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
+            lines.append(move)
         return Card(say("Where the traps go, in the order of setting"), *lines)
 
     def _move_traps(self) -> None:
         dialog = QDialog(self)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.setWindowTitle(say("Where the traps go"))
-        column = QVBoxLayout(dialog)
+        column, inside = QVBoxLayout(dialog), QVBoxLayout()
         editor = LayoutEditor(self.bench)
-        column.addWidget(editor)
+        inside.setContentsMargins(0, 0, 0, 0)
+        inside.addWidget(editor)
+        inside.addStretch(1)
+        column.addWidget(scrolled(inside, say("Where the traps go")))
         done = button(say("Done"), dialog.accept)
         column.addWidget(done, alignment=Qt.AlignmentFlag.AlignRight)
         QWidget.setTabOrder(editor.log, done)
-        dialog.resize(520, 680)
+        dialog.resize(520, 560)
         dialog.open()
 
     # -- ticking -----------------------------------------------------------------------------

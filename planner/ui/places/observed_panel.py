@@ -29,7 +29,7 @@ from planner.ui.places.observed_rows import (
     comparison_texts,
     difference_rows,
 )
-from planner.ui.tables import RowsModel, rows_table
+from planner.ui.tables import RowsModel, rows_table, say_when_empty
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
@@ -55,8 +55,12 @@ class ObservedPanel(QWidget):
         self.table.setMinimumHeight(9 * self.fontMetrics().height())
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         header = self.table.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        say_when_empty(
+            self.table, say("Nothing entered yet. Add a water that you saw, or load a file.")
+        )
         self.table.itemChanged.connect(lambda _: self._changed())
         self.add = button(say("Add a water"), self.add_row)
         self.remove = button(say("Remove"), self.remove_row)

@@ -37,7 +37,7 @@ class RowsEditor(QWidget):
         self._removed: list[tuple[int, Row]] = []
         self.table = QTableWidget(0, len(columns))
         self.table.setAccessibleName(name)
-        self.table.setHorizontalHeaderLabels(list(columns))
+        self.set_columns(columns)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.table.setMinimumHeight(8 * self.fontMetrics().height())
         self.table.verticalHeader().hide()
@@ -74,7 +74,10 @@ class RowsEditor(QWidget):
 
     def set_columns(self, columns: Sequence[str]) -> None:
         """Change the headings, when the unit has changed."""
-        self.table.setHorizontalHeaderLabels(list(columns))
+        for at, text in enumerate(columns):
+            head = QTableWidgetItem(text)
+            head.setTextAlignment(self._alignment(at))
+            self.table.setHorizontalHeaderItem(at, head)
 
     def rows(self) -> list[Row]:
         """Return the rows that hold anything."""
@@ -113,9 +116,13 @@ class RowsEditor(QWidget):
         self.table.insertRow(at)
         for column, text in enumerate(row):
             item = QTableWidgetItem(text)
-            if column and not self._words:
-                item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            item.setTextAlignment(self._alignment(column))
             self.table.setItem(at, column, item)
+
+    def _alignment(self, column: int) -> Qt.AlignmentFlag:
+        figures = column > 0 and not self._words
+        side = Qt.AlignmentFlag.AlignRight if figures else Qt.AlignmentFlag.AlignLeft
+        return side | Qt.AlignmentFlag.AlignVCenter
 
     def _row(self, at: int) -> Row:
         items = [self.table.item(at, column) for column in range(self.table.columnCount())]

@@ -33,7 +33,7 @@ from planner.ui.places.span_rows import (
     write_turns,
 )
 from planner.ui.tables import Index, rows_table
-from planner.ui.theme import SPACE
+from planner.ui.theme import LINE_GAP, SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -111,6 +111,8 @@ class SpanPanel(QWidget):
             field.setAccessibleName(words.replace("&", ""))
             label = QLabel(words)
             label.setBuddy(field)
+            # An underlined letter is drawn wider than the label reckons: "To" would lose its end.
+            label.setMinimumWidth(label.sizeHint().width() + LINE_GAP)
             days.addWidget(label)
             days.addWidget(field)
         self.begin = button(
@@ -131,7 +133,15 @@ class SpanPanel(QWidget):
             row.addStretch(1)
         self.words = QVBoxLayout()
         self.model = SpanModel()
-        self.table = rows_table(self.model, say("High and low waters of the days"), wide=0)
+        self.table = rows_table(
+            self.model,
+            say("High and low waters of the days"),
+            wide=0,
+            empty=say(
+                "Pick the days and press Work out: each high and low water stands here, with its "
+                "time and height."
+            ),
+        )
         # Rows of one height: asked for its own, each of a century's would be put into words.
         self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.table.verticalHeader().setDefaultSectionSize(3 * self.fontMetrics().height() // 2)

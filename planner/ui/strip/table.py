@@ -150,7 +150,11 @@ class DaysTable(QTableView):
         self.setWordWrap(False)
         self.verticalHeader().hide()
         # Columns are as wide as the rows in view want: ten years of rows would take seconds.
-        self.horizontalHeader().setResizeContentsPrecision(0)
+        header = self.horizontalHeader()
+        header.setResizeContentsPrecision(0)
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        header.setHighlightSections(False)
+        header.setStretchLastSection(True)
         self.selectionModel().currentRowChanged.connect(self._row_chosen)
 
     def choose_day(self, day: date) -> None:

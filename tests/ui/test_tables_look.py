@@ -1,0 +1,91 @@
+"""Tables and tabs as they look: headings over their cells, words where rows are missing."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel, QWidget
+
+from planner.ui.dates.plans_panel import PlansModel
+from planner.ui.parts import Tabs
+from planner.ui.places.rows_editor import RowsEditor
+from planner.ui.tables import RowsModel, rows_table, show_whole
+
+_ALIGNMENT = Qt.ItemDataRole.TextAlignmentRole
+
+
+def test_a_table_without_rows_says_what_will_stand_there(qtbot: Any) -> None:
+    """An empty white box tells a newcomer nothing; its words give way to the first row."""
+    model = RowsModel(("When", "What"))
+    table = rows_table(model, "Waters", empty="Press Work out")
+    qtbot.addWidget(table)
+    table.show()
+    (words,) = table.viewport().findChildren(QLabel)
+    assert words.text() == "Press Work out"
+    assert words.isVisible()
+    model.show([("today", "high")])
+    assert not words.isVisible()
+    model.show([])
+    assert words.isVisible()
+
+
+def test_a_short_table_is_as_high_as_its_rows(qtbot: Any) -> None:
+    """Three scores need no box for ten."""
+    model = RowsModel(("Forecast by", "Score"), numbers=(1,))
+    table = rows_table(model, "Scores", wide=0)
+    show_whole(table)
+    qtbot.addWidget(table)
+    table.show()
+    model.show([("this", "1"), ("that", "2"), ("other", "3")])
+    qtbot.waitUntil(lambda: table.viewport().height() == table.verticalHeader().length())
+    assert not table.verticalScrollBar().isVisible()
+
+
+def test_headings_stand_over_their_cells(qtbot: Any) -> None:
+    """A heading in the middle over cells at the side is read as that of the next column."""
+    plans = PlansModel()
+    sides = [plans.headerData(at, Qt.Orientation.Horizontal, _ALIGNMENT) for at in range(6)]
+    assert [bool(side & Qt.AlignmentFlag.AlignRight) for side in sides] == [
+        True, False, False, False, True, True,
+    ]  # fmt: skip
+    rows = RowsEditor("Spots", "Add", ("Spot", "Depth"))
+    qtbot.addWidget(rows)
+    rows.show_rows([("flat", "1.2")])
+    rows.set_columns(("Spot", "Depth, ft"))
+    for at in range(2):
+        head, cell = rows.table.horizontalHeaderItem(at), rows.table.item(0, at)
+        assert head.textAlignment() == cell.textAlignment()
+
+
+@pytest.mark.parametrize("points", [8, 9, 11, 16])
+def test_no_tab_cuts_the_feet_of_its_letters(qtbot: Any, points: int) -> None:
+    """The last row of ink of "gjpy" is there on a tab that is not chosen, as on a label."""
+    tabs = Tabs("Kinds")
+    qtbot.addWidget(tabs)
+    font = tabs.font()
+    font.setPointSize(points)
+    tabs.setFont(font)
+    for text in ("one", "gjpy", "aaaa"):
+        tabs.addTab(QWidget(), text)
+    label = QLabel("gjpy")
+    label.setFont(font)
+    qtbot.addWidget(label)
+    tabs.show()
+    label.show()
+    feet = [
+        _ink_below(tabs.tabBar(), tabs.tabBar().tabRect(1).adjusted(6, 4, -6, -3)),
+        _ink_below(label, label.rect()),
+    ]
+    assert feet[0] >= feet[1]
+
+
+def _ink_below(widget: QWidget, box: Any) -> int:
+    """Return how many rows lie from the first to the last that holds dark ink."""
+    image = widget.grab(box).toImage()
+    dark = [
+        any(image.pixelColor(x, y).lightness() < 140 for x in range(image.width()))
+        for y in range(image.height())
+    ]
+    return len(dark) - dark[::-1].index(True) - dark.index(True)
