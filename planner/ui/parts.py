@@ -146,7 +146,9 @@ class Late(QWidget):
         """Make what is in it, unless that is done."""
         if self._make is not None:
             make, self._make = self._make, None
-            self._column.addWidget(make())
+            made = make()
+            self._column.addWidget(made)
+            made.show()  # now, not at the next turn of the event loop
 
     def showEvent(self, event: QShowEvent) -> None:
         self.fill()
