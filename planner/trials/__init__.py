@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from planner.trials.comparing import compare
 from planner.trials.grouping import GROUPINGS, MEASURES
-from planner.trials.layout import Layout, Placed, Trap, layout, next_layout
+from planner.trials.layout import Layout, layout, next_layout
+from planner.trials.layout_problem import Placed, Trap
 from planner.trials.settle_text import settle_texts
 from planner.trials.settling import next_trip_days, trip_days
 from planner.trials.trial import (

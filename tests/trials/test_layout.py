@@ -20,8 +20,10 @@ def hauls_of(trip: str, found: Layout) -> list[Haul]:
     return [Haul(trip, "x", spot=p.spot, trap=p.trap, design=p.design) for p in found.placed]
 
 
-def contrast_variance(hauls: list[Haul]) -> float:
+def contrast_variance(hauls: list[Haul], compared: list[str] | None = None) -> float:
     """Return the mean variance of the pairs of designs with trips and spots as fixed blocks.
+
+    compared: the designs whose pairs count, all when None.
 
     By least squares on the full matrix of hauls, independently of the program's tables.
     """
@@ -35,10 +37,12 @@ def contrast_variance(hauls: list[Haul]) -> float:
     fitted = blocks @ np.linalg.pinv(blocks)
     information = designs.T @ (designs - fitted @ designs)
     values, vectors = np.linalg.eigh(information)
-    d = len(values)
     if values[1] < 1e-9:
         return float("inf")
     variance = (vectors[:, 1:] / values[1:]) @ vectors[:, 1:].T
+    names = sorted({haul.design for haul in hauls})
+    rows = [names.index(design) for design in compared or names]
+    d, variance = len(rows), variance[np.ix_(rows, rows)]
     return float(2 * (d * np.trace(variance) - variance.sum()) / (d * (d - 1)))
 
 
@@ -71,6 +75,58 @@ def test_better_than_chance_and_never_worse_than_staying() -> None:
         assert chosen <= contrast_variance(history + stay) * (1 + 1e-9)
         assert chosen < np.mean(random_ones)
         assert chosen <= min(random_ones) * 1.02
+
+
+def test_a_design_no_longer_aboard_still_tells_what_spots_are_worth() -> None:
+    """Hauls of a retired design tell spots apart too: with them the layout is the best there is."""
+    rng = np.random.default_rng(5)
+    traps = [Trap(f"{design}{n}", design) for design in "AB" for n in range(2)]
+    spots = SPOTS[:3]
+    for case in range(30):
+        trips = [dealt(str(trip), rng, traps, spots) for trip in range(1 + case % 3)]
+        history = [haul for trip in trips for haul in trip if rng.random() < 0.8]
+        history += [
+            Haul(trip[0].trip, "x", spot=str(rng.choice(spots)), trap="r", design="retired")
+            for trip in trips
+            for _ in range(4)
+        ]
+        if {haul.design for haul in history} != {"A", "B", "retired"}:
+            continue
+        # The places that four traps take of three spots, as the layout begins from.
+        places = [spots[0], spots[0], *spots[1:]]
+        best = min(
+            contrast_variance(
+                history
+                + [
+                    Haul("next", "x", spot, "", design)
+                    for spot, design in zip(places, dealing, strict=True)
+                ],
+                ["A", "B"],
+            )
+            for dealing in set(permutations("AABB"))
+        )
+        found = layout(traps, spots, history, seed=case)
+        chosen = contrast_variance(history + hauls_of("next", found), ["A", "B"])
+        assert chosen <= best * (1 + 1e-9)
+
+
+def test_names_typed_another_way_are_the_same_design_and_spot() -> None:
+    """Capitals and blanks make no other design or spot, as in the comparison itself."""
+    rng = np.random.default_rng(8)
+    history = [h for trip in range(2) for h in dealt(str(trip), rng, TRAPS, SPOTS)]
+    typed = [
+        Haul(h.trip, h.place, h.spot.upper() + " ", h.trap, f" {h.design.lower()}") for h in history
+    ]
+    assert layout(TRAPS, SPOTS, typed, seed=1) == layout(TRAPS, SPOTS, history, seed=1)
+
+
+def test_traps_without_a_design_are_placed_and_not_compared() -> None:
+    """A trap that the log knows no design of takes a place; it is not a design of its own."""
+    nameless = [Trap("x1", ""), Trap("x2", "")]
+    found = layout([*nameless, *TRAPS], SPOTS, (), seed=1)
+    assert {placed.trap for placed in found.placed} >= {"x1", "x2"}
+    alone = layout([*nameless, Trap("A1", "A")], SPOTS, (), seed=1)
+    assert "One design only" in alone.sentence
 
 
 @pytest.mark.parametrize("trips", [0, 1, 2, 3])
