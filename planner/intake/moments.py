@@ -149,6 +149,11 @@ def _clock(found: re.Match[str]) -> time:
         raise NotAMoment(found[0]) from None
 
 
+def is_date_only(moment: datetime) -> bool:
+    """Tell whether a time is the midnight that programs write behind a date."""
+    return moment.tzinfo is None and moment.time() == time()
+
+
 def iso_moment(text: str) -> datetime | None:
     """Return a full ISO 8601 date and time, None for anything else."""
     if not re.match(r"\d{4}-\d{2}-\d{2}[T ]\d{2}", text, re.ASCII):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta, timezone
+from datetime import UTC, date, datetime, time, timedelta, timezone
 from functools import lru_cache
 from typing import Final
 from zoneinfo import ZoneInfo
@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 from planner.errors import Problem
 from planner.intake.grid import Grid, Line
 from planner.intake.mapping import Mapping, Question
-from planner.intake.moments import NotAMoment, iso_moment, parse
+from planner.intake.moments import NotAMoment, is_date_only, iso_moment, parse
 from planner.intake.understanding import needs_order
 from planner.intake.vocabulary import plain, vocabulary
 from planner.logbook.columns import COLUMNS, COUNTS, MEASURES, guard_formula, unguard_formula
@@ -85,10 +85,11 @@ def missing_clocks(grid: Grid, mapping: Mapping) -> set[str]:
         ("haul_clock", "hauled_at", "haul_date"),
         ("set_clock", "set_at", "set_date"),
     ):
-        names = [mapping.column_of(whole), mapping.column_of(day)]
-        cells = [cell for name in names if name for cell in grid.column(name) if cell.strip()]
-        if mapping.column_of(clock) is None and any(_only_date(cell) for cell in cells):
-            needed.add(clock)
+        if mapping.column_of(clock) is not None:
+            continue
+        for name, in_days in ((mapping.column_of(whole), False), (mapping.column_of(day), True)):
+            if name and any(_only_date(cell, in_days) for cell in grid.column(name)):
+                needed.add(clock)
     return needed
 
 
@@ -103,7 +104,10 @@ def _questions(grid: Grid, mapping: Mapping) -> list[Question]:
     return asked
 
 
-def _only_date(cell: str) -> bool:
+def _only_date(cell: str, in_days: bool) -> bool:
+    """Tell whether a cell holds a date alone; in_days: its column is one of dates."""
+    if found := iso_moment(cell.strip()):
+        return in_days and is_date_only(found)
     for order in ("dmy", "mdy"):
         try:
             day, clock = parse(cell.strip(), order)
@@ -164,7 +168,10 @@ class _Reader:
     def _cells(self, told: dict[str, str]) -> dict[str, str]:
         """Return the line as a haul table would have it."""
         cells = {name: told.get(name, "") for name in _PLAIN}
-        cells["place"] = cells["place"] or guard_formula(self.mapping.place)
+        if not cells["place"] and self.mapping.place:
+            cells["place"] = guard_formula(self.mapping.place)
+            if "place" in self._names:
+                self._said[say("{} lines name no place; taken as of the place above")] += 1
         for name in (*COUNTS, *MEASURES):
             if _not_recorded(cells[name]):
                 cells[name] = ""
@@ -198,9 +205,14 @@ class _Reader:
             if at_clock:
                 raise _Bad(clock, say("is a time of day without a date"), say("fill in its date"))
             return None
-        if found := iso_moment(text):
+        found = iso_moment(text)
+        if found and not at_clock and not (meaning == day and is_date_only(found)):
             return found
-        on, at = self._parsed(text, meaning)
+        on: date | None
+        if found:
+            on, at = found.date(), None if is_date_only(found) else found.time()
+        else:
+            on, at = self._parsed(text, meaning)
         if on is None:
             raise _Bad(meaning, say("is a time of day without a date"), _WRITE_TIME)
         if at_clock:
@@ -208,7 +220,7 @@ class _Reader:
         at = at or default
         if at is None:
             raise _Bad(meaning, say("has no time of day"), say("add the clock time, such as 06:40"))
-        return datetime.combine(on, at)
+        return datetime.combine(on, at, found.tzinfo if found else None)
 
     def _parsed(self, text: str, meaning: str) -> tuple[date | None, time | None]:
         try:
@@ -227,7 +239,7 @@ class _Reader:
             return hauled, set_at
         self._said[_TWICE] += 1
         pairs = [(late, early) for early in sets for late in hauls]
-        fitting = (pair for pair in pairs if None in pair or pair[0] > pair[1])  # type: ignore[operator]
+        fitting = (pair for pair in pairs if _in_order(*pair, zone))
         return next(fitting, pairs[0])
 
     # -- problems ----------------------------------------------------------------------------
@@ -273,6 +285,15 @@ def _readings(moment: datetime | None, zone: ZoneInfo) -> list[datetime | None]:
     if not twice or skipped:
         return [moment]
     return [moment.replace(tzinfo=_fixed(each)) for each in (first, second)]
+
+
+def _in_order(hauled: datetime | None, set_at: datetime | None, zone: ZoneInfo) -> bool:
+    if hauled is None or set_at is None:
+        return True
+    after, before = (
+        each.replace(tzinfo=each.tzinfo or zone).astimezone(UTC) for each in (hauled, set_at)
+    )
+    return after > before
 
 
 def _fixed(moment: datetime) -> timezone:

@@ -14,6 +14,7 @@ from planner.intake.meanings import meaning_of, unit_said
 from planner.intake.moments import (
     NotAMoment,
     Order,
+    is_date_only,
     iso_moment,
     order_by_numbers,
     parse,
@@ -79,12 +80,21 @@ def needs_order(grid: Grid, mapping: Mapping) -> bool:
     return any(pair is not None and pair[0] != pair[1] for pair in pairs)
 
 
+def needs_place(grid: Grid, mapping: Mapping) -> bool:
+    """Tell whether there are rows that name no place."""
+    name = mapping.column_of("place")
+    return name is None or not all(cell.strip() for cell in grid.column(name))
+
+
 def _part(meaning: str, cells: Sequence[str]) -> str:
     """Return whether a column holds the whole time or only its date or clock."""
     has_date = has_clock = 0
     for cell in [cell for cell in cells if cell.strip()][:_LOOKED_AT]:
-        if iso_moment(cell.strip()):
-            return meaning
+        if found := iso_moment(cell.strip()):
+            if not is_date_only(found):
+                return meaning
+            has_date += 1
+            continue
         try:
             day, clock = parse(cell, "dmy")
         except NotAMoment:

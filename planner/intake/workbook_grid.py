@@ -7,24 +7,34 @@ import warnings
 import zipfile
 from collections.abc import Iterator
 from datetime import date, datetime, time, timedelta
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from planner.errors import PlannerError, Problem
 from planner.intake.grid import Grid, Line, heading_at, refused, squared
 from planner.intake.meanings import meaning_of
+from planner.logbook.columns import COUNTS
 from planner.logbook.workbook import from_cell_text
 from planner.words import say
 
 # What a workbook unpacks to; beyond it, a small file is made to fill the memory.
 _MAX_UNPACKED: Final = 600_000_000
 _REMEDY: Final = say("save it anew as .xlsx, or as CSV")
+_WORDS: Final = ("other", "notes")
 # Stands for a formula whose result the file does not hold.
 _NO_RESULT: Final = "\ufffc"
 
 
+class Span(NamedTuple):
+    """A cell that stands over several rows: its column from 0 on, its first and last row."""
+
+    column: int
+    first: int
+    last: int
+
+
 def workbook_grid(raw: bytes, source: str) -> Grid:
     """Return the grid of a workbook's most likely sheet; LogError when it cannot be read."""
-    _require_workbook(raw, source)
+    has_spans = _require_workbook(raw, source)
     try:
         with warnings.catch_warnings():
             # What openpyxl leaves out (charts, rules of validation) is nothing we read.
@@ -39,20 +49,26 @@ def workbook_grid(raw: bytes, source: str) -> Grid:
     if not filled:
         raise refused(source, say("has no sheet with anything in it"), say("name another file"))
     name = max(filled, key=lambda each: _known(filled[each]))
-    return _grid(filled[name], name, source, others=len(filled) - 1)
+    spans = _spans(raw).get(name, []) if has_spans else []
+    return _grid(filled[name], spans, name, source, others=len(filled) - 1)
 
 
-def _require_workbook(raw: bytes, source: str) -> None:
+def _require_workbook(raw: bytes, source: str) -> bool:
+    """Return whether any of its cells stands over several rows or columns; LogError for none."""
     try:
         with zipfile.ZipFile(io.BytesIO(raw)) as packed:
             names = packed.namelist()
             unpacked = sum(entry.file_size for entry in packed.infolist())
+            sheets = [name for name in names if name.startswith("xl/worksheets/")]
+            small = unpacked <= _MAX_UNPACKED
+            has_spans = small and any(b"<mergeCell " in packed.read(name) for name in sheets)
     except (zipfile.BadZipFile, ValueError, NotImplementedError, OverflowError):
         raise refused(source, say("is a damaged workbook"), _REMEDY) from None
     if unpacked > _MAX_UNPACKED:
         raise refused(source, say("unpacks to more than a table of hauls can hold"), _REMEDY)
     if "xl/workbook.xml" not in names:
         raise refused(source, say("is not an .xlsx workbook"), _REMEDY)
+    return has_spans
 
 
 def _sheets(raw: bytes) -> dict[str, list[Line]]:
@@ -93,6 +109,22 @@ def _read(raw: bytes, *, results: bool) -> tuple[dict[str, list[Line]], bool]:
     return sheets, formulas
 
 
+def _spans(raw: bytes) -> dict[str, list[Span]]:
+    """Return the cells that stand over several rows, of each sheet."""
+    from openpyxl import load_workbook
+
+    # What is read line by line leaves them out.
+    book = load_workbook(io.BytesIO(raw))
+    return {
+        sheet.title: [
+            Span(at.min_col - 1, at.min_row, at.max_row)
+            for at in sheet.merged_cells.ranges
+            if at.max_row > at.min_row
+        ]
+        for sheet in book.worksheets
+    }
+
+
 def _lines(sheet: Any) -> Iterator[Line]:
     for number, row in enumerate(sheet.iter_rows(), start=1):
         cells = tuple(_text(cell) for cell in row)
@@ -129,9 +161,39 @@ def _known(lines: list[Line]) -> int:
     return sum(bool(meaning_of(cell)) for cell in cells[heading_at(cells)])
 
 
-def _grid(lines: list[Line], name: str, source: str, others: int) -> Grid:
+def _filled(lines: list[Line], at: int, spans: list[Span]) -> tuple[list[Line], list[Problem]]:
+    """Return the lines with a cell that stands over several rows in each, where it may be.
+
+    A name or a time is that of every row; a count is not, and makes its rows a problem.
+    """
+    cells = {line.number: list(line.cells) for line in lines}
+    head = lines[at]
+    problems: dict[int, Problem] = {}
+    for span in spans:
+        name = head.cells[span.column] if span.column < len(head.cells) else ""
+        meaning = meaning_of(name)
+        rows = [row for row in range(span.first, span.last + 1) if row in cells]
+        if not meaning or meaning in _WORDS or not rows or rows[0] <= head.number:
+            continue
+        for row in rows:
+            if meaning in COUNTS:
+                what = say("is one cell over several rows")
+                remedy = say("give each haul a cell of its own")
+                problems[row] = Problem(
+                    say("row {number}, {heading}", number=row, heading=name), "", what, remedy
+                )
+            else:
+                cells[row] += [""] * (span.column + 1 - len(cells[row]))
+                cells[row][span.column] = cells[rows[0]][span.column]
+    good = [Line(number, tuple(each)) for number, each in cells.items() if number not in problems]
+    return good, list(problems.values())
+
+
+def _grid(lines: list[Line], spans: list[Span], name: str, source: str, others: int) -> Grid:
     at = heading_at([line.cells for line in lines])
+    lines, spanned = _filled(lines, at, spans)
     heading, below, problems = squared(lines, at, "row", ragged=False)
+    problems += spanned
     kept = []
     for line in below:
         at_formula = [i for i, cell in enumerate(line.cells) if cell == _NO_RESULT]

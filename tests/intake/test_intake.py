@@ -21,6 +21,7 @@ from planner.intake.grid import grid_of
 from planner.intake.moments import NotAMoment, parse
 from planner.intake.plan import Intake
 from planner.intake.remembering import remembered_file
+from planner.intake.understanding import needs_place
 from planner.intake.vocabulary import words_of
 from planner.logbook import Haul, Log, LogError, book_zone, export_table, read_log
 from planner.logbook.columns import COLUMNS
@@ -157,6 +158,14 @@ def test_the_hour_that_comes_twice_and_the_one_that_is_skipped():
     (haul,) = back.hauls
     assert haul.hauled_at - haul.set_at == timedelta(minutes=30)
     assert any("twice" in note for note in back.notes)
+    evening = taken(head + "A,2026-10-31 18:00,2026-11-01 01:20,1\nB,2026-11-01 01:20,,2\n")
+    assert [haul.trap for haul in evening.hauls] == ["A", "B"]
+    first = evening.hauls[0]
+    assert first.hauled_at - first.set_at == timedelta(hours=7, minutes=20)
+    later = taken(head + "A,2026-11-01 01:40,2026-11-01 08:00,1\n").hauls[0]
+    assert later.hauled_at - later.set_at == timedelta(hours=7, minutes=20)
+    told = taken(head + "A,2026-10-31T18:00-04:00,2026-11-01 01:20,1\n").hauls[0]
+    assert told.hauled_at - told.set_at == timedelta(hours=7, minutes=20)
     skipped = taken(head + "A,2026-03-07 18:00,2026-03-08 02:30,1\n")
     (problem,) = skipped.problems
     assert "does not exist" in problem.what
@@ -214,6 +223,60 @@ def test_a_workbook_with_real_dates_and_times():
     first, second = taken(raw).hauls
     assert first.hauled_at == datetime(2026, 8, 13, 10, 40, tzinfo=UTC)
     assert (first.water_c, second.trap, second.keepers) == (24.5, "7", 2)
+
+
+def workbook_of(*rows: list[object], over: tuple[str, ...] = ()) -> bytes:
+    book = Workbook()
+    for row in rows:
+        book.active.append(row)
+    for each in over:
+        book.active.merge_cells(each)
+    out = io.BytesIO()
+    book.save(out)
+    return out.getvalue()
+
+
+def test_a_cell_over_several_rows_is_each_rows_own():
+    """A trip or place written once over its traps is not that of the first trap alone."""
+    raw = workbook_of(
+        ["My crabs"], [], ["Trip", "Area", "Pot", "Keepers", "Note"], ["x", "Bay", "A1", 4, "n"],
+        [None] * 5, [None, None, "A2", 0], ["y", None, "A3", 2],
+        over=("A1:E1", "A4:A6", "B4:B7", "E4:E7"),
+    )  # fmt: skip
+    intake = taken(raw, place="elsewhere")
+    assert not intake.problems
+    assert [(haul.trip, haul.place, haul.trap, haul.notes) for haul in intake.hauls] == [
+        ("x", "Bay", "A1", "n"), ("x", "Bay", "A2", ""), ("y", "Bay", "A3", ""),
+    ]  # fmt: skip
+    counted = taken(
+        workbook_of(["Trip", "Pot", "Keepers"], ["x", "A1", 6], ["x", "A2"], ["x", "A3", 1],
+                    over=("C2:C3",))
+    )  # fmt: skip
+    assert [haul.trap for haul in counted.hauls] == ["A3"]
+    assert [problem.where for problem in counted.problems] == ["row 2, Keepers", "row 3, Keepers"]
+
+
+def test_the_midnight_behind_a_date_is_no_haul_at_night():
+    """Programs that write tables put 00:00 behind a date; the clock's own column is meant."""
+    head, night = ["trap", "Date", "Keepers"], datetime(2026, 5, 3)  # noqa: DTZ001
+    assert taken(workbook_of(head, ["A1", night, 4])).questions == ("clock",)
+    (haul,) = taken(workbook_of(head, ["A1", night, 4]), haul_clock=time(7)).hauls
+    assert haul.hauled_at == datetime(2026, 5, 3, 11, tzinfo=UTC)
+    both = [*head, "Time"]
+    for rows in ([["A1", night, 4, time(6, 30)]], [["A1", night, 4, time(6, 30)],
+                 ["A2", night + timedelta(hours=7), 4, None]]):  # fmt: skip
+        haul = taken(workbook_of(both, *rows)).hauls[0]
+        assert haul.hauled_at == datetime(2026, 5, 3, 10, 30, tzinfo=UTC)
+    late = taken("trap,trip,place,hauled_at\nA,x,Bay,2026-05-03 00:00\n").hauls[0]
+    assert late.hauled_at == datetime(2026, 5, 3, 4, tzinfo=UTC)  # a haul table means what it says
+
+
+def test_rows_without_a_place_are_told():
+    """Half a table that went to the place that happens to be open would be lost in silence."""
+    intake = taken("trip,place,trap,keepers\nx,Bay,A,1\nx,,B,2\n")
+    assert [haul.place for haul in intake.hauls] == ["Bay", "Otter Bight"]
+    assert any("1 lines name no place" in note for note in intake.notes)
+    assert needs_place(intake.grid, intake.mapping)
 
 
 def test_a_formula_without_its_result_is_named():

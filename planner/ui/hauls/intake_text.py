@@ -10,7 +10,7 @@ from typing import Final
 from planner.intake import Grid, Intake, Mapping, plan_intake, recall, understand
 from planner.intake.meanings import IN_WORDS, MEANINGS
 from planner.intake.plan import missing_clocks
-from planner.intake.understanding import needs_order, order_of
+from planner.intake.understanding import needs_order, needs_place, order_of
 from planner.logbook import Log
 from planner.logbook.joining import join
 from planner.logbook.reading import Zones
@@ -45,6 +45,7 @@ class Offer:
     known: int
     twice: int
     needs_order: bool
+    needs_place: bool
     clocks: frozenset[str]
 
     @property
@@ -63,8 +64,8 @@ class Offer:
         columns = self.mapping.columns
         exact = all(name.casefold() == meaning for name, meaning in columns.items())
         whole = {"trip", "place"} <= set(columns.values())
-        clear = not self.intake.problems and not self.intake.questions and not self.twice
-        return exact and whole and clear
+        clear = not self.intake.problems and not self.intake.questions
+        return exact and whole and clear and not self.twice and not self.needs_place
 
 
 def first_offer(
@@ -101,6 +102,7 @@ def offer(
         known=joined.known,
         twice=sum(bool(intake.hauls[number].trap) for number in joined.beside),
         needs_order=needs_order(grid, mapping),
+        needs_place=needs_place(grid, mapping),
         clocks=frozenset(missing_clocks(grid, mapping)),
     )
 
