@@ -21,7 +21,7 @@ import numpy as np
 
 from planner.estimates import Floats
 from planner.molt.profile import Judging
-from planner.molt.signs import NO_SIGNS, TripSigns, signs_log_likelihood
+from planner.molt.signs import NO_SIGNS, TripSigns, beta_binomial, signs_log_likelihood
 from planner.molt.year import ANSWER_DAYS, DAYS, Complexes, Indices, UsualYear
 
 USER, HERE, RUN, ELSEWHERE, RUN_ELSEWHERE = 0, 1, 8, 9, 10
@@ -29,9 +29,6 @@ MOON: Final = slice(2, 6)
 YEAR: Final = slice(6, 8)
 _COEFFICIENTS_HERE: Final = 9
 _COEFFICIENTS: Final = 11
-# How much of the lunar coefficient's second moment its centre holds: the peak's direction is
-# believed in weakly, and nothing keeps a log from turning it round.
-_MOON_CENTRED: Final = 0.6
 _LEAST_VARIANCE: Final = 1e-8
 _LEAST_DRAWS: Final = 24
 _HALVINGS: Final = 12
@@ -94,10 +91,7 @@ class Belief:
         swings = year.swings
         variance = np.zeros((draws, count))
         variance[:, USER], variance[:, HERE] = judging.user_sd**2, judging.place_sd**2
-        centre = _MOON_CENTRED * swings.moon
-        self.mean[:, 2] = centre * np.cos(swings.moon_peak_rad)
-        self.mean[:, 3] = centre * np.sin(swings.moon_peak_rad)
-        variance[:, 2:4] = ((1 - _MOON_CENTRED**2) * swings.moon**2 / 2)[:, None]
+        self.mean[:, 2:4] = swings.moon[:, None] * swings.moon_centre
         variance[:, 4:6] = (swings.moon_twice**2 / 2)[:, None]
         variance[:, YEAR] = judging.year_sd**2 / 2
         variance[:, RUN] = swings.runs_sd**2
@@ -107,6 +101,12 @@ class Belief:
         self.covariance = np.zeros((draws, count, count))
         diagonal = np.arange(count)
         self.covariance[:, diagonal, diagonal] = np.maximum(variance, _LEAST_VARIANCE)
+        self.covariance[:, 2:4, 2:4] += swings.moon[:, None, None] ** 2 * swings.moon_spread
+
+    @property
+    def worth(self) -> float:
+        """How many draws of equal weight the draws are worth (Kish)."""
+        return _worth(self._weights(1.0))
 
     @property
     def weights(self) -> Floats:
@@ -115,18 +115,22 @@ class Belief:
         A log so unlike the prior that few draws are left to speak for it is believed a little
         less: its likelihood is raised to the power that leaves enough of them.
         """
+        return self.weights_worth(_LEAST_DRAWS)
+
+    def weights_worth(self, least: float) -> Floats:
+        """Return the weights, the likelihood believed less where they are worth too few draws."""
         low, high = 0.0, 1.0
         weights = self._weights(1.0)
-        if _effective(weights) >= _LEAST_DRAWS:
+        if _worth(weights) >= least:
             return weights
         for _ in range(_HALVINGS):
             power = (low + high) / 2
             weights = self._weights(power)
-            low, high = (power, high) if _effective(weights) >= _LEAST_DRAWS else (low, power)
+            low, high = (power, high) if _worth(weights) >= least else (low, power)
         return self._weights(low)
 
     def _weights(self, power: float) -> Floats:
-        log = self.year.swings.log_weight + power * self.log_likelihood
+        log = self.year.drawn.log_weight + power * self.log_likelihood
         weights = np.exp(log - log.max())
         normed: Floats = weights / weights.sum()
         return normed
@@ -145,8 +149,6 @@ class Belief:
 
     def absorb(self, trip: Trip) -> Expected:
         """Learn from a trip; return what was expected of it before."""
-        from scipy.special import gammaln
-
         row = self._row(trip)
         across = np.einsum("nij,nj->ni", self.covariance, row)
         before = self.year.log_odds[:, trip.day] - self.year.swings.runs_sd**2 / 2
@@ -155,11 +157,8 @@ class Belief:
         nodes = before[:, None] + np.sqrt(variance)[:, None] * _NODES
         share = 1 / (1 + np.exp(-nodes))
         expected = Expected(share, self.weights[:, None] * _WEIGHTS)
-        light, full = trip.light, trip.judged - trip.light
-        alpha, beta = self._size * share, self._size * (1 - share)
-        log_likelihood = (
-            gammaln(light + alpha) - gammaln(alpha) + gammaln(full + beta) - gammaln(beta)
-        )
+        light, full = round(trip.light), round(trip.judged - trip.light)
+        log_likelihood = beta_binomial(light, full, self._size * share, self._size * (1 - share))
         if trip.signs.speak:
             log_likelihood = log_likelihood + signs_log_likelihood(
                 trip.signs,
@@ -193,8 +192,7 @@ class Belief:
         return row
 
 
-def _effective(weights: Floats) -> float:
-    """Return how many draws of equal weight weights are worth (Kish)."""
+def _worth(weights: Floats) -> float:
     return float(1 / (weights**2).sum())
 
 

@@ -11,10 +11,12 @@ import numpy as np
 
 from planner.assets import resource
 from planner.estimates import Floats
+from planner.molt.unknowns import Unknowns
 
 _MOST_MOON: Final = 1.5
-_WIDE_SHARE: Final = 0.5
-_WIDER: Final = 3.0
+# How much of the lunar coefficient's second moment its centre holds: the peak's direction is
+# believed in weakly, and nothing keeps a log from turning it round.
+_MOON_CENTRED: Final = 0.6
 
 
 @dataclass(frozen=True)
@@ -45,18 +47,17 @@ class Swings:
     """How strongly moon and runs may move molting, one value a draw; arrays of shape (draws,).
 
     moon, moon_twice: scale of the first and second lunar harmonic of the log hazard.
-    moon_peak_rad: lunar phase around which the first one's peak is centred.
+    moon_centre (2,), moon_spread (2, 2): mean and covariance of the two coefficients of the
+    first one, cosine and sine, for a scale of one.
     runs_sd, runs_memory_d: of the log of the light share, and the days that forget 63% of it.
-    log_weight: a strong moon is drawn more often than it is believed in, so that a log that
-    shows one finds draws to speak for it; the weight makes up for that.
     """
 
     moon: Floats
-    moon_peak_rad: Floats
+    moon_centre: Floats
+    moon_spread: Floats
     moon_twice: Floats
     runs_sd: Floats
     runs_memory_d: Floats
-    log_weight: Floats
 
 
 @dataclass(frozen=True)
@@ -108,74 +109,73 @@ def judging(species: str) -> Judging:
     return Judging(**tables["judging"], **tables["levels"])
 
 
-def draw_parameters(species: str, draws: int, rng: np.random.Generator) -> Parameters:
+def parameters_of(species: str, unknowns: Unknowns) -> Parameters:
     """Return draws of a species' parameters from its profile in `resources/species/`."""
     clock, refill = _tables(species)["clock"], _tables(species)["refill"]
 
-    def value(prior: dict[str, float]) -> Floats:
-        return _draw(prior, draws, rng)
+    def value(name: str) -> Floats:
+        return unknowns.value(name, clock[name] if name in clock else refill[name])
 
-    growth = np.maximum(value(refill["growth"]), 1.05)
     return Parameters(
-        base_c=value(clock["base_c"]),
-        degree_days=value(clock["degree_days"]),
-        molt_above_c=value(clock["molt_above_c"]),
-        ready_per_day=value(clock["ready_per_day"]),
-        molting_share=np.minimum(value(clock["molting_share"]), 1.5),
-        f0=value(refill["kept"]) / growth**3,
-        refill_d=value(refill["days_at_25c"]),
-        q10=np.maximum(value(refill["q10"]), 1.2),
-        refused_d=value(refill["refused_days_at_25c"]),
-        light_below=value(refill["light_below"]),
+        base_c=value("base_c"),
+        degree_days=value("degree_days"),
+        molt_above_c=value("molt_above_c"),
+        ready_per_day=value("ready_per_day"),
+        molting_share=np.minimum(value("molting_share"), 1.5),
+        f0=value("kept") / np.maximum(value("growth"), 1.05) ** 3,
+        refill_d=value("days_at_25c"),
+        q10=np.maximum(value("q10"), 1.2),
+        refused_d=value("refused_days_at_25c"),
+        light_below=value("light_below"),
         steps=int(clock["steps"]),
     )
 
 
-def draw_swings(species: str, draws: int, rng: np.random.Generator) -> Swings:
+def swings_of(species: str, unknowns: Unknowns) -> Swings:
     """Return draws of the strength of moon and runs from a species' profile."""
     moon, runs = _tables(species)["moon"], _tables(species)["runs"]
-    half_sd = moon["amplitude"]["half_sd"]
-    wide = rng.random(draws) < _WIDE_SHARE
-    amplitude = np.minimum(half_sd * np.abs(rng.normal(0, np.where(wide, _WIDER, 1))), _MOST_MOON)
-    within = amplitude / half_sd
-    # Density drawn from, over that believed in, up to a constant.
-    drawn = (1 - _WIDE_SHARE) + _WIDE_SHARE / _WIDER * np.exp(within**2 / 2 * (1 - _WIDER**-2))
+    centre, spread = _around_peak(np.radians(moon["peak_deg"]["mean"]), moon["peak_deg"]["kappa"])
+    once, twice = (
+        np.minimum(unknowns.value(name, moon[name]), _MOST_MOON)
+        for name in ("amplitude", "twice_amplitude")
+    )
     return Swings(
-        moon=amplitude,
-        moon_peak_rad=_draw_peak(moon["peak_deg"], draws, rng),
-        moon_twice=np.minimum(_draw(moon["twice_amplitude"], draws, rng), _MOST_MOON),
-        runs_sd=_draw(runs["strength"], draws, rng),
-        runs_memory_d=_draw(runs["memory_d"], draws, rng),
-        log_weight=-np.log(drawn),
+        moon=once,
+        moon_centre=centre,
+        moon_spread=spread,
+        moon_twice=twice,
+        runs_sd=unknowns.value("strength", runs["strength"]),
+        runs_memory_d=unknowns.value("memory_d", runs["memory_d"]),
     )
 
 
-def draw_signs(species: str, draws: int, rng: np.random.Generator) -> SignDraws:
+def signs_of(species: str, unknowns: Unknowns) -> SignDraws:
     """Return draws of how single crabs show their state from a species' profile."""
     signs = _tables(species)["signs"]
     return SignDraws(
-        filling_cut=_draw(signs["filling_cut"], draws, rng),
-        new_shell_shift=_draw(signs["new_shell_shift"], draws, rng),
+        filling_cut=unknowns.value("filling_cut", signs["filling_cut"]),
+        new_shell_shift=unknowns.value("new_shell_shift", signs["new_shell_shift"]),
         lighter=float(signs["lighter"]),
         weight_spread=float(signs["weight_spread"]),
         weight_alike=float(signs["weight_alike"]),
     )
 
 
-def _draw(prior: dict[str, float], draws: int, rng: np.random.Generator) -> Floats:
-    match prior:
-        case {"mean": mean, "sd": sd}:
-            return rng.normal(mean, sd, draws)
-        case {"median": median, "sd_log": sd_log}:
-            return median * np.exp(rng.normal(0, sd_log, draws))
-        case {"half_sd": half_sd}:
-            return np.abs(rng.normal(0, half_sd, draws))
-        case {"low": low, "high": high}:
-            return rng.uniform(low, high, draws)
-    raise ValueError(f"no such kind of prior: {sorted(prior)}")
+def _around_peak(peak_rad: float, kappa: float) -> tuple[Floats, Floats]:
+    """Return mean (2,) and covariance (2, 2) of the coefficients of a moon of strength one.
 
-
-def _draw_peak(prior: dict[str, float], draws: int, rng: np.random.Generator) -> Floats:
-    if prior["kappa"] == 0:
-        return rng.uniform(0, 2 * np.pi, draws)
-    return rng.vonmises(np.radians(prior["mean"]), prior["kappa"], draws)
+    Their centre lies in a direction that is von Mises about the peak (Mardia & Jupp 2000): the
+    mean of its cosine is a = I1(kappa) / I0(kappa), of the cosine of twice it 1 - 2 a / kappa.
+    """
+    kappa = max(kappa, 1e-6)
+    around = np.linspace(-np.pi, np.pi, 721)[:-1]
+    density = np.exp(kappa * np.cos(around))
+    cos = float(density @ np.cos(around) / density.sum())
+    cos_twice = 1 - 2 * cos / kappa
+    along = (1 + cos_twice) / 2 - cos**2
+    across = (1 - cos_twice) / 2
+    towards = np.array([np.cos(peak_rad), np.sin(peak_rad)])
+    aside = np.array([-towards[1], towards[0]])
+    directed = along * np.outer(towards, towards) + across * np.outer(aside, aside)
+    held = _MOON_CENTRED**2
+    return _MOON_CENTRED * cos * towards, held * directed + (1 - held) / 2 * np.eye(2)

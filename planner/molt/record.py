@@ -9,7 +9,6 @@ from typing import Final
 import numpy as np
 
 from planner.estimates import INTERVAL_TAILS, Floats, Interval
-from planner.molt.curves import share
 from planner.molt.evidence_types import PastForecast, Record, Reliable
 from planner.molt.learning import Learned
 
@@ -94,10 +93,9 @@ def scores_of(forecast: Floats, judged: Floats, light: Floats) -> tuple[float, f
 
 def _running_average(learned: Learned, judged: Floats, light: Floats) -> Floats:
     """Return the share of all earlier crabs that were light, for each trip."""
-    year = learned.year
-    weights = np.exp(year.swings.log_weight)
-    general = float(weights @ share(year.log_odds).mean(axis=1) / weights.sum())
     before = np.cumsum(judged) - judged
     light_before = np.cumsum(light) - light
-    average: Floats = (light_before + _PRIOR_CRABS * general) / (before + _PRIOR_CRABS)
+    average: Floats = (light_before + _PRIOR_CRABS * learned.believed_light) / (
+        before + _PRIOR_CRABS
+    )
     return average

@@ -36,6 +36,10 @@ _FEWEST_WEIGHED: Final = 10
 _EXPONENT, _EXPONENT_SD = 2.75, 0.25
 # Shells and weights are of crabs that were mostly judged as well: they count half on such a trip.
 _SEEN_TWICE: Final = 0.5
+# So many shares multiplied stay far from the smallest number there is.
+_FACTORS: Final = 32
+# Of the urn's balls of a colour; a share that rounds to nothing would give no number at all.
+_FEWEST_BALLS: Final = 1e-12
 
 
 @dataclass(frozen=True)
@@ -126,12 +130,18 @@ def signs_log_likelihood(
     """
     light = _share(log_odds)
     not_full = _share(log_odds + chosen.filling_cut[:, None])
-    found = _beta_binomial(
-        signs.filling, signs.graded, alike_size * (not_full - light), alike_size * (1 - not_full)
+    found = beta_binomial(
+        signs.filling,
+        signs.graded - signs.filling,
+        alike_size * (not_full - light),
+        alike_size * (1 - not_full),
     )
     new = _share(log_odds + chosen.new_shell_shift[:, None])
-    further = _beta_binomial(
-        signs.new_shells, signs.shells, alike_size * new, alike_size * (1 - new)
+    further = beta_binomial(
+        signs.new_shells,
+        signs.shells - signs.new_shells,
+        alike_size * new,
+        alike_size * (1 - new),
     )
     if signs.weighed:
         expected = -chosen.lighter * (light - usual_light[:, None])
@@ -140,13 +150,20 @@ def signs_log_likelihood(
     return found + (_SEEN_TWICE if judged else 1.0) * further
 
 
-def _beta_binomial(hits: int, of: int, alpha: Floats, beta: Floats) -> Floats:
-    if not of:
-        return np.zeros(alpha.shape)
-    from scipy.special import betaln
+def beta_binomial(hits: int, misses: int, alpha: Floats, beta: Floats) -> Floats:
+    """Return the log likelihood of hits and misses in one order, of the shape of alpha and beta.
 
-    likelihood: Floats = betaln(hits + alpha, of - hits + beta) - betaln(alpha, beta)
-    return likelihood
+    As Polya's urn, factor by factor: for the crabs of a trip much quicker than gamma functions.
+    """
+    likelihood = np.zeros(alpha.shape)
+    alpha, beta = np.maximum(alpha, _FEWEST_BALLS), np.maximum(beta, _FEWEST_BALLS)
+    urn, both = np.ones(alpha.shape), alpha + beta
+    for k in range(hits + misses):
+        urn *= (alpha + k if k < hits else beta + (k - hits)) / (both + k)
+        if k % _FACTORS == _FACTORS - 1:
+            likelihood += np.log(urn)
+            urn[...] = 1
+    return likelihood + np.log(urn)
 
 
 def _share(log_odds: Floats) -> Floats:

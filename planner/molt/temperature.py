@@ -64,9 +64,12 @@ class UsualWater:
         """Return the usual temperature at shares of the year, shape (n,)."""
         return np.maximum(self._curve(share) + self.mean @ self._waves(share), _COLDEST_SEA_C)
 
-    def draws(self, share: Floats, draws: int, rng: np.random.Generator) -> Floats:
-        """Return possible usual temperatures, shape (draws, n)."""
-        coefficients = rng.multivariate_normal(self.mean, self.spread, draws, method="cholesky")
+    def draws(self, share: Floats, scores: Floats) -> Floats:
+        """Return possible usual temperatures, shape (draws, n).
+
+        scores: standard normal draws for the three coefficients, shape (draws, 3).
+        """
+        coefficients = self.mean + scores @ np.linalg.cholesky(self.spread).T
         water_c = self._curve(share) + coefficients @ self._waves(share)
         return np.maximum(water_c, _COLDEST_SEA_C)
 

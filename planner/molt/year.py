@@ -37,13 +37,14 @@ from planner.molt.profile import (
     Parameters,
     SignDraws,
     Swings,
-    draw_parameters,
-    draw_signs,
-    draw_swings,
     judging,
+    parameters_of,
+    signs_of,
+    swings_of,
 )
 from planner.molt.recent import Recent
 from planner.molt.temperature import UsualWater, year_share
+from planner.molt.unknowns import WATER, Unknowns, unknowns
 
 Complexes = NDArray[np.complex128]
 Indices = NDArray[np.intp]
@@ -71,8 +72,10 @@ class UsualYear:
     moon_on_light, moon_on_deficit: complex answers of these two to the lunar harmonics of the
     log hazard, shape (draws, 73, 2), one for each five days. runs_on_deficit: how much of what
     a run does to the log odds it does to the log deficit. signs: of single crabs.
+    drawn: what all of it was made from.
     """
 
+    drawn: Unknowns
     parameters: Parameters
     swings: Swings
     water_c: Floats
@@ -92,7 +95,9 @@ def day_of_year(days: Sequence[date]) -> Indices:
 def usual_year(species: str, water: UsualWater, draws: int = DRAWS, seed: int = _SEED) -> UsualYear:
     """Return the usual year of a species in a place's water; kept for the next call."""
     key = (species, draws, seed, *water.key)
-    return _YEARS.get(key, lambda: _settled(species, water, draws, seed))
+    return _YEARS.get(
+        key, lambda: settled_year(species, water, unknowns(draws, np.random.default_rng(seed)))
+    )
 
 
 @dataclass(frozen=True)
@@ -105,11 +110,11 @@ class Settled:
     deficit_d: Floats
 
 
-def _settled(species: str, water: UsualWater, draws: int, seed: int) -> UsualYear:
-    rng = np.random.default_rng(seed)
-    parameters = draw_parameters(species, draws, rng)
-    swings = draw_swings(species, draws, rng)
-    year = water.draws((np.arange(DAYS) + 0.5) / DAYS, draws, rng)
+def settled_year(species: str, water: UsualWater, drawn: Unknowns) -> UsualYear:
+    """Return the usual year that draws of what is not known make."""
+    parameters, swings = parameters_of(species, drawn), swings_of(species, drawn)
+    scores = np.stack([drawn.score(name) for name in WATER], axis=-1)
+    year = water.draws((np.arange(DAYS) + 0.5) / DAYS, scores)
     water_c = np.tile(year, (1, _SETTLE_YEARS + 1))
     molts, _ = run_clocks(parameters, water_c, np.ones(water_c.shape), fresh_clocks(parameters))
     last = slice(_SETTLE_YEARS * DAYS - _CATCH_DAYS, None)
@@ -129,6 +134,7 @@ def _settled(species: str, water: UsualWater, draws: int, seed: int) -> UsualYea
     mistaken = judging(species).mistaken
     called_light = mistaken + (1 - 2 * mistaken) * settled.light
     return UsualYear(
+        drawn=drawn,
         parameters=parameters,
         swings=swings,
         water_c=year,
@@ -137,7 +143,7 @@ def _settled(species: str, water: UsualWater, draws: int, seed: int) -> UsualYea
         moon_on_light=moon_on_light,
         moon_on_deficit=moon_on_deficit,
         runs_on_deficit=_runs_on_deficit(swings, ages, settled.deficit_d),
-        signs=draw_signs(species, draws, rng),
+        signs=signs_of(species, drawn),
     )
 
 

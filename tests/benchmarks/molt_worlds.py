@@ -147,7 +147,6 @@ def all_knowing(nature, world, told, outcomes, span):
         moon_twice=nothing,
         runs_sd=np.full(2, 0.65 * nature.runs_sd),
         runs_memory_d=np.full(2, 5.0),
-        log_weight=nothing,
     )
     odds = np.log(told.light / (1 - told.light))
     year = replace(year, swings=swings, log_odds=np.tile(odds, (2, 1)))

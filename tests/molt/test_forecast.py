@@ -11,7 +11,8 @@ import pytest
 from planner.assets import demo_place, resource
 from planner.errors import RangeError
 from planner.molt import forecast
-from planner.molt.profile import draw_parameters, species_name
+from planner.molt.profile import parameters_of, species_name
+from planner.molt.unknowns import unknowns
 from planner.sites import load_site
 
 FIRST, LAST = date(2026, 3, 1), date(2026, 6, 30)
@@ -118,7 +119,7 @@ def test_last_before_first_is_refused(site):
 @pytest.mark.parametrize("path", sorted(resource("species").glob("*.toml")))
 def test_profiles_draw(path, site):
     """Every species profile can be drawn from and forecast with, by name alone."""
-    drawn = draw_parameters(path.stem, 50, np.random.default_rng(0))
+    drawn = parameters_of(path.stem, unknowns(50, np.random.default_rng(0)))
     assert (drawn.f0 < drawn.light_below).mean() > 0.95
     assert species_name(path.stem)
     found = forecast(replace(site, species=path.stem), date(2026, 9, 1), date(2026, 9, 10))

@@ -15,8 +15,9 @@ from planner.molt.dynamics import (
     refill_clock,
     run_clocks,
 )
-from planner.molt.profile import draw_parameters
+from planner.molt.profile import parameters_of
 from planner.molt.temperature import from_monthly_means
+from planner.molt.unknowns import unknowns
 
 W = 2 * np.pi / LUNATION_D
 DAYS = np.arange(4 * 365)
@@ -179,7 +180,7 @@ def test_warmer_water_refills_sooner(cool, warmer):
 def test_outputs_stay_shares(seed):
     """Whatever the priors draw, fullness and light share lie between 0 and 1."""
     rng = np.random.default_rng(seed)
-    parameters = draw_parameters("blue-crab", 8, rng)
+    parameters = parameters_of("blue-crab", unknowns(8, rng))
     water_c = np.repeat(WATER_C[:, :500], 8, axis=0)
     _, fullness, light = run(parameters, water_c, np.ones(water_c.shape))
     for share in (fullness, light):

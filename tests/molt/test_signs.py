@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy import stats
+from scipy.special import betaln
 from test_molt_calibration import AHEAD_D, PriorWorlds, span_after
 
 from planner.assets import demo_place
@@ -18,8 +19,15 @@ from planner.logbook.entries import Crab
 from planner.molt.curves import share
 from planner.molt.forecasting import forecast_learned
 from planner.molt.learning import learn_outcomes
-from planner.molt.profile import SignDraws, draw_signs
-from planner.molt.signs import NO_SIGNS, TripSigns, signs_by_trip, signs_log_likelihood
+from planner.molt.profile import SignDraws, signs_of
+from planner.molt.signs import (
+    NO_SIGNS,
+    TripSigns,
+    beta_binomial,
+    signs_by_trip,
+    signs_log_likelihood,
+)
+from planner.molt.unknowns import unknowns
 from planner.sites import load_site
 
 SITE = load_site(demo_place())
@@ -137,7 +145,7 @@ def test_intervals_hold_with_grades_and_shells():
     held = []
     for replicate in range(100):
         outcomes, true, ahead, last = worlds.draw(int(rng.integers(4, 30)))
-        chosen = draw_signs(SITE.species, 1, rng)
+        chosen = signs_of(SITE.species, unknowns(1, rng))
         cut, shift = chosen.filling_cut[0], chosen.new_shell_shift[0]
         with_crabs = []
         for outcome, light in zip(outcomes, true["light"], strict=True):
@@ -157,3 +165,18 @@ def test_intervals_hold_with_grades_and_shells():
         at = np.array(AHEAD_D) - 1
         held.append((found.light_share.low[at] <= ahead) & (ahead <= found.light_share.high[at]))
     assert 0.74 <= np.mean(held) <= 0.86
+
+
+@pytest.mark.parametrize(("hits", "misses"), [(0, 0), (0, 3), (7, 0), (12, 90), (300, 150)])
+def test_the_urn_is_the_beta_binomial(hits, misses):
+    """Factor by factor it is what gamma functions make of it, for any count and few hits too."""
+    alpha, beta = np.array([0.01, 0.7, 12.0]), np.array([24.99, 24.3, 13.0])
+    expected = betaln(alpha + hits, beta + misses) - betaln(alpha, beta)
+    np.testing.assert_allclose(beta_binomial(hits, misses, alpha, beta), expected, rtol=1e-9)
+
+
+def test_what_cannot_be_is_unlikely_and_no_error():
+    """Shares that round to nothing give a number: a hit far less likely than a miss."""
+    nothing = np.array([0.0])
+    assert beta_binomial(1, 0, nothing, np.array([25.0]))[0] < -20
+    assert np.isfinite(beta_binomial(2, 3, nothing, nothing)).all()
