@@ -42,6 +42,39 @@ WARP = {
     (1, 2): [20, 21, 24, 17, 13, 15, 15, 16, 28],
 }
 
+# Days away from school of 146 children by group, sex, age and pace of learning (data set quine of
+# R's MASS; results of Venables and Ripley 2002, Modern Applied Statistics with S, from memory).
+QUINE = {
+    "A F F0 AL": [5, 11, 24, 45],
+    "A F F0 SL": [3],
+    "A F F1 AL": [5, 5, 11, 17, 19],
+    "A F F1 SL": [5, 6, 6, 9, 13, 23, 25, 32, 53, 54],
+    "A F F2 AL": [2],
+    "A F F2 SL": [8, 13, 14, 20, 47, 48, 60, 81],
+    "A F F3 AL": [0, 2, 3, 5, 10, 14, 21, 36, 40],
+    "A M F0 AL": [5, 5, 13, 20, 22],
+    "A M F0 SL": [2, 11, 14],
+    "A M F1 AL": [7, 14],
+    "A M F1 SL": [6, 6, 15],
+    "A M F2 AL": [14, 16, 16, 17, 40, 43, 46],
+    "A M F2 SL": [6, 32, 53, 57],
+    "A M F3 AL": [8, 23, 23, 28, 34, 36, 38],
+    "N F F0 AL": [10, 11, 20, 33],
+    "N F F0 SL": [25],
+    "N F F1 AL": [5, 14, 6, 6, 7, 28],
+    "N F F1 SL": [5, 7, 0, 1, 5, 5, 5, 5, 7, 11, 15],
+    "N F F2 AL": [1],
+    "N F F2 SL": [0, 5, 14, 2, 2, 3, 8, 10, 12],
+    "N F F3 AL": [1, 9, 22, 3, 3, 5, 15, 18, 22, 37],
+    "N M F0 AL": [0, 0, 2, 7, 11, 12],
+    "N M F0 SL": [6, 17, 67],
+    "N M F1 AL": [3, 4],
+    "N M F1 SL": [0, 0, 5, 5, 5, 11, 17],
+    "N M F2 AL": [8, 0, 1, 5, 7, 16, 27],
+    "N M F2 SL": [22, 30, 36],
+    "N M F3 AL": [0, 30, 10, 14, 27, 41, 69],
+}
+
 
 def data_of(counts: list[int], *factors: list[int]) -> Counts:
     """Return counts of one trip with the levels of free factors."""
@@ -104,9 +137,27 @@ def test_insect_sprays() -> None:
 
 
 def test_warp_breaks() -> None:
-    """Wool and tension: deviance 210.39 (published GLM), k 9.944 (published as 9.94)."""
+    """Deviances 297.37 of no effect, 210.39 of wool and tension, 182.31 of their combinations
+    (published GLM); k 9.944 (published as 9.94)."""
+    counts = [count for row in WARP.values() for count in row]
+    assert deviance(data_of(counts)) == pytest.approx(297.37, abs=0.01)
+    assert deviance(data_of(counts, [at // 9 for at in range(54)])) == pytest.approx(
+        182.31, abs=0.01
+    )
     assert deviance(warp()) == pytest.approx(210.392, abs=0.01)
     assert best_k(warp()) == pytest.approx(9.944, abs=5e-3)
+
+
+def test_days_away_from_school() -> None:
+    """Four factors at once: theta 1.275 and twice the log likelihood -1093.15 (MASS, as above)."""
+    columns = [name.split() for name, days in QUINE.items() for _ in days]
+    factors = [np.unique(column, return_inverse=True)[1] for column in zip(*columns, strict=True)]
+    data = data_of(
+        [count for days in QUINE.values() for count in days], *(f.tolist() for f in factors)
+    )
+    k = best_k(data)
+    assert k == pytest.approx(1.275, abs=5e-4)
+    assert 2 * fitted(data, k) == pytest.approx(-1093.15, abs=0.01)
 
 
 def test_agrees_with_an_independent_regression() -> None:
