@@ -10,7 +10,6 @@ from PySide6.QtGui import QCloseEvent, QGuiApplication
 from PySide6.QtWidgets import (
     QApplication,
     QButtonGroup,
-    QComboBox,
     QFileDialog,
     QFrame,
     QHBoxLayout,
@@ -27,6 +26,7 @@ from planner.ui import theme
 from planner.ui.guide.help_menu import Help
 from planner.ui.menus import Menus
 from planner.ui.parts import body, button, on_ground
+from planner.ui.place_box import PlaceBox
 from planner.ui.rail_button import RailButton
 from planner.ui.sources import Source, place_filter, source_of
 from planner.ui.state import ViewName
@@ -120,13 +120,7 @@ class MainWindow(QMainWindow):
         column = QVBoxLayout(rail)
         column.setContentsMargins(0, SPACE, 0, SPACE)
         column.setSpacing(LINE_GAP)
-        self.place_box = QComboBox()
-        self.place_box.setAccessibleName(say("Place"))
-        self.place_box.setToolTip(say("The place that every view shows"))
-        self.place_box.setSizeAdjustPolicy(
-            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
-        )
-        self.place_box.setMinimumContentsLength(12)
+        self.place_box = PlaceBox()
         self.place_box.activated.connect(
             lambda at: self.bench.open(source_of(self.place_box.itemData(at)))
         )

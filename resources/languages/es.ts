@@ -6451,11 +6451,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/dates/view.py" />
-   <source>The days are not worked out yet.</source>
-   <translation>Los días aún no están calculados.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates/view.py" />
    <source>No set and haul in the next 12 weeks keeps every limit</source>
    <translation>Ninguna calada y recogida de las próximas 12 semanas cumple todos los límites</translation>
   </message>
@@ -6463,6 +6458,16 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/dates/view.py" />
    <source>Set {set_at}, haul {haul_at}, {count} full keepers</source>
    <translation>Cale el {set_at}, recoja el {haul_at}, {count} llenos de talla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Pick a place at the top left, or make one in the place book.</source>
+   <translation>Elija un lugar arriba a la izquierda, o cree uno en el libro de lugares.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>The days are not worked out yet.</source>
+   <translation>Los días aún no están calculados.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/effects_panel.py" />
@@ -9474,6 +9479,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <translation>{out}: no se pudo escribir la imagen; indique un archivo .png en una carpeta que exista y en la que se pueda escribir</translation>
   </message>
   <message>
+   <location filename="planner/ui/place_box.py" />
+   <source>The place that every view shows</source>
+   <translation>El lugar que muestran todas las vistas</translation>
+  </message>
+  <message>
    <location filename="planner/ui/places/edit_fields.py" />
    <source>What to edit</source>
    <translation>Qué editar</translation>
@@ -12419,11 +12429,6 @@ En sus propias palabras
    <location filename="planner/ui/window.py" />
    <source>Is the water right here?</source>
    <translation>¿Es correcta el agua aquí?</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/window.py" />
-   <source>The place that every view shows</source>
-   <translation>El lugar que muestran todas las vistas</translation>
   </message>
   <message>
    <location filename="planner/ui/window.py" />

@@ -338,7 +338,7 @@ def test_before_a_place_is_open_nothing_is_promised(empty_bench: Workbench, qtbo
     """An empty window names what is missing, and offers no button that does nothing."""
     view = _show(qtbot, empty_bench)
     assert view.headline.text() == "No place is open yet"
-    assert "not worked out yet" in view.basis.text()
+    assert "place book" in view.basis.text()
     assert view.plans.model.rowCount() == 0
     assert not view.plan.load.isEnabled()
     assert "Pick a plan" in _words(view.plan)
@@ -476,3 +476,17 @@ def test_the_word_of_the_ramp_never_lies_on_that_of_the_haul(bench: Workbench, q
         assert not (word.isVisible() and any(here.intersects(box) for box in boxes)), width
     assert said == sorted(said), "the wider, the rather"
     assert said[-1], "there is room enough in a wide picture"
+
+
+def test_the_soak_as_a_table_has_room_for_its_words(bench: Workbench, qtbot: Any) -> None:
+    """Beside the reasons a table was so narrow that "low water" read "low wa..."."""
+    panel = PlanPanel(bench)
+    qtbot.addWidget(panel)
+    panel.resize(360, 260)
+    panel.show()
+    qtbot.waitUntil(lambda: bench.idle and panel._rows.rowCount() > 0)
+    panel.picture.button.click()
+    table = panel.picture.table
+    qtbot.waitUntil(lambda: table.columnWidth(1) >= table.sizeHintForColumn(1))
+    panel.picture.button.click()
+    assert panel._reasons.isVisible()

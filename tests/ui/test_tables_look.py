@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QLabel, QWidget
 
 from planner.ui.dates.plans_panel import PlansModel
 from planner.ui.parts import Tabs
+from planner.ui.place_box import PlaceBox
 from planner.ui.places.rows_editor import RowsEditor
 from planner.ui.tables import RowsModel, rows_table, show_whole
 
@@ -89,3 +90,14 @@ def _ink_below(widget: QWidget, box: Any) -> int:
         for y in range(image.height())
     ]
     return len(dark) - dark[::-1].index(True) - dark.index(True)
+
+
+def test_a_long_name_of_a_place_is_told_whole(qtbot: Any) -> None:
+    """The rail is narrow: what the box cuts, the pointer and a screen reader are told."""
+    box = PlaceBox()
+    qtbot.addWidget(box)
+    name = "Chesapeake Bay Bridge Tunnel, Virginia"
+    box.addItems(["Boston", name])
+    box.setCurrentIndex(1)
+    assert box.toolTip().startswith(name)
+    assert box.currentText() == name

@@ -37,8 +37,9 @@ class PlanPanel(Card):
         self.chart = SoakChart()
         self._rows = RowsModel((say("When"), say("What"), say("Water")), numbers=(2,))
         self.picture = ChartWithTable(self.chart, rows_table(self._rows, say("The soak"), wide=1))
-        scroll = WholeLines(say("Why this plan, and what to mind"))
+        scroll = self._reasons = WholeLines(say("Why this plan, and what to mind"))
         self._words = scroll.words
+        self.picture.button.toggled.connect(lambda _: self._arrange())
         self._halves = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._halves.setSpacing(SPACE)
         self._halves.addWidget(self.picture, 4)
@@ -75,12 +76,17 @@ class PlanPanel(Card):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        self._arrange()
+
+    def _arrange(self) -> None:
         # A low panel has no room for the words under the chart, a narrow one none beside it.
         lines = self.height() / self.fontMetrics().lineSpacing()
         letters = self.width() / self.fontMetrics().averageCharWidth()
         low = lines < _STACKED_LINES and letters > _BESIDE_EM
         side, under = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
         self._halves.setDirection(side if low else under)
+        # Beside them a table would be too narrow for its words.
+        self._reasons.setVisible(not (low and self.picture.button.isChecked()))
 
     def _state_changed(self, changed: frozenset[str]) -> None:
         if changed & {"plan", "style"}:

@@ -254,7 +254,11 @@ class DatesView(QWidget):
     def _say_basis(self) -> None:
         outlook, plans = self.bench.outlook, self._plans()
         if outlook is None:
-            self.basis.setText(say("The days are not worked out yet."))
+            self.basis.setText(
+                say("Pick a place at the top left, or make one in the place book.")
+                if self.bench.site is None
+                else say("The days are not worked out yet.")
+            )
             return
         forecast = outlook.forecast
         if forecast.basis == "prior":

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from datetime import datetime, timedelta
 from typing import Final
 
@@ -20,11 +20,13 @@ _SHORT_SOAK: Final = timedelta(minutes=45)
 _NAMED_AT_MOST: Final = 4
 
 
-def light_words(judged: int | None, light: int | None) -> str:
+def light_words(
+    judged: int | None, light: int | None, in_words: Callable[[float], str] = one_in
+) -> str:
     """Return "about 1 in 8" for the light crabs of a trip; a dash when none was judged."""
     if not judged or light is None:
         return NOT_RECORDED
-    return say("none") if light == 0 else one_in(light / judged)
+    return say("none") if light == 0 else in_words(light / judged)
 
 
 def totals(hauls: Sequence[Haul], trip: Trip | None = None) -> str:

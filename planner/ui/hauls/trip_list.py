@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.logbook import TripKey, TripOutcome
+from planner.phrasing import short_one_in
 from planner.ui.hauls.haul_cells import NOT_RECORDED
 from planner.ui.hauls.haul_words import light_words, trips_words
 from planner.ui.parts import quiet
@@ -165,7 +166,7 @@ def _cell(trip: TripOutcome, column: int) -> str:
     if column == 0:
         return trip.trip
     if column == 3:
-        return light_words(trip.judged, trip.light).removeprefix("about ")
+        return light_words(trip.judged, trip.light, short_one_in)
     if column == 4:
         return trip.place
     count = trip.keepers if column == 1 else trip.judged

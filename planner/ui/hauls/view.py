@@ -168,7 +168,7 @@ class HaulsView(QWidget):
                 reason=reason,
             )
         )
-        self.locked.setVisible(not may and self.bench.clerk.idle)
+        self.locked.setVisible(not may and site is not None and self.bench.clerk.idle)
         self.unlock.setVisible(self.locked.isVisibleTo(self) and book is not None)
         self.from_plan.setVisible(plan is not None)
         if plan is not None and site is not None:
