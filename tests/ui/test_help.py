@@ -141,7 +141,8 @@ def test_under_a_picture_is_no_hole(shown: HelpWindow) -> None:
             name = QUrl(run.format.toImageFormat().name())
             kind = QTextDocument.ResourceType.ImageResource.value
             image = shown.page.document().resource(kind, name)
-            room = layout.blockBoundingRect(block).height()
+            at, below = map(layout.blockBoundingRect, (block, block.next()))
+            room = below.top() - at.top()
             assert room < image.height() / image.devicePixelRatio() + 40
             pictures += 1
         block = block.next()
