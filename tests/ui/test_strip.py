@@ -28,7 +28,6 @@ from planner.sky import SkyDays, phases
 from planner.trips import Outlook, Plan
 from planner.ui import theme
 from planner.ui.strip import StripView
-from planner.ui.strip.calendar_lanes import packed
 from planner.ui.strip.days import (
     day_at,
     day_sentences,
@@ -39,7 +38,8 @@ from planner.ui.strip.days import (
     trip_marks,
     why_text,
 )
-from planner.ui.strip.outlook_lanes import MoonLane
+from planner.ui.strip.moon_lane import MoonLane
+from planner.ui.strip.plans_lane import packed
 from planner.ui.strip.table import DaysTable
 
 TODAY = date(2026, 11, 25)

@@ -20,7 +20,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from planner.ui import theme
-from planner.ui.strip.outlook_lanes import draw_mark
+from planner.ui.strip.catch_lane import draw_mark
 from planner.words import say
 
 _GAP: Final = 13  # between entries

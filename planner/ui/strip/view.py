@@ -20,17 +20,13 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from planner.ui import theme
-from planner.ui.strip.calendar_lanes import (
-    CursorLane,
-    DateLane,
-    GroundLane,
-    PlansLane,
-    packed,
-    with_own,
-)
+from planner.ui.strip.calendar_lanes import CursorLane, DateLane, GroundLane
 from planner.ui.strip.canvas import grown_text, text_scale
+from planner.ui.strip.catch_lane import CatchLane
 from planner.ui.strip.days import Catch, TripMark, day_at, place_of
-from planner.ui.strip.outlook_lanes import CatchLane, DaysLane, FullnessLane, MoonLane, WaterLane
+from planner.ui.strip.moon_lane import MoonLane
+from planner.ui.strip.outlook_lanes import DaysLane, FullnessLane, WaterLane
+from planner.ui.strip.plans_lane import PlansLane, packed, with_own
 from planner.words import say
 
 if TYPE_CHECKING:
