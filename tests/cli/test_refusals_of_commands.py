@@ -97,6 +97,19 @@ def test_bad_log(run, tmp_path, job):
     assert "line 3, keepers" in ran.err
 
 
+@pytest.mark.parametrize("job", [f"learn {DEMO}", f"dates {DEMO}", "trials"])
+def test_a_haul_yet_to_come_is_refused_by_line(run, tmp_path, job):
+    """Nobody has judged the crabs of a day to come: such a row is a slip of the year."""
+    path = tmp_path / "log.csv"
+    rows = "a,Sedge Hollow,2025-06-02T09:00,3,12,1\nb,Sedge Hollow,2095-06-02T09:00,3,12,1\n"
+    path.write_text(f"trip,place,hauled_at,keepers,judged,light\n{rows}", encoding="utf-8")
+    ran = run(f"{job} --log", str(path))
+    assert ran.status == 3
+    assert ran.out == ""
+    assert "line 3, hauled_at: is in the future" in ran.err
+    assert "correct the date" in ran.err
+
+
 def test_bad_grouping(run, tmp_path):
     """What to group by is a word of the command line."""
     path = tmp_path / "log.csv"
