@@ -23,6 +23,7 @@ from planner.logbook.entries import Haul, Trap, Trip
 from planner.logbook.errors import LogbookError, LogbookInUse, LogError
 from planner.logbook.files import (
     damaged,
+    is_there,
     lock_writing,
     mark_closed,
     mark_open,
@@ -84,19 +85,27 @@ class Logbook:
         try:
             writing = lock_writing(path)
         except LogbookError as notice:
-            if not isinstance(notice, LogbookInUse) and not path.is_file():
+            if not isinstance(notice, LogbookInUse) and not is_there(path):
                 raise
             return cls(path, open_reader(path), None, notice)
         try:
+            with told(path):
+                is_new = not is_there(path) or path.stat().st_size == 0
             book = cls(path, open_writer(path, was_left_open(path)), writing, None)
         except BaseException:
             writing.close()
             raise
-        book._begin()
+        book._begin(is_new)
         return book
 
-    def _begin(self) -> None:
+    def _begin(self, is_new: bool) -> None:
         """Note that the file is open, and take the day's backup."""
+        if is_new and self.backups():
+            self.remark = say(
+                "There was no log in {path}, so an empty one was begun. Backups of an earlier log "
+                "are there: File menu, Backups of the log.",
+                path=self.path,
+            )
         try:
             with told(self.path):
                 mark_open(self.path)

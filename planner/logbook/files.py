@@ -6,6 +6,7 @@ damaged, newer, or not a logbook.
 
 from __future__ import annotations
 
+import os
 import sqlite3
 from collections.abc import Iterator
 from contextlib import closing, contextmanager, suppress
@@ -51,9 +52,7 @@ def told(path: Path) -> Iterator[None]:
             raise damaged(path) from error
         if code not in _SENTENCES:
             raise
-        raise LogbookError(
-            say("{path} {sentences}. Nothing was changed.", path=path, sentences=_SENTENCES[code])
-        ) from error
+        raise _refusal(path, code) from error
     except UnicodeDecodeError as error:  # a message about text that is no UTF-8 any more
         raise damaged(path) from error
     except OSError as error:
@@ -63,6 +62,12 @@ def told(path: Path) -> Iterator[None]:
                 "{path} cannot be opened ({reason}). Nothing was changed.", path=path, reason=reason
             )
         ) from error
+
+
+def _refusal(path: Path, code: int) -> LogbookError:
+    return LogbookError(
+        say("{path} {sentences}. Nothing was changed.", path=path, sentences=_SENTENCES[code])
+    )
 
 
 def damaged(path: Path) -> LogbookDamaged:
@@ -133,11 +138,15 @@ def open_reader(path: Path) -> sqlite3.Connection:
 def lock_writing(path: Path) -> sqlite3.Connection:
     """Return a held lock on writing, let go by `close()` or by any end of the process.
 
+    LogbookError for a file that is write-protected, LogbookInUse while another holds the lock.
+
     A file beside the logbook carries it, locked by SQLite's own means, which are the same on
     every system. The file stays: removing it could let two writers in.
     """
     with told(path):
         path.parent.mkdir(parents=True, exist_ok=True)
+        if is_there(path) and not os.access(path, os.W_OK):
+            raise _refusal(path, sqlite3.SQLITE_READONLY)
         beside = path.with_name(f"{path.name}.lock")
         lock = sqlite3.connect(beside, isolation_level=None, timeout=0, check_same_thread=False)
         try:
@@ -154,6 +163,14 @@ def lock_writing(path: Path) -> sqlite3.Connection:
                 )
             ) from None
         return lock
+
+
+def is_there(path: Path) -> bool:
+    """Tell whether there is a file that can be reached."""
+    try:
+        return path.is_file()
+    except OSError:  # a folder that may not be entered
+        return False
 
 
 def was_left_open(path: Path) -> bool:

@@ -80,6 +80,7 @@ def open_log(source: Source, opened: Logbook | None) -> tuple[Logbook | None, Lo
     book = _open_whole(path)
     if fresh:
         book.import_table(demo_log(), book_zone)
+        book.remark = ""  # an older copy's backups are no news
     log = read_whole(book)
     if len(log.hauls) > _LONG:
         # Or every search for cycles would walk through the log, which holds none, and the

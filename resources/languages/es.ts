@@ -2552,6 +2552,11 @@
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
+   <source>There was no log in {path}, so an empty one was begun. Backups of an earlier log are there: File menu, Backups of the log.</source>
+   <translation>No había ningún registro en {path}, así que se empezó uno vacío. Hay copias de seguridad de un registro anterior: menú Archivo, Copias de seguridad del registro.</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/book.py" />
    <source>entry of trip {name}</source>
    <translation>anotación de la salida {name}</translation>
   </message>
@@ -2732,6 +2737,11 @@
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
+   <source>{path} {sentences}. Nothing was changed.</source>
+   <translation>{path} {sentences}. No se cambió nada.</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/files.py" />
    <source>{path} is damaged and was left exactly as it is. Keep a copy of it, and open a backup or import an exported haul table.</source>
    <translation>{path} está dañado y se dejó exactamente como está. Guarde una copia y abra una copia de seguridad o importe una tabla de recogidas exportada.</translation>
   </message>
@@ -2744,11 +2754,6 @@
    <location filename="planner/logbook/files.py" />
    <source>{path} was written by a later version of Fullshell and was left as it is; open it with that version.</source>
    <translation>{path} lo escribió una versión posterior de Fullshell y se dejó como estaba; ábralo con esa versión.</translation>
-  </message>
-  <message>
-   <location filename="planner/logbook/files.py" />
-   <source>{path} {sentences}. Nothing was changed.</source>
-   <translation>{path} {sentences}. No se cambió nada.</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />
@@ -5012,11 +5017,6 @@
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
-   <source> ({low} to {high})</source>
-   <translation> ({low} a {high})</translation>
-  </message>
-  <message>
-   <location filename="planner/trials/settle_text.py" />
    <source>, about {plural} like yours</source>
    <translation>, alrededor de {plural} como las suyas</translation>
   </message>
@@ -5044,6 +5044,11 @@
    <location filename="planner/trials/settle_text.py" />
    <source>Rates are for a soak of {common_soak_h:.0f} h.</source>
    <translation>Las tasas son para un tiempo en el agua de {common_soak_h:.0f} h.</translation>
+  </message>
+  <message>
+   <location filename="planner/trials/settle_text.py" />
+   <source> ({low} to {high})</source>
+   <translation> ({low} a {high})</translation>
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
@@ -7866,13 +7871,18 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_words.py" />
-   <source>Trap {trap}: {count} {field} in one trap. Is that right?</source>
-   <translation>Nasa {trap}: {count} {field} en una sola nasa. ¿Es correcto?</translation>
+   <source>Trap {trap}: {count} {kind} in one trap. Is that right?</source>
+   <translation>Nasa {trap}: {count} {kind} en una sola nasa. ¿Es correcto?</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_words.py" />
    <source>a soak of {days:.0f} days</source>
    <translation>{days:.0f} días en el agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_words.py" />
+   <source>a soak of {minutes} minutes</source>
+   <translation>{minutes} minutos en el agua</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/intake_dialog.py" />
@@ -11579,8 +11589,23 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/water_section.py" />
+   <source>minutes</source>
+   <translation>minutos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>times</source>
+   <translation>por</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
    <source>No constants yet. Copy the table of harmonic constituents from the agency's page of the nearest station and paste it here.</source>
    <translation>Todavía no hay constantes. Copie la tabla de constituyentes armónicos de la página del servicio hidrográfico, de la estación más cercana, y péguela aquí.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>{clock}, the standard time here</source>
+   <translation>{clock}, la hora estándar de aquí</translation>
   </message>
   <message>
    <location filename="planner/ui/settings.py" />

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import random
 import sqlite3
 from datetime import UTC, datetime, timedelta
@@ -155,6 +156,30 @@ def test_a_folder_that_cannot_be_written_is_read(
         assert [h.trap for h in book.read().hauls] == ["A1"]
         with pytest.raises(LogbookError):
             book.delete_trip("14 Aug")
+
+
+def test_a_write_protected_file_is_read(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """What cannot be saved must not look as if it could, cell after cell."""
+    with Logbook.open(path) as book:
+        book.save_trip("14 Aug", [haul("A")])
+    monkeypatch.setattr(os, "access", lambda *_: False)  # as root, every file can be written
+    with Logbook.open(path) as book:
+        assert book.read_only
+        assert "cannot be written" in str(book.notice)
+        assert book.read().hauls == (haul("A"),)
+
+
+def test_a_log_that_is_gone_is_told(path: Path) -> None:
+    """An empty window where years of trips were would look like a loss, or like no matter."""
+    with Logbook.open(path) as book:
+        book.save_trip("14 Aug", [haul("A")])
+    with Logbook.open(path) as book:  # which takes the day's backup
+        assert book.remark == ""
+    for make in (path.unlink, lambda: path.write_bytes(b"")):
+        make()
+        with Logbook.open(path) as book:
+            assert "Backups of an earlier log" in book.remark
+            book.restore(book.backups()[-1].path)
 
 
 def test_a_drive_that_goes_away_is_a_sentence(path: Path) -> None:
