@@ -16,6 +16,8 @@ from planner.assets import resource
 from planner.faults import HardCrashes, keep, report
 from planner.phrasing import Style
 from planner.ui import languages, theme
+from planner.ui.focus_ring import FocusRing
+from planner.ui.midnight import Midnight
 from planner.ui.opening import Opening
 from planner.ui.settings import Settings, open_settings, write_settings
 from planner.ui.sources import Source, demo_source
@@ -51,6 +53,7 @@ def make_app() -> QApplication:
     app.setApplicationName("Fullshell")
     app.setDesktopFileName("fullshell")
     app.setWindowIcon(QIcon(str(resource("icon", "fullshell.svg"))))
+    FocusRing(app)
     return app
 
 
@@ -95,6 +98,7 @@ def _run(app: QApplication, faults: FaultCatcher, crash: str, place: str | None)
     # something drawn on a chart, ends on a worker. While this lives, cycles end on this thread.
     collector = GarbageCollector()
     window = MainWindow(bench)
+    midnight = Midnight(state)
     faults.facts = window.faults.facts
     faults.fault.connect(window.faults.show)
     faults.again.connect(window.faults.again)
@@ -112,7 +116,7 @@ def _run(app: QApplication, faults: FaultCatcher, crash: str, place: str | None)
     if crash:
         window.faults.show_crash(crash)
     status = app.exec()
-    del collector
+    del collector, midnight
     write_settings(
         Settings(
             # A place that could not be read is asked for again; it may be on a stick.

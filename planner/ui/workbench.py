@@ -174,7 +174,10 @@ class Workbench(QObject):
         return today - timedelta(days=_PAST_DAYS), today + timedelta(days=_AHEAD_DAYS)
 
     def _state_changed(self, changed: frozenset[str]) -> None:
-        if "style" in changed:
+        if "today" in changed:
+            self.first, self.last = self._year_around_today()
+            self._refresh()
+        elif "style" in changed:
             self._rank()  # the reasons and warnings of plans are sentences with units
 
     def _look(self, site: Site) -> None:

@@ -324,6 +324,8 @@ class DatesView(QWidget):
     # -- following the user ------------------------------------------------------------------
 
     def _state_changed(self, changed: frozenset[str]) -> None:
+        if "today" in changed:
+            self.strip.show_today(self.state.today)
         if "day" in changed:
             self.strip.choose_day(self.state.day)
             self.table.choose_day(self.state.day)

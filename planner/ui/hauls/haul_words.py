@@ -32,7 +32,7 @@ def light_words(
 def totals(hauls: Sequence[Haul], trip: Trip | None = None) -> str:
     """Return the sums of what is recorded so far, and the kitchen's count of the trip."""
     traps = counted(len(hauls), "trap")
-    sums = {field: _sum(hauls, field) for field in _COUNTS}
+    sums = {field: _sum(hauls, field) for field in (column.field for column in _COUNTED)}
     parts = []
     if sums["keepers"] is not None:
         parts.append(say("{keepers} keepers", keepers=sums["keepers"]))
@@ -64,7 +64,7 @@ def totals(hauls: Sequence[Haul], trip: Trip | None = None) -> str:
     )
 
 
-_COUNTS: Final = tuple(column.field for column in COLUMNS if column.kind == "count")
+_COUNTED: Final = tuple(column for column in COLUMNS if column.kind == "count")
 _WANTED: Final = tuple(
     column
     for column in COLUMNS
@@ -141,14 +141,14 @@ def _kitchen(hauls: Sequence[Haul], trip: Trip | None) -> Iterator[str]:
 
 def _many(hauls: Sequence[Haul]) -> Iterator[str]:
     for haul in hauls:
-        for field in _COUNTS:
-            count = getattr(haul, field)
+        for column in _COUNTED:
+            count = getattr(haul, column.field)
             if count is not None and count > _MANY_CRABS:
                 yield say(
-                    "Trap {trap}: {count} {field} in one trap. Is that right?",
+                    "Trap {trap}: {count} {kind} in one trap. Is that right?",
                     trap=haul.trap,
                     count=count,
-                    field=field,
+                    kind=column.heading.lower(),
                 )
 
 
@@ -164,7 +164,9 @@ def _soaks(hauls: Sequence[Haul]) -> Iterator[str]:
             ).append(haul.trap)
         elif soak < _SHORT_SOAK:
             minutes = round(soak / timedelta(minutes=1))
-            odd.setdefault(f"a soak of {minutes} minutes", []).append(haul.trap)
+            odd.setdefault(say("a soak of {minutes} minutes", minutes=minutes), []).append(
+                haul.trap
+            )
     for what, traps in odd.items():
         yield say("Trap {named}: {what}. Are the dates right?", named=_named(traps, 0), what=what)
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from datetime import UTC, datetime, time
+from datetime import datetime, time
 from functools import partial
 from itertools import islice
 from zoneinfo import ZoneInfo
@@ -155,9 +155,9 @@ class TripEntry(QWidget):
             self.refuse("")
 
     def _now(self) -> datetime:
-        """Return the present, or the end of a later day that the window shows itself as on."""
-        now, today = datetime.now(UTC), self.bench.state.today
-        return datetime.combine(today, time.max, tzinfo=UTC) if today > now.date() else now
+        """Return the present, or the end of another day that the window shows itself as on."""
+        now, today = datetime.now(self._zone()), self.bench.state.today
+        return now if now.date() == today else datetime.combine(today, time.max, now.tzinfo)
 
     def _sum_up(self) -> None:
         hauls = self.model.hauls

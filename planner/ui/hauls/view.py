@@ -205,7 +205,7 @@ class HaulsView(QWidget):
     def _state_changed(self, changed: frozenset[str]) -> None:
         if "plan" in changed:
             self._offer()
-        if changed & {"style", "theme"}:
+        if changed & {"style", "theme", "today"}:
             self._show_trip(self.chosen)
 
     def _plans_changed(self) -> None:

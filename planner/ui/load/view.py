@@ -177,7 +177,7 @@ class LoadView(QWidget):
             self.refresh()
 
     def _state_changed(self, changed: frozenset[str]) -> None:
-        if changed & {"plan", "style"}:
+        if changed & {"plan", "style", "today"}:
             self._changed()
 
     def chosen(self) -> Plan | None:

@@ -29,16 +29,20 @@ from planner.ui.places.offsets_form import OffsetsForm
 from planner.ui.places.paste_form import PasteForm, Taken, as_rows
 from planner.ui.places.record_form import RecordForm
 from planner.ui.places.rows_editor import RowsEditor
-from planner.ui.places.tabled_form import words_of_field
+from planner.ui.places.tabled_form import KINDS, words_of_field
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.units import LengthUnit
 from planner.words import say
 
 _IN_WORDS: Final = {
-    f"water.offsets.{kind}_{key}": f"water.offsets.{kind} water, {words}"
-    for kind in ("high", "low")
-    for key, words in (("minutes", "minutes"), ("factor", "times"), ("add", "plus"))
+    f"water.offsets.{kind}_{key}": f"water.offsets.{water.lower()}, {words}"
+    for kind, water in KINDS.items()
+    for key, words in (
+        ("minutes", say("minutes")),
+        ("factor", say("times")),
+        ("add", say("plus")),
+    )
 }
 _RULES: Final = (
     (say("held at mid-year, as agency tables do"), "yearly"),
@@ -227,7 +231,7 @@ class WaterSection(Section):
         clocks = {"UTC": say("UTC (Greenwich)")}
         standard = standard_clock(self._zone)
         if standard is not None:
-            clocks.setdefault(standard, f"{standard}, the standard time here")
+            clocks.setdefault(standard, say("{clock}, the standard time here", clock=standard))
         clocks.setdefault(in_use, in_use)
         return clocks
 

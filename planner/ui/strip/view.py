@@ -91,14 +91,8 @@ class StripView(QWidget):
         self._box.setMouseEnabled(x=True, y=False)
         self._box.invertY(True)
         self._box.setYRange(0, _HEIGHT, padding=0)
-        here = place_of(today)
-        self._box.setLimits(
-            xMin=here - _MOST_DAYS,
-            xMax=here + _MOST_DAYS,
-            minXRange=_LEAST_DAYS,
-            maxXRange=_MOST_DAYS,
-        )
         self._add_lanes()
+        self.show_today(today)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(say("Days: fullness, water, trips and plans"))
@@ -152,6 +146,20 @@ class StripView(QWidget):
     def show_alike(self, day: date, marks: Sequence[tuple[float, Catch]]) -> None:
         """Show how past trips like a day turned out, at that day."""
         self._catch.show_alike(day, marks)
+
+    def show_today(self, today: date) -> None:
+        """Mark another day as today; the days that can be shown lie around it."""
+        self.today = today
+        here = place_of(today)
+        self._box.setLimits(
+            xMin=here - _MOST_DAYS,
+            xMax=here + _MOST_DAYS,
+            minXRange=_LEAST_DAYS,
+            maxXRange=_MOST_DAYS,
+        )
+        for lane in (self._dates, self._cursor):
+            lane.today = here
+            lane.update()
 
     def show_plans(
         self, plans: Sequence[Plan], chosen: int | None, zone: Any, own: Plan | None = None
