@@ -48,12 +48,9 @@ def settle_texts(trial: Trial, days: Sequence[date] = ()) -> list[str]:
 def _hauls_text(needed: ToSettle) -> str:
     assert needed.hauls_per_group is not None
     ends = ""
-    if needed.low is not None and needed.high is not None and needed.low < needed.high:
-        ends = say(
-            " ({low} to {high})",
-            low=_rounded(needed.low),
-            high=_rounded(needed.high),
-        )
+    if needed.low is not None and needed.high is not None:
+        low, high = _rounded(needed.low), _rounded(needed.high)
+        ends = say(" ({low} to {high})", low=low, high=high) if low < high else ""
     trips = (
         ""
         if not needed.trips

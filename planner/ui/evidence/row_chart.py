@@ -109,7 +109,7 @@ class RowChart(Chart):
         if beyond:
             text = say("{count} more, to {beyond:g} →", count=len(beyond), beyond=max(beyond))
             label = pg.TextItem(text, color=theme.current().quiet, anchor=(1.0, 0.5))
-            label.setPos(right, y)
+            label.setPos(right, y + 0.24)  # clear of the bar, and of the rings of the row above
             self.addItem(label, ignoreBounds=True)
 
 
