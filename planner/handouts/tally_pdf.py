@@ -38,6 +38,10 @@ _LABEL: Final = 36.0 * MM
 _TIME: Final = 14.5 * MM
 _TOTAL: Final = 6.0 * MM  # beside the boxes, for the number
 _GAP: Final = 1.0 * MM
+# Of a text's size; below the second, letters are small enough for two lines.
+_SMALLER: Final = (1.0, 0.9, 0.8, 0.7, 0.6, 0.5)
+_ONE_LINE: Final = 0.7
+_LEAST_NAME: Final = 0.5
 _Flag = Qt.AlignmentFlag
 
 
@@ -94,7 +98,8 @@ def _columns(ticks: tuple[Tick, ...]) -> list[_Column]:
 
 def _head(painter: QPainter, sheet: TallySheet, page: str, width: float) -> None:
     line = 6.5 * MM
-    _text(painter, QRectF(0, 0, width * 0.44, line), sheet.title, 14, bold=True)
+    title = QRectF(0, 0, width * 0.44, line)
+    _text(painter, title, sheet.title, 14, bold=True, least=_LEAST_NAME)
     said = " ".join(part for part in (sheet.invented, f"{page}{sheet.made}") if part)
     _text(
         painter,
@@ -130,8 +135,8 @@ def _rows(painter: QPainter, sheet: TallySheet, lines: tuple[TallyLine, ...], wi
         top = _HEAD + number * _ROW
         if number % 2 == 0:
             painter.fillRect(QRectF(0, top, _LABEL + 2 * _TIME, _ROW), SHADE)
-        label = QRectF(_GAP, top + _GAP, _LABEL - 2 * _GAP, 7 * MM)
-        _text(painter, label, line.trap, 15, bold=True)
+        label = QRectF(_GAP, top + 0.2 * MM, _LABEL - 2 * _GAP, 6.4 * MM)
+        _text(painter, label, line.trap, 15, bold=True, least=_LEAST_NAME)
         about = QRectF(_GAP, top + 6.6 * MM, _LABEL - 2 * _GAP, 7 * MM)
         _text(painter, about, line.about, 7.5, wrap=True)
         planned = QRectF(_LABEL + _GAP, top + _GAP, _TIME - 2 * _GAP, 6 * MM)
@@ -181,13 +186,18 @@ def _text(
     bold: bool = False,
     wrap: bool = False,
     colour_grey: bool = False,
+    least: float = 0.7,
 ) -> None:
-    """Write a text into a box, in smaller letters where it would not fit, cut only at the last."""
+    """Write a text into a box, in smaller letters where it would not fit, cut only at the last.
+
+    least: of the size. Below 0.7 on two lines, and cut in the middle: a name's end tells as much.
+    """
     flags = _Flag.AlignLeft | (_Flag.AlignTop if wrap else _Flag.AlignVCenter)
-    shown = int(flags) | (int(Qt.TextFlag.TextWordWrap) if wrap else 0)
     font = QFont("sans-serif")
     font.setBold(bold)
-    for smaller in (1.0, 0.9, 0.8, 0.7):
+    for smaller in (each for each in _SMALLER if each >= least):
+        wrap = wrap or smaller < _ONE_LINE
+        shown = int(flags) | (int(Qt.TextFlag.TextWordWrap) if wrap else 0)
         font.setPointSizeF(size_pt * smaller)
         painter.setFont(font)
         needs = painter.boundingRect(box, shown, text)
@@ -196,6 +206,7 @@ def _text(
     else:
         metrics = QFontMetricsF(font, painter.device())
         rows = max(int(box.height() // metrics.height()), 1) if wrap else 1
-        text = metrics.elidedText(text, Qt.TextElideMode.ElideRight, box.width() * rows * 0.95)
+        cut = Qt.TextElideMode.ElideMiddle if least < _ONE_LINE else Qt.TextElideMode.ElideRight
+        text = metrics.elidedText(text, cut, box.width() * rows * 0.95)
     painter.setPen(QPen(GREY if colour_grey else INK))
     painter.drawText(box, shown, text)

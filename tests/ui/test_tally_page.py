@@ -20,6 +20,8 @@ from planner.handouts.tally_page import tally_page
 from planner.logbook import Haul, Logbook
 from planner.phrasing import Style
 from planner.sites import load_site
+from planner.ui.language_choice import codes
+from planner.ui.languages import use
 from planner.ui.load.view import LoadView
 from planner.ui.workbench import Workbench
 
@@ -289,6 +291,36 @@ def test_fits_a_small_phone_and_buttons_are_large(context: Any, deck: Deck) -> N
         " !(e.textContent.trim() || e.ariaLabel || e.labels?.length)).length"
     )
     assert nameless == 0
+
+
+# Where a word of a kind lies under the button that takes one away.
+COVERED = """[...document.querySelectorAll(".kind")].filter((kind) => {
+  const words = document.createRange();
+  words.selectNodeContents(kind.querySelector(".add"));
+  const less = kind.querySelector(".less").getBoundingClientRect();
+  return [...words.getClientRects()].some((at) => at.right > less.left && at.bottom > less.top);
+}).map((kind) => kind.textContent)"""
+
+
+@pytest.mark.parametrize("code", codes())
+def test_no_word_lies_under_a_button(
+    new_phone: Callable[..., Any], tmp_path: Path, code: str
+) -> None:
+    """What a button counts is read at a glance, in the longest words, on the smallest phone."""
+    use(code)
+    try:
+        long = [replace(haul, trap=f"Long label of a trap {haul.trap}") for haul in ROWS]
+        file = written(tmp_path, deck_trip(long, SITE.zone, invented=True))
+    finally:
+        use("en")
+    context = new_phone(viewport={"width": 320, "height": 568})
+    try:
+        page = Deck(context, file).page
+        assert page.evaluate(COVERED) == []
+        assert page.evaluate("document.documentElement.scrollWidth") <= 320
+        assert page.locator("#trap").bounding_box()["height"] < 120
+    finally:
+        context.close()
 
 
 def test_nothing_in_the_page_reaches_out() -> None:

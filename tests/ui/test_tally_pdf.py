@@ -86,6 +86,21 @@ def test_long_names_stay_inside(tmp_path: Path) -> None:
     assert "W" * 60 not in text
 
 
+def test_long_names_that_differ_at_the_end_are_told_apart(tmp_path: Path) -> None:
+    """Two traps with one name on paper are two counts that nobody can enter."""
+    sheet = made_sheet(2)
+    label = "Uncle's big green trap with the long cord"
+    lines = tuple(
+        replace(line, trap=f"{label} {number}") for number, line in enumerate(sheet.lines, 41)
+    )
+    title = "Upper Sedge Hollow River at the old bridge, trip 29 Nov 2026"
+    write_tally(replace(sheet, lines=lines, title=title), tmp_path / "t.pdf")
+    (text,) = pages_of(tmp_path / "t.pdf")
+    assert "cord 41" in text
+    assert "cord 42" in text
+    assert "29 Nov 2026" in text
+
+
 def test_a_folder_that_is_not_there_is_told(tmp_path: Path) -> None:
     """A sheet that was not written must not be looked for at the printer."""
     with pytest.raises(PlannerError, match="cannot be written"):
