@@ -12,6 +12,7 @@ from PySide6.QtGui import (
     QPainter,
     QPaintEvent,
     QPalette,
+    QPen,
     QResizeEvent,
     QShowEvent,
 )
@@ -251,6 +252,16 @@ class _TabBar(QTabBar):
 
     def tabSizeHint(self, index: int) -> QSize:
         return super().tabSizeHint(index) + QSize(0, SPACE // 2)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if self.hasFocus():
+            # The style only tints the tab, which is not seen on dark ground.
+            painter = QPainter(self)
+            painter.setPen(QPen(QColor(theme.FOCUS), 2))
+            edge = SPACE // 2
+            painter.drawRect(self.tabRect(self.currentIndex()).adjusted(edge, edge, -edge, -edge))
+            painter.end()
 
 
 class Empty(QFrame):
