@@ -3,7 +3,7 @@
     python3 packaging/check.py [--fast]
 
 All checks run even when one fails; the last line says which did. `--fast` leaves out the tests
-marked slow and the bundle.
+marked slow, the bundle and the benchmarks.
 """
 
 import sys
@@ -42,6 +42,9 @@ ONLY_WITHOUT_QT = (
     "trials",
 )
 ONLY_WITH_QT = ("ui", "benchmarks", "packaging")
+
+# They print ratios, which a reader judges: a check that fails on a busy machine teaches nothing.
+BENCHMARKS = ("tides", "trips", "look_back", "house_figures --quick")
 
 # Jobs that need every file that the wheel must carry.
 DATES = "dates sedge-hollow --from 2026-06-01 --to 2026-06-14"
@@ -108,7 +111,7 @@ class Report:
 def main() -> int:
     """Set up, run every check, print what came out; return 1 when anything failed."""
     parser = argparse.ArgumentParser(description="Set up everything and run every check.")
-    parser.add_argument("--fast", action="store_true", help="leave out slow tests and the bundle")
+    parser.add_argument("--fast", action="store_true", help="leave out slow tests, bundle and benchmarks")
     fast = parser.parse_args().fast
     options = ["--durations=10", *HUNG.split(), *(["-m", "not slow"] if fast else [])]
     begun = time.monotonic()
@@ -130,6 +133,7 @@ def main() -> int:
         check_core(report, Path(folder), options, after=built)
         if not fast:
             check_bundle(report, Path(folder), after=built)
+            check_benchmarks(report, python)
     machine.say(report.summary())
     return 0 if all(passed for _, passed, _ in report.results) else 1
 
@@ -193,6 +197,13 @@ def check_bundle(report: Report, folder: Path, *, after: bool) -> None:
         lambda: not smoke.try_all(bundle.program_of(bundle.built_in(folder / "bundle"))),
         after=built,
     )
+
+
+def check_benchmarks(report: Report, python: Path) -> None:
+    """The benchmarks run and print their figures, last, when nothing else does."""
+    for words in BENCHMARKS:
+        name, *options = words.split()
+        report.run(f"benchmark {name}", [python, "-m", f"tests.benchmarks.{name}", *options])
 
 
 def _find_files(
