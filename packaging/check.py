@@ -111,7 +111,9 @@ class Report:
 def main() -> int:
     """Set up, run every check, print what came out; return 1 when anything failed."""
     parser = argparse.ArgumentParser(description="Set up everything and run every check.")
-    parser.add_argument("--fast", action="store_true", help="leave out slow tests, bundle and benchmarks")
+    parser.add_argument(
+        "--fast", action="store_true", help="leave out slow tests, bundle and benchmarks"
+    )
     fast = parser.parse_args().fast
     options = ["--durations=10", *HUNG.split(), *(["-m", "not slow"] if fast else [])]
     begun = time.monotonic()
