@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Signal
@@ -11,7 +10,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from planner.errors import Problem
 from planner.sites.editing import Wanted
-from planner.ui.parts import Late, Tabs, scrolled
+from planner.ui.parts import Tabs, scrolled
 from planner.ui.places.edit_section import Section
 from planner.ui.places.free_section import FreeSection
 from planner.ui.places.place_sections import PlaceSection, SpotsSection, TemperatureSection
@@ -43,7 +42,7 @@ class EditFields(Tabs):
         )
         for words, section in self._sections:
             section.changed.connect(self.edited)
-            self.addTab(Late(partial(_page, section, words)), words)
+            self.addTab(_page(section, words), words)
         self.place.units.currentIndexChanged.connect(lambda _: self._show_unit())
         self.place.zone.textChanged.connect(self.water.show_zone)
         self.place.zone.textChanged.connect(self.free.show_zone)
