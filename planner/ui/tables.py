@@ -173,6 +173,7 @@ class ChartWithTable(QWidget):
         self.chart, self.table = chart, table
         self.button = QPushButton(say("As a table"))
         self.button.setCheckable(True)
+        self.button.setToolTip(say("The same facts in rows and columns, and back"))
         self.button.setAccessibleName(
             say("{accessiblename} as a table", accessiblename=chart.accessibleName())
         )

@@ -6486,6 +6486,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/effects_panel.py" />
+   <source>The smallest difference for which you would choose another day</source>
+   <translation>La menor diferencia por la que elegiría otro día</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
    <source>A difference &amp;worth caring about, in light crabs</source>
    <translation>Una diferencia &amp;que importe, en cangrejos vacíos</translation>
   </message>
@@ -6898,6 +6903,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/trial_panel.py" />
    <source> times</source>
    <translation> veces</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>How many times as much a trap must take to be worth its price</source>
+   <translation>Cuántas veces más tiene que pescar una nasa para valer lo que cuesta</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_panel.py" />
@@ -7358,6 +7368,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/backups_dialog.py" />
    <source>Go back to this one</source>
    <translation>Volver a esta copia</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/backups_dialog.py" />
+   <source>Today's log is backed up first</source>
+   <translation>Antes se guarda una copia del registro de hoy</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/backups_dialog.py" />
@@ -7953,6 +7968,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/intake_dialog.py" />
    <source>Take nothing</source>
    <translation>No importar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/intake_dialog.py" />
+   <source>The log stays as it is</source>
+   <translation>El registro queda como está</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/intake_dialog.py" />
@@ -8650,6 +8670,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/traps_window.py" />
    <source>Add to history</source>
    <translation>Añadir al historial</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/traps_window.py" />
+   <source>Note it below the trap, with its day</source>
+   <translation>Anotarlo en la nasa, con su día</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/traps_window.py" />
@@ -9780,6 +9805,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/new_place.py" />
+   <source>Write its file, and go on to its water, spots and rules</source>
+   <translation>Escribir su archivo y seguir con su agua, sus puestos y sus normas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/new_place.py" />
    <source>Cancel</source>
    <translation>Cancelar</translation>
   </message>
@@ -9835,8 +9865,18 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/observed_panel.py" />
+   <source>A row for a high or low water that you saw</source>
+   <translation>Una fila para una pleamar o bajamar que haya visto</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Remove</source>
    <translation>Quitar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/observed_panel.py" />
+   <source>Take the chosen row out</source>
+   <translation>Quitar la fila elegida</translation>
   </message>
   <message>
    <location filename="planner/ui/places/observed_panel.py" />
@@ -11529,6 +11569,16 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/water_section.py" />
+   <source>You have amplitudes and phase lags for this place, from an agency or a gauge</source>
+   <translation>Tiene amplitudes y desfases de este lugar, de un organismo o de un mareógrafo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>You know how much later and higher the water is here than at another place</source>
+   <translation>Sabe cuánto más tarde y más alta es aquí el agua que en otro lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
    <source>0.26: mean sea level above the datum</source>
    <translation>0.26: nivel medio del mar sobre el cero de referencia</translation>
   </message>
@@ -11536,6 +11586,16 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/water_section.py" />
    <source>&amp;Mean level</source>
    <translation>&amp;Nivel medio</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>As the table says: GMT, UTC or local. The wrong one shifts every tide by hours</source>
+   <translation>Como diga la tabla: GMT, UTC o local. El equivocado desplaza horas cada marea</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
+   <source>Slow changes over 18.6 years. Agencies' own tables hold them through each year</source>
+   <translation>Cambios lentos en 18,6 años. Las tablas oficiales los mantienen fijos cada año</translation>
   </message>
   <message>
    <location filename="planner/ui/places/water_section.py" />
@@ -11886,6 +11946,11 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/tables.py" />
    <source>As a table</source>
    <translation>Como tabla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/tables.py" />
+   <source>The same facts in rows and columns, and back</source>
+   <translation>Los mismos datos en filas y columnas, y vuelta</translation>
   </message>
   <message>
    <location filename="planner/ui/tables.py" />

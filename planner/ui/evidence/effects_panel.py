@@ -26,6 +26,7 @@ class EffectsPanel(QWidget):
         self.care.setValue(state.care_points)
         self.care.setSuffix(say(" of 100"))
         self.care.setAccessibleName(say("Worth caring about, light crabs of 100"))
+        self.care.setToolTip(say("The smallest difference for which you would choose another day"))
         self.care.valueChanged.connect(lambda points: state.change(care_points=points))
         label = QLabel(say("A difference &worth caring about, in light crabs"))
         label.setBuddy(self.care)

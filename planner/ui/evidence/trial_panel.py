@@ -75,6 +75,7 @@ class TrialPanel(QWidget):
         self.care.setDecimals(1)
         self.care.setValue(1.5)
         self.care.setSuffix(say(" times"))
+        self.care.setToolTip(say("How many times as much a trap must take to be worth its price"))
         self.here = QCheckBox(say("This place only"))
         self.save = button(
             say("Export…"),

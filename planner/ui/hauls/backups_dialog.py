@@ -37,7 +37,9 @@ class BackupsDialog(QDialog):
         )
         self.words = quiet()
         self.words.setMinimumWidth(500)
-        self.back = button(say("Go back to this one"), self._go_back)
+        self.back = button(
+            say("Go back to this one"), self._go_back, say("Today's log is backed up first")
+        )
         self.other = button(
             say("Another file…"), self._choose_file, say("A backup that you keep elsewhere")
         )

@@ -110,7 +110,7 @@ class IntakeDialog(QDialog):
         self.problems.setAccessibleName(say("Every problem of the table"))
         self.problems.setTabChangesFocus(True)
         self.take = button("", self._take)
-        self.leave = button(say("Take nothing"), self.reject)
+        self.leave = button(say("Take nothing"), self.reject, say("The log stays as it is"))
         row = QHBoxLayout()
         row.addStretch(1)
         for each in (self.take, self.leave):

@@ -92,7 +92,9 @@ class TrapsWindow(QDialog):
         self.event_notes.setPlaceholderText(say("what was done, what it cost"))
         self.event_notes.setAccessibleName(say("Notes to it"))
         self.event_notes.returnPressed.connect(self._add_event)
-        self.add = button(say("Add to history"), self._add_event)
+        self.add = button(
+            say("Add to history"), self._add_event, say("Note it below the trap, with its day")
+        )
         self.remove = button(say("Take out"), self._remove_event, say("Take the chosen line out"))
         entry = QHBoxLayout()
         for widget, share in (

@@ -56,6 +56,7 @@ class NewPlaceForm(Card):
         self.wrong = caution()
         self.wrong.hide()
         self.write = QPushButton(say("Make the place"))
+        self.write.setToolTip(say("Write its file, and go on to its water, spots and rules"))
         self.write.clicked.connect(lambda _=False: self.submit())
         cancel = QPushButton(say("Cancel"))
         cancel.clicked.connect(lambda _=False: self.cancelled.emit())

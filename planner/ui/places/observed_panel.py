@@ -62,8 +62,10 @@ class ObservedPanel(QWidget):
             self.table, say("Nothing entered yet. Add a water that you saw, or load a file.")
         )
         self.table.itemChanged.connect(lambda _: self._changed())
-        self.add = button(say("Add a water"), self.add_row)
-        self.remove = button(say("Remove"), self.remove_row)
+        self.add = button(
+            say("Add a water"), self.add_row, say("A row for a high or low water that you saw")
+        )
+        self.remove = button(say("Remove"), self.remove_row, say("Take the chosen row out"))
         self.back = button(say("Put back"), self.put_back, say("Put back the water removed last"))
         self.back.setEnabled(False)
         tip = say("A table with the header time,height,kind")

@@ -63,6 +63,12 @@ class WaterSection(Section):
         self._written: frozenset[str] = frozenset()
         self.by_constants = QRadioButton(say("&Constants of a station here"))
         self.by_offsets = QRadioButton(say("O&ffsets from another place"))
+        self.by_constants.setToolTip(
+            say("You have amplitudes and phase lags for this place, from an agency or a gauge")
+        )
+        self.by_offsets.setToolTip(
+            say("You know how much later and higher the water is here than at another place")
+        )
         group = QButtonGroup(self)
         for each in (self.by_constants, self.by_offsets):
             group.addButton(each)
@@ -118,6 +124,12 @@ class WaterSection(Section):
         self.clock, self.rule = QComboBox(), QComboBox()
         for words, rule in _RULES:
             self.rule.addItem(words, rule)
+        self.clock.setToolTip(
+            say("As the table says: GMT, UTC or local. The wrong one shifts every tide by hours")
+        )
+        self.rule.setToolTip(
+            say("Slow changes over 18.6 years. Agencies' own tables hold them through each year")
+        )
         form = QFormLayout()
         self.add_field(
             form, say("Phase &lags are on the clock"), self.clock, "water.phase_reference"
