@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 import io
+import posixpath
+import re
 import warnings
 import zipfile
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator
 from datetime import date, datetime, time, timedelta
-from typing import Any, Final, NamedTuple
+from typing import IO, Any, Final, NamedTuple
+from xml.etree import ElementTree
 
 from planner.errors import PlannerError, Problem
 from planner.intake.grid import Grid, Line, heading_at, refused, squared
@@ -20,6 +24,12 @@ from planner.words import say
 _MAX_UNPACKED: Final = 600_000_000
 _REMEDY: Final = say("save it anew as .xlsx, or as CSV")
 _WORDS: Final = ("other", "notes")
+# How a workbook tells where its sheets are and which cells are merged (ECMA-376, parts 1 and 2).
+_PARTS: Final = ("xl/workbook.xml", "xl/_rels/workbook.xml.rels")
+_MERGED: Final = re.compile(
+    rb'<(?:\w+:)?mergeCell\s[^>]{0,99}?ref="([A-Z]{1,3})(\d{1,7}):[A-Z]{1,3}(\d{1,7})"'
+)
+_LONGEST: Final = 200  # letters of such a tag
 # Stands for a formula whose result the file does not hold.
 _NO_RESULT: Final = "\ufffc"
 
@@ -34,41 +44,35 @@ class Span(NamedTuple):
 
 def workbook_grid(raw: bytes, source: str) -> Grid:
     """Return the grid of a workbook's most likely sheet; LogError when it cannot be read."""
-    has_spans = _require_workbook(raw, source)
+    _require_workbook(raw, source)
     try:
         with warnings.catch_warnings():
             # What openpyxl leaves out (charts, rules of validation) is nothing we read.
             warnings.simplefilter("ignore")
-            sheets = _sheets(raw)
+            sheets = {name: lines for name, lines in _sheets(raw).items() if lines}
+            name = max(sheets, key=lambda each: _known(sheets[each]), default="")
+            spans = _spans(raw, name) if sheets else []
     except PlannerError:
         raise
     except Exception as error:  # noqa: BLE001  (a damaged file may break a reader anywhere)
         what = say("is not a workbook that can be read ({kind})", kind=type(error).__name__)
         raise refused(source, what, _REMEDY) from None
-    filled = {name: lines for name, lines in sheets.items() if lines}
-    if not filled:
+    if not sheets:
         raise refused(source, say("has no sheet with anything in it"), say("name another file"))
-    name = max(filled, key=lambda each: _known(filled[each]))
-    spans = _spans(raw).get(name, []) if has_spans else []
-    return _grid(filled[name], spans, name, source, others=len(filled) - 1)
+    return _grid(sheets[name], spans, name, source, others=len(sheets) - 1)
 
 
-def _require_workbook(raw: bytes, source: str) -> bool:
-    """Return whether any of its cells stands over several rows or columns; LogError for none."""
+def _require_workbook(raw: bytes, source: str) -> None:
     try:
         with zipfile.ZipFile(io.BytesIO(raw)) as packed:
             names = packed.namelist()
             unpacked = sum(entry.file_size for entry in packed.infolist())
-            sheets = [name for name in names if name.startswith("xl/worksheets/")]
-            small = unpacked <= _MAX_UNPACKED
-            has_spans = small and any(b"<mergeCell " in packed.read(name) for name in sheets)
     except (zipfile.BadZipFile, ValueError, NotImplementedError, OverflowError):
         raise refused(source, say("is a damaged workbook"), _REMEDY) from None
     if unpacked > _MAX_UNPACKED:
         raise refused(source, say("unpacks to more than a table of hauls can hold"), _REMEDY)
     if "xl/workbook.xml" not in names:
         raise refused(source, say("is not an .xlsx workbook"), _REMEDY)
-    return has_spans
 
 
 def _sheets(raw: bytes) -> dict[str, list[Line]]:
@@ -109,20 +113,35 @@ def _read(raw: bytes, *, results: bool) -> tuple[dict[str, list[Line]], bool]:
     return sheets, formulas
 
 
-def _spans(raw: bytes) -> dict[str, list[Span]]:
-    """Return the cells that stand over several rows, of each sheet."""
-    from openpyxl import load_workbook
+def _spans(raw: bytes, title: str) -> list[Span]:
+    """Return the cells of a sheet that stand over several rows.
 
-    # What is read line by line leaves them out.
-    book = load_workbook(io.BytesIO(raw))
-    return {
-        sheet.title: [
-            Span(at.min_col - 1, at.min_row, at.max_row)
-            for at in sheet.merged_cells.ranges
-            if at.max_row > at.min_row
-        ]
-        for sheet in book.worksheets
-    }
+    What openpyxl reads line by line leaves them out, and what it reads whole makes a cell of each
+    that is covered: a column merged to its end would fill the memory.
+    """
+    from openpyxl.utils import column_index_from_string
+
+    with zipfile.ZipFile(io.BytesIO(raw)) as packed:
+        book, links = (ElementTree.fromstring(packed.read(name)) for name in _PARTS)
+        ids = {each.get("name"): each for each in book.iterfind(".//{*}sheet")}
+        link = next(value for key, value in ids[title].items() if key.endswith("}id"))
+        target = next(each.get("Target", "") for each in links if each.get("Id") == link)
+        with packed.open(posixpath.join("/xl", target).lstrip("/")) as sheet:
+            spans = {
+                Span(column_index_from_string(column) - 1, int(first), int(last))
+                for column, first, last in _merged(sheet)
+            }
+    return sorted(span for span in spans if span.last > span.first)
+
+
+def _merged(sheet: IO[bytes]) -> Iterator[tuple[str, str, str]]:
+    """Yield first column, first and last row of each merged cell; some of them twice."""
+    left = b""
+    while piece := sheet.read(1 << 20):
+        text = left + piece
+        for found in _MERGED.finditer(text):
+            yield found[1].decode(), found[2].decode(), found[3].decode()
+        left = text[-_LONGEST:]
 
 
 def _lines(sheet: Any) -> Iterator[Line]:
@@ -167,12 +186,13 @@ def _filled(lines: list[Line], at: int, spans: list[Span]) -> tuple[list[Line], 
     A name or a time is that of every row; a count is not, and makes its rows a problem.
     """
     cells = {line.number: list(line.cells) for line in lines}
+    numbers = sorted(cells)
     head = lines[at]
     problems: dict[int, Problem] = {}
     for span in spans:
         name = head.cells[span.column] if span.column < len(head.cells) else ""
         meaning = meaning_of(name)
-        rows = [row for row in range(span.first, span.last + 1) if row in cells]
+        rows = numbers[bisect_left(numbers, span.first) : bisect_right(numbers, span.last)]
         if not meaning or meaning in _WORDS or not rows or rows[0] <= head.number:
             continue
         for row in rows:

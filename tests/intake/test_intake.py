@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import sys
 import tomllib
+import zipfile
 from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
@@ -254,6 +255,16 @@ def test_a_cell_over_several_rows_is_each_rows_own():
     )  # fmt: skip
     assert [haul.trap for haul in counted.hauls] == ["A3"]
     assert [problem.where for problem in counted.problems] == ["row 2, Keepers", "row 3, Keepers"]
+
+
+def test_a_column_merged_to_its_end_is_read():
+    """A small file must not be made to fill the memory, a cell for each row that there could be."""
+    raw = workbook_of(["Trip", "Pot", "Keepers"], ["x", "A1", 6], [None, "A2", 1], over=("A2:A3",))
+    out = io.BytesIO()
+    with zipfile.ZipFile(io.BytesIO(raw)) as small, zipfile.ZipFile(out, "w") as large:
+        for name in small.namelist():
+            large.writestr(name, small.read(name).replace(b'"A2:A3"', b'"A2:A1048576"'))
+    assert [haul.trip for haul in taken(out.getvalue()).hauls] == ["x", "x"]
 
 
 def test_the_midnight_behind_a_date_is_no_haul_at_night():
