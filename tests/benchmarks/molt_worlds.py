@@ -221,6 +221,12 @@ def show(name, found):
     print("  true swing:   ", *(f"{100 * moon.swing:5.0f}" for moon in moons))
     print("  P(10 or more):", *(f"{moon.matters:5.2f}" for moon in moons))
     print("  lightest, d:  ", *(f"{moon.days_off:+5.1f}" for moon in moons))
+    for least in (10, 14):
+        worth = [moon for moon in moons if round(100 * moon.swing) >= least]
+        if worth:
+            said = sum(moon.matters > 0.5 for moon in worth)
+            near = sum(abs(moon.days_off) <= 3 for moon in worth)
+            print(f"  {least} or more in {len(worth)}: said in {said}, within three days in {near}")
 
 
 if __name__ == "__main__":

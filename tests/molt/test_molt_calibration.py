@@ -45,10 +45,15 @@ class PriorWorlds:
         self.judging = judging(site.species)
         self.prior = Belief(self.year, self.judging, elsewhere=False)
 
-    def draw(self, trips):
-        """Return outcomes of trips, what is true of them, and true shares on days after."""
+    def draw(self, trips, strong_too=False):
+        """Return outcomes of trips, what is true of them, and true shares on days after.
+
+        strong_too: strong moons as often as the learner's draws have them; "weight" in what is
+        true says how often such a world is believed in, against how often it is drawn.
+        """
         rng, year, swings = self.rng, self.year, self.year.swings
-        draw = rng.choice(self.prior.weights.size, p=self.prior.weights)
+        believed = self.prior.weights
+        draw = rng.choice(believed.size, p=None if strong_too else believed)
         truth = rng.multivariate_normal(self.prior.mean[draw], self.prior.covariance[draw])
         days = sorted(
             date(2025, 3, 20) + timedelta(days=int(day))
@@ -86,6 +91,9 @@ class PriorWorlds:
             "refill": year.parameters.refill_d[draw],
             "year": share(year.log_odds[draw] + truth[USER] + truth[HERE]).mean(),
             "light": light[:trips],
+            "draw": draw,
+            "coefficients": truth,
+            "weight": believed[draw] * believed.size if strong_too else 1.0,
         }
         return tuple(outcomes), true, light[trips:], last
 
