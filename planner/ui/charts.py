@@ -63,6 +63,8 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
 
     def _lay_out(self) -> None:
         inside = QGraphicsWidget()
+        # Numbers and time run this way in every script; mirrored, the axis would lie on the curve.
+        inside.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         grid = QGraphicsGridLayout(inside)
         grid.setContentsMargins(1, 1, 1, 1)
         grid.setSpacing(0)

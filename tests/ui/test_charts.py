@@ -8,12 +8,21 @@ from zoneinfo import ZoneInfo
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from PySide6.QtCore import Qt
 
 from planner.phrasing import Style
 from planner.ui import theme
 from planner.ui.app import make_app
-from planner.ui.charts import LocalTimeAxis, NumberAxis, local_ticks, number_spacing, tick_text
+from planner.ui.charts import (
+    Chart,
+    LocalTimeAxis,
+    NumberAxis,
+    local_ticks,
+    number_spacing,
+    tick_text,
+)
 from planner.ui.evidence.row_chart import IntervalRow, RowChart
+from planner.ui.strip.legend import Legend
 
 NEW_YORK = ZoneInfo("America/New_York")
 ZONES = st.sampled_from(
@@ -152,3 +161,23 @@ def test_numbers_of_an_axis_have_the_same_decimals(qtbot) -> None:  # type: igno
     spacing, values = levels[0]
     assert axis.tickStrings(values, 1.0, spacing) == ["0.0", "0.5", "1.0", "1.5"]
     assert axis.tickStrings([-1e-17], 1.0, 0.5) == ["0.0"]
+
+
+def test_mirrored_windows_keep_axis_and_legend_readable(app, qtbot) -> None:  # type: ignore[no-untyped-def]
+    """Where a script runs from the right, the axis lies on no curve and marks keep their words."""
+    pictures = []
+    for direction in (Qt.LayoutDirection.LeftToRight, Qt.LayoutDirection.RightToLeft):
+        app.setLayoutDirection(direction)
+        try:
+            chart, legend = Chart("Water"), Legend()
+            for each in (chart, legend):
+                qtbot.addWidget(each)
+                each.resize(900, 200)
+                each.show()
+            app.processEvents()
+            axis, box = chart.getAxis("left").geometry(), chart.box.geometry()
+            assert axis.right() <= box.left() + 1
+            pictures.append(legend.grab().toImage())
+        finally:
+            app.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
+    assert pictures[0] == pictures[1]

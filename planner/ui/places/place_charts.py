@@ -51,7 +51,7 @@ class MonthChart(Chart):
         self._axis = LocalTimeAxis()
         super().__init__(say("Water of the coming month"), self._axis)
         self.box.setMouseEnabled(x=True, y=False)
-        self.setMinimumHeight(220)
+        self.setMinimumHeight(200)
         self._shown: tuple[Month, Style, Month | None, ObservedTurns | None] | None = None
         self.scene().sigMouseMoved.connect(self._point)
 

@@ -71,6 +71,8 @@ class Legend(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setFont(self._font())
+        # At its mark in every script: mirrored, the words would lie out of the picture.
+        painter.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         metrics, height = QFontMetricsF(self._font()), self._line_height()
         for x, y, entry in self._flow(self.width()):
             lead = metrics.horizontalAdvance(entry.before)
