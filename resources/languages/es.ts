@@ -5971,7 +5971,12 @@
    <translation>Salidas pasadas parecidas al {day}</translation>
   </message>
   <message>
-   <location filename="planner/ui/dates/plan_panel.py" />
+   <location filename="planner/ui/dates/panels.py" />
+   <source>The chosen plan, and past trips like the day</source>
+   <translation>El plan elegido y las salidas pasadas parecidas al día</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/panels.py" />
    <source>Chosen plan</source>
    <translation>Plan elegido</translation>
   </message>
@@ -6433,11 +6438,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/dates/view.py" />
    <source>{ahead}{basis}; ranges hold 8 times in 10.</source>
    <translation>{ahead}{basis}; los intervalos aciertan 8 de cada 10 veces.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates/view.py" />
-   <source>The chosen plan, and past trips like the day</source>
-   <translation>El plan elegido y las salidas pasadas parecidas al día</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/view.py" />

@@ -6,13 +6,12 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSize, Qt, QTimer
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QPushButton,
-    QSplitter,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -20,12 +19,13 @@ from PySide6.QtWidgets import (
 
 from planner.phrasing import count_text, day_clock_text
 from planner.ui.dates.like_it import LikeItPanel
+from planner.ui.dates.panels import Panels
 from planner.ui.dates.plan_moves import PlanMoves
 from planner.ui.dates.plan_panel import PlanPanel
 from planner.ui.dates.plan_words import day_verdict, move_hint, own_text
 from planner.ui.dates.plans_panel import PlansPanel
 from planner.ui.hauls.last_trip import LastTripLine
-from planner.ui.parts import Panel, Tabs, body, button, quiet, scrolled, title
+from planner.ui.parts import Panel, body, button, quiet, scrolled, title
 from planner.ui.strip import StripView
 from planner.ui.strip.days import (
     TripMark,
@@ -44,11 +44,7 @@ from planner.words import say
 if TYPE_CHECKING:
     from planner.trips import Plan
 
-_BESIDE_EM = 120  # with less room the three panels lie under each other
-_THREE_EM = 200  # and with less than this, past trips are a tab of the chosen plan's panel
 _WIDE_EM = 150
-_PANEL_LINES = 15.25
-_PANEL_SHARES = (44, 32, 24)  # of 100 of the width
 # The strip grows from its least with every line of text that the window is higher.
 _LEAST_LINES, _LINES_A_SCALE = 45, 55
 _LEAST_GROWTH, _MOST_GROWTH = 0.8, 1.7
@@ -116,7 +112,7 @@ class DatesView(QWidget):
         column.addLayout(top)
         column.addWidget(self.last_trip)
         column.addWidget(self._strip_card())
-        column.addWidget(_Panels(self.plans, self.plan, self.like_it), 1)
+        column.addWidget(Panels(self.plans, self.plan, self.like_it), 1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scrolled(column, say("Days and plans")))
@@ -351,52 +347,3 @@ class DatesView(QWidget):
 
     def _want_days(self) -> None:
         self.bench.show_span(*self.strip.days_in_view())
-
-
-class _Panels(QSplitter):
-    """Panels beside each other where there is room: three, or two of which one has tabs."""
-
-    def __init__(self, plans: QWidget, plan: QWidget, like_it: QWidget) -> None:
-        super().__init__(Qt.Orientation.Horizontal)
-        self.setChildrenCollapsible(False)
-        self._beside: bool | None = None  # not known before there is a width
-        self._three: bool | None = None
-        self._high = round(_PANEL_LINES * self.fontMetrics().lineSpacing())
-        self._like_it = like_it
-        self._tabs = Tabs(say("The chosen plan, and past trips like the day"))
-        self._tabs.addTab(plan, say("Chosen plan"))
-        for panel in (plans, self._tabs):
-            panel.setMinimumHeight(self._high)
-            self.addWidget(panel)
-        like_it.setMinimumHeight(self._high - self._tabs.tabBar().sizeHint().height())
-        self._part(three=False)
-
-    def sizeHint(self) -> QSize:
-        # Their words wrap and scroll; they must not claim the height.
-        return QSize(600, self.minimumHeight())
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        letters = self.width() / self.fontMetrics().averageCharWidth()
-        self._part(three=letters >= _THREE_EM)
-        beside = letters >= _BESIDE_EM
-        if beside != self._beside:
-            self._beside = beside
-            gaps = (self.count() - 1) * self.handleWidth()
-            self.setMinimumHeight(self._high if beside else self.count() * self._high + gaps)
-            self.setOrientation(Qt.Orientation.Horizontal if beside else Qt.Orientation.Vertical)
-        super().resizeEvent(event)
-
-    def _part(self, *, three: bool) -> None:
-        """Give past trips a panel of their own, or a tab."""
-        if three == self._three:
-            return
-        self._three = three
-        if three:
-            self.addWidget(self._like_it)
-            self._like_it.show()
-        else:
-            self._tabs.addTab(self._like_it, say("Past trips like it"))
-        self._tabs.tabBar().setVisible(not three)
-        for at in range(self.count()):
-            self.setStretchFactor(at, _PANEL_SHARES[at])
-        self.setSizes([self.width() * share // 100 for share in _PANEL_SHARES[: self.count()]])
