@@ -14,9 +14,9 @@ from typing import Final
 import numpy as np
 
 from planner.estimates import Floats
-from planner.trials.estimation import ScalePosterior, sample_trips
 from planner.trials.grouping import Bools, Ints, Observations
 from planner.trials.mixed_model import score
+from planner.trials.scales import ScalePosterior, sample_trips
 from planner.trials.trial import Test
 from planner.words import say
 

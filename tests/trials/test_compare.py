@@ -15,8 +15,8 @@ from planner.assets import demo_log
 from planner.errors import InputError
 from planner.logbook import Haul, book_zone, read_log
 from planner.trials import Trial, compare
-from planner.trials.estimation import sample_trips
 from planner.trials.grouping import observations
+from planner.trials.scales import sample_trips
 
 SET = datetime(2026, 8, 13, 22, tzinfo=UTC)
 Spots = dict[str, list[str]]
