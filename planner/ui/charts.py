@@ -48,7 +48,7 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
     """
 
     def __init__(self, name: str = "", bottom: pg.AxisItem | None = None) -> None:
-        # Whether the theme has changed since it was drawn: hidden charts wait until they show.
+        # Whether theme or font has changed since it was drawn: hidden charts wait until they show.
         self._faded = False
         # What is drawn on, with its ranges; there before the first event comes.
         self.box = pg.ViewBox(enableMenu=False)
@@ -122,7 +122,8 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
-        if event.type() == QEvent.Type.PaletteChange and getattr(self, "_axes", None):
+        changed = event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange)
+        if changed and getattr(self, "_axes", None):
             self._faded = True
             if self.isVisible():
                 self._take_up()
@@ -147,6 +148,10 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
             axis.enableAutoSIPrefix(False)
             axis.setPen(colours.line)
             axis.setTextPen(colours.text)
+        # By itself the axis leaves four fifths of a line, which cuts the feet of large letters.
+        self._axes["bottom"].setStyle(
+            autoExpandTextSpace=False, tickTextHeight=math.ceil(_letters().height())
+        )
 
 
 class NumberAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPoint, QRect, QSize, Qt
+from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
 
 from planner.ui.theme import SPACE
@@ -59,14 +59,26 @@ class Flow(QLayout):
 
     def _place(self, rect: QRect, move: bool) -> int:
         """Put the items into lines of a width, and return the height of all lines."""
-        gap = SPACE // 2
-        x, y, line = rect.x(), rect.y(), 0
+        gap, y = SPACE // 2, rect.y()
+        for line in self._lines(rect.width()):
+            # Each gets the height of its line, so that what is lower stands in its middle.
+            x, height = rect.x(), max(item.sizeHint().height() for item in line)
+            for item in line:
+                width = min(item.sizeHint().width(), rect.width())
+                if move:
+                    item.setGeometry(QRect(x, y, width, height))
+                x += width + gap
+            y += height + gap
+        return max(y - gap - rect.y(), 0)
+
+    def _lines(self, width: int) -> list[list[QLayoutItem]]:
+        lines: list[list[QLayoutItem]] = []
+        left = 0
         for item in self._shown():
-            size = item.sizeHint()
-            if x > rect.x() and x + size.width() > rect.x() + rect.width():
-                x, y, line = rect.x(), y + line + gap, 0
-            if move:
-                width = min(size.width(), rect.width())
-                item.setGeometry(QRect(QPoint(x, y), QSize(width, size.height())))
-            x, line = x + size.width() + gap, max(line, size.height())
-        return y + line - rect.y()
+            needed = item.sizeHint().width()
+            if not lines or needed > left:
+                lines.append([])
+                left = width
+            lines[-1].append(item)
+            left -= needed + SPACE // 2
+        return lines

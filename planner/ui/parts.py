@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Literal
 
-from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QRectF, QSize, Qt
 from PySide6.QtGui import (
     QColor,
     QFont,
@@ -37,6 +37,9 @@ Role = Literal["title", "heading", "quiet", "caution", "body"]
 
 _INKS = {"quiet": QPalette.ColorRole.PlaceholderText, "caution": QPalette.ColorRole.BrightText}
 _HALVES_EM = 100  # letters: narrower than this, two columns would be too narrow each
+# Letters: words too long for one line of the first, which no small window has room for, are
+# written in lines of the second; from the end of longer ones the eye would not find back.
+_WIDE_EM, _READING_EM = 150, 110
 
 
 def title(text: str = "") -> QLabel:
@@ -71,8 +74,46 @@ def plain(text: str = "") -> QLabel:
     return _label(text, "body")
 
 
+class _Words(QLabel):
+    """Words whose lines stay short enough to be read, however wide their place is."""
+
+    def heightForWidth(self, width: int) -> int:
+        margins = self.contentsMargins()
+        return super().heightForWidth(self._used(width) + margins.left() + margins.right())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._keep_width()
+
+    def setText(self, text: str) -> None:
+        super().setText(text)
+        self._keep_width()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.LayoutDirectionChange):
+            self._keep_width()
+
+    def _keep_width(self) -> None:
+        spare = self.width() - self._used(self.width())
+        if self.alignment() & Qt.AlignmentFlag.AlignHCenter:
+            self.setContentsMargins(spare // 2, 0, spare // 2, 0)
+        elif self.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+            self.setContentsMargins(spare, 0, 0, 0)
+        else:
+            self.setContentsMargins(0, 0, spare, 0)
+
+    def _used(self, width: int) -> int:
+        metrics = self.fontMetrics()
+        letter = metrics.averageCharWidth()
+        wide = _WIDE_EM * letter
+        if width <= wide or metrics.size(0, self.text()).width() <= wide:
+            return width
+        return _READING_EM * letter
+
+
 def _label(text: str, role: Role) -> QLabel:
-    label = QLabel(text)
+    label = _Words(text)
     label.setTextFormat(Qt.TextFormat.PlainText)
     label.setWordWrap(True)
     # Without this a wrapping label asks for the width of its longest line.
@@ -165,11 +206,20 @@ def show_through(scroll: QScrollArea) -> None:
 
 
 class Halves(QWidget):
-    """Two columns side by side, or one under the other where the window or the font says so."""
+    """Two columns side by side, or one under the other where the window or the font says so.
 
-    def __init__(self, left: QLayout, right: QLayout, shares: tuple[int, int] = (1, 1)) -> None:
+    letters: how wide it must be for the two to stand side by side.
+    """
+
+    def __init__(
+        self,
+        left: QLayout,
+        right: QLayout,
+        shares: tuple[int, int] = (1, 1),
+        letters: int = _HALVES_EM,
+    ) -> None:
         super().__init__()
-        self._halves = (left, right)
+        self._halves, self._letters = (left, right), letters
         self._box = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._box.setContentsMargins(0, 0, 0, 0)
         self._box.setSpacing(SPACE * 2)
@@ -187,7 +237,7 @@ class Halves(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         both = sum(half.minimumSize().width() for half in self._halves) + self._box.spacing()
-        room = max(both, _HALVES_EM * self.fontMetrics().averageCharWidth())
+        room = max(both, self._letters * self.fontMetrics().averageCharWidth())
         side, under = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
         self._box.setDirection(side if self.width() >= room else under)
 

@@ -19,7 +19,7 @@ from log_desk import (
     view_of_bench,  # noqa: F401
 )
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QMessageBox
+from PySide6.QtWidgets import QLabel, QMessageBox
 from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_place, user_folder
@@ -163,6 +163,8 @@ def test_the_bin_gives_back_and_is_emptied_by_the_user(
     assert dialog.table.model().index(0, 0).data() == "trip 22 Nov 2026"
     dialog.back.click()
     _waited(qtbot, lambda: not dialog.back.isEnabled())
+    said = [each.text() for each in dialog.findChildren(QLabel) if each.isVisible()]
+    assert said == ["The bin is empty. Deleted trips and traps would wait here until you empty it."]
     settled(qtbot, view)
     assert len(in_book(view)) == 3
     view.choose(("22 Nov 2026", "Sedge Hollow"))

@@ -93,6 +93,8 @@ def test_names_theme_and_size(app: QApplication, qtbot: QtBot, looking: LookBack
         and not QAccessible.queryAccessibleInterface(widget).text(QAccessible.Text.Name)
     ]
     assert nameless == []
+    lefts = {chart.getAxis("left").width() for chart in (looking.catch, looking.light)}
+    assert len(lefts) == 1  # the same months stand under one another
     looking.resize(1000, 620)
     assert (looking.width(), looking.height()) == (1000, 620)
     theme.apply(app, "dark")

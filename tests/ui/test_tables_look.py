@@ -6,10 +6,13 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QVBoxLayout, QWidget
 
+from planner.logbook import TripOutcome
 from planner.ui.dates.plans_panel import PlansModel
-from planner.ui.parts import Tabs
+from planner.ui.evidence.row_chart import IntervalRow, RowChart, room_for_rows
+from planner.ui.hauls.trip_list import TripList
+from planner.ui.parts import Tabs, body
 from planner.ui.place_box import PlaceBox
 from planner.ui.places.rows_editor import RowsEditor
 from planner.ui.tables import RowsModel, rows_table, show_whole
@@ -101,3 +104,59 @@ def test_a_long_name_of_a_place_is_told_whole(qtbot: Any) -> None:
     box.setCurrentIndex(1)
     assert box.toolTip().startswith(name)
     assert box.currentText() == name
+
+
+@pytest.mark.parametrize("width", [900, 2400])
+def test_words_stay_short_enough_to_be_read(qtbot: Any, width: int) -> None:
+    """A paragraph keeps to a reading width in a wide window and to the window in a small one; a
+    line that fits is not broken, and the place asked for is as high as the words are written."""
+    holder, column = QWidget(), QVBoxLayout()
+    long, short = body("A word or two more. " * 40), body("One line of the foot of a window. " * 3)
+    column.addWidget(long)
+    column.addWidget(short)
+    column.addStretch(1)
+    holder.setLayout(column)
+    qtbot.addWidget(holder)
+    holder.resize(width, 600)
+    holder.show()
+    letter = long.fontMetrics().averageCharWidth()
+    wide = width > 150 * letter
+    used = long.contentsRect().width()
+    assert used == (110 * letter if wide else long.width())
+    assert short.contentsRect().width() == short.width()
+    flags = Qt.TextFlag.TextWordWrap
+    written = long.fontMetrics().boundingRect(0, 0, used, 10_000, flags, long.text())
+    assert abs(long.heightForWidth(long.width()) - written.height()) <= 2
+    long.setText("now short")
+    assert long.contentsRect().width() == long.width()
+
+
+@pytest.mark.parametrize("points", [10, 16])
+def test_every_column_of_the_trips_is_in_sight(
+    app: QApplication, qtbot: Any, request: pytest.FixtureRequest, points: int
+) -> None:
+    """How full the crabs were stands in the last column: scrolled away, nobody would look."""
+    before, larger = app.font(), app.font()
+    request.addfinalizer(lambda: app.setFont(before))
+    larger.setPointSize(points)
+    app.setFont(larger)
+    trips = TripList()
+    qtbot.addWidget(trips)
+    trips.resize(120, 400)
+    trips.show()
+    trip = TripOutcome("22 Nov 2026", "Sedge Hollow", None, 11, 33, 31, 2, None)
+    trips.show_trips([trip] * 30, None)
+    qtbot.waitUntil(lambda: trips.table.viewport().width() > 120)
+    assert trips.table.horizontalScrollBar().maximum() == 0
+
+
+def test_rows_of_a_chart_stand_apart_where_there_is_room(qtbot: Any) -> None:
+    """A high page gives its height to the chart, up to a distance that can be compared."""
+    chart = RowChart("Effects")
+    qtbot.addWidget(chart)
+    chart.show_rows([IntervalRow("Moon", 5.0, 2.0, 9.0)] * 4, "swing")
+    low = chart.height()
+    chart.give_room(room_for_rows(600))
+    assert chart.height() == low
+    chart.give_room(room_for_rows(1250))
+    assert 2 * low < chart.height() < 600

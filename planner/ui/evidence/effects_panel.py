@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSpinBox, QVBoxLayout, QWidget
 
 from planner.molt.evidence_types import Evidence
 from planner.ui.evidence.evidence_rows import CAUSE_WORDS, EFFECT_COLUMNS, effect_rows, effect_text
-from planner.ui.evidence.row_chart import IntervalRow, RowChart
-from planner.ui.parts import Card, body, quiet, refill, scrolled
+from planner.ui.evidence.row_chart import IntervalRow, RowChart, room_for_rows
+from planner.ui.parts import Card, Halves, body, quiet, refill, scrolled
 from planner.ui.state import ViewState
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
@@ -38,10 +39,8 @@ class EffectsPanel(QWidget):
         self.rows = RowsModel(EFFECT_COLUMNS, numbers=(1, 2, 3, 4, 5))
         table = rows_table(self.rows, say("What moves the share of light crabs"), wide=0)
         self.sentences = QVBoxLayout()
-        column = QVBoxLayout()
-        column.setContentsMargins(0, SPACE, SPACE, 0)
-        column.addLayout(controls)
-        column.addWidget(
+        left, right = QVBoxLayout(), QVBoxLayout()
+        left.addWidget(
             Card(
                 say("From the best day to the worst"),
                 ChartWithTable(self.chart, table),
@@ -52,7 +51,13 @@ class EffectsPanel(QWidget):
         )
         said = Card(say("In words"))
         said.column.addLayout(self.sentences)
-        column.addWidget(said)
+        right.addWidget(said)
+        for half in (left, right):
+            half.addStretch(1)
+        column = QVBoxLayout()
+        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.addLayout(controls)
+        column.addWidget(Halves(left, right, (3, 2), letters=200))
         column.addStretch(1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
@@ -77,6 +82,10 @@ class EffectsPanel(QWidget):
         )
         self.rows.show(effect_rows(evidence, care))
         refill(self.sentences, [body(effect_text(each, care)) for each in evidence.effects])
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.chart.give_room(room_for_rows(self.height()))
 
     def _state_changed(self, changed: frozenset[str]) -> None:
         if "care_points" in changed:

@@ -7,11 +7,14 @@ from dataclasses import dataclass
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import QEvent, Qt
+from PySide6.QtCore import Qt
 
 from planner.ui import theme
 from planner.ui.charts import Chart
 from planner.words import say
+
+_LOW_PAGE_PX = 450  # of a page for what is not the chart
+_MOST_LINES = 8.0  # a row, where there is room: further apart, rows would not be compared
 
 
 @dataclass(frozen=True)
@@ -37,6 +40,7 @@ class RowChart(Chart):
         super().__init__(name)
         self.stand_still()
         self._shown: tuple[Sequence[IntervalRow], str, float | None, str] | None = None
+        self._room_px = 0
 
     def show_rows(
         self, rows: Sequence[IntervalRow], label: str, guide: float | None = None, said: str = ""
@@ -61,9 +65,7 @@ class RowChart(Chart):
         axis = self.getAxis("left")
         axis.setTicks([[(float(y), row.name) for row, y in zip(rows, heights, strict=True)]])
         axis.setStyle(tickLength=0)
-        line_px = self.fontMetrics().height()
-        each = 3.2 if any(row.points for row in rows) else 2.1
-        self.setFixedHeight(int(line_px * (each * max(len(rows), 1) + 4.5)))
+        self._take_height()
         self.box.setYRange(-0.7, max(len(rows), 1) - 0.3, padding=0)
         self.box.setXRange(*_span(rows, guide), padding=0)
         self.setAccessibleDescription("; ".join(_row_text(row) for row in rows))
@@ -72,10 +74,21 @@ class RowChart(Chart):
         if self._shown is not None:
             self.show_rows(*self._shown)
 
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.FontChange and getattr(self, "_shown", None) is not None:
-            self.redraw()
+    def give_room(self, room_px: int) -> None:
+        """Let the rows stand further apart, up to this height of the whole chart."""
+        self._room_px = room_px
+        if self._shown is not None:
+            self._take_height()
+
+    def _take_height(self) -> None:
+        assert self._shown is not None
+        rows = self._shown[0]
+        least = 3.2 if any(row.points for row in rows) else 2.1
+        low_px, high_px = (
+            int(self.fontMetrics().height() * (each * max(len(rows), 1) + 4.5))
+            for each in (least, _MOST_LINES)
+        )
+        self.setFixedHeight(max(low_px, min(self._room_px, high_px)))
 
     def _draw(self, row: IntervalRow, y: float) -> None:
         colours = theme.current()
@@ -111,6 +124,11 @@ class RowChart(Chart):
             label = pg.TextItem(text, color=theme.current().quiet, anchor=(1.0, 0.5))
             label.setPos(right, y + 0.24)  # clear of the bar, and of the rings of the row above
             self.addItem(label, ignoreBounds=True)
+
+
+def room_for_rows(page_px: int) -> int:
+    """Return how high a chart of rows may be on a page; on a low one it stays as it is."""
+    return (page_px - _LOW_PAGE_PX) * 2 // 3
 
 
 def _span(rows: Sequence[IntervalRow], guide: float | None) -> tuple[float, float]:

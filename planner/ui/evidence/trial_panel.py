@@ -6,6 +6,8 @@ from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -20,7 +22,7 @@ from PySide6.QtWidgets import (
 from planner.errors import PlannerError
 from planner.handouts.writing import write_whole
 from planner.logbook import Haul
-from planner.ui.evidence.row_chart import IntervalRow, RowChart
+from planner.ui.evidence.row_chart import IntervalRow, RowChart, room_for_rows
 from planner.ui.evidence.trial_rows import (
     COLUMNS,
     MEASURE_WORDS,
@@ -34,6 +36,7 @@ from planner.ui.evidence.trial_rows import (
     settle_words,
     weigh_traps,
 )
+from planner.ui.flow import Flow
 from planner.ui.load.layout_editor import LayoutEditor
 from planner.ui.parts import Card, Halves, body, button, caution, heading, quiet, refill, scrolled
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
@@ -83,21 +86,20 @@ class TrialPanel(QWidget):
             say("The comparison as a table (CSV) or as a picture (PNG)"),
         )
         self.save.setEnabled(False)
-        which, care = QHBoxLayout(), QHBoxLayout()
-        for row, text, box in (
-            (which, say("Compare &by"), self.by),
-            (which, say("Co&unt"), self.measure),
-            (care, say("&Worth knowing"), self.care),
-        ):
-            label = QLabel(text)
-            label.setBuddy(box)
-            box.setAccessibleName(text.replace("&", ""))
-            row.addWidget(label)
-            row.addWidget(box)
-        which.addStretch(1)
-        care.addWidget(self.here)
-        care.addStretch(1)
-        care.addWidget(self.save)
+        asked = Flow(
+            *(
+                _labelled(text, box)
+                for text, box in (
+                    (say("Compare &by"), self.by),
+                    (say("Co&unt"), self.measure),
+                    (say("&Worth knowing"), self.care),
+                )
+            ),
+            self.here,
+        )
+        controls = QHBoxLayout()
+        controls.addLayout(asked, 1)
+        controls.addWidget(self.save, alignment=Qt.AlignmentFlag.AlignTop)
         for box in (self.by, self.measure):
             box.setSizeAdjustPolicy(
                 QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
@@ -127,11 +129,15 @@ class TrialPanel(QWidget):
         right.addStretch(1)
         column = QVBoxLayout()
         column.setContentsMargins(0, SPACE, SPACE, 0)
-        column.addWidget(Halves(which, care, (3, 2)))
+        column.addLayout(controls)
         column.addWidget(Halves(left, right, (5, 3)), 1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scrolled(column, say("Traps compared")))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.chart.give_room(room_for_rows(self.height()))
 
     # -- showing -----------------------------------------------------------------------------
 
@@ -251,6 +257,19 @@ class TrialPanel(QWidget):
             self.bench.notice.emit(say("Picture of the comparison written to {out}.", out=out))
         else:
             self.bench.trouble.emit(say("{out} cannot be written; choose another folder.", out=out))
+
+
+def _labelled(text: str, box: QWidget) -> QWidget:
+    """Return a box beside its label, with a gap after it wherever the line breaks."""
+    label = QLabel(text)
+    label.setBuddy(box)
+    box.setAccessibleName(text.replace("&", ""))
+    pair = QWidget()
+    row = QHBoxLayout(pair)
+    row.setContentsMargins(0, 0, SPACE * 2, 0)
+    row.addWidget(label)
+    row.addWidget(box)
+    return pair
 
 
 def _holder(layout: QVBoxLayout) -> QWidget:

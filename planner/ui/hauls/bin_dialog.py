@@ -12,6 +12,8 @@ from planner.ui.tables import RowsModel, rows_table
 from planner.ui.workbench import Workbench
 from planner.words import counted, say
 
+_NOTHING = say("The bin is empty. Deleted trips and traps would wait here until you empty it.")
+
 
 class BinDialog(QDialog):
     """Lists the bin of the open log; nothing leaves it but by these buttons."""
@@ -26,8 +28,12 @@ class BinDialog(QDialog):
         self._rows = RowsModel(
             (say("What"), say("Hauls"), say("Deleted")), numbers=(1, 2), parent=self
         )
-        self.table = rows_table(self._rows, say("Deleted trips and hauls, newest first"), wide=0)
-        self.words = quiet()
+        self.table = rows_table(
+            self._rows, say("Deleted trips and hauls, newest first"), wide=0, empty=_NOTHING
+        )
+        self.words = quiet(
+            say("Deleted trips and traps wait here, with all they held, until you empty the bin.")
+        )
         self.words.setMinimumWidth(500)
         self.back = button(
             say("Put back"), self._put_back, say("Back into the log, with all it held")
@@ -59,13 +65,7 @@ class BinDialog(QDialog):
         self._rows.show([(each.name, str(each.hauls), date_text(each.at)) for each in self._binned])
         if binned and not self.table.currentIndex().isValid():
             self.table.selectRow(0)
-        self.words.setText(
-            say("Deleted trips and traps wait here, with all they held, until you empty the bin.")
-            if binned
-            else say(
-                "The bin is empty. Deleted trips and traps would wait here until you empty it."
-            )
-        )
+        self.words.setVisible(bool(binned))
         may = bool(binned) and self.bench.book is not None and not self.bench.book.read_only
         self.back.setEnabled(may)
         self.empty.setEnabled(may)

@@ -86,6 +86,10 @@ class GroupChart(Chart):
         colours = theme.current()
         self.clear()
         self.setLabel("left", self._label, color=colours.text)
+        # Charts under one another begin at one line, however long their numbers are.
+        self.getAxis("left").setStyle(
+            autoExpandTextSpace=False, tickTextWidth=self.fontMetrics().horizontalAdvance("0.00")
+        )
         shown = [(x, value) for x, value in enumerate(self._values) if value is not None]
         if not shown:
             return
@@ -174,7 +178,7 @@ class LookBackWindow(QDialog):
             say("Light crabs of 100 judged"), say("light, of 100 judged"), percent=True
         )
         self._model = RowsModel((say("Month"), *COLUMNS), NUMBERS, self)
-        self.table = rows_table(self._model, say("What each group gave"), wide=0)
+        self.table = rows_table(self._model, say("What each group gave"))
         self.table.setWordWrap(False)
         self.table.horizontalHeader().setResizeContentsPrecision(40)
         # Thousands of rows: fitting each to its words would be felt.

@@ -19,6 +19,7 @@ from planner.units import celsius_to
 from planner.words import say
 
 _NUMBER_EM: Final = 7  # letters
+_WORDS_EM: Final = 90  # letters: a longer field would hold no more that can be read at once
 _NAMES: Final = (
     say("crew"),
     say("water"),
@@ -66,6 +67,8 @@ class TripDetails(QWidget):
         for line, share in ((self.weather, 3), (self.notes, 4)):
             words.addWidget(self._labels[line])
             words.addWidget(line, share)
+            line.setMaximumWidth(_WORDS_EM * line.fontMetrics().averageCharWidth())
+        words.addStretch(0)
 
     def _number(self, row: Flow, label: QLabel) -> QLineEdit:
         """Return a short field that stays beside its label wherever the line breaks."""

@@ -34,6 +34,7 @@ Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
 _COLUMNS = (say("Trip"), say("Kept"), say("Judged"), say("Light"), say("Place"))
 _NUMBERS = (1, 2, 3)
+_NAME_EM = 20  # letters: a longer name of a trip or place is told by the pointer
 
 
 class TripList(QWidget):
@@ -89,12 +90,23 @@ class TripList(QWidget):
             return  # a count typed into a row leaves the columns as wide as they are
         one_place = len({trip.place for trip in trips}) < 2
         self.table.setColumnHidden(_COLUMNS.index(say("Place")), one_place)
-        # The last column that is seen takes the room that is left.
-        last, other = (say("Light"), say("Place")) if one_place else (say("Place"), say("Light"))
-        header, modes = self.table.horizontalHeader(), QHeaderView.ResizeMode
-        header.setSectionResizeMode(_COLUMNS.index(other), modes.Interactive)
-        header.setSectionResizeMode(_COLUMNS.index(last), modes.Stretch)
-        self.table.resizeColumnsToContents()
+        self._fit_columns(last=_COLUMNS.index(say("Light") if one_place else say("Place")))
+
+    def _fit_columns(self, last: int) -> None:
+        """Make columns as wide as their words, and the list wide enough for all of them.
+
+        last: the last column that is seen, which takes the room that is left.
+        """
+        table, header = self.table, self.table.horizontalHeader()
+        for column in range(len(_COLUMNS)):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
+        table.resizeColumnsToContents()
+        most = _NAME_EM * table.fontMetrics().averageCharWidth()
+        for column in (0, last):
+            header.resizeSection(column, min(header.sectionSize(column), most))
+        bar = table.verticalScrollBar().sizeHint().width()
+        table.setMinimumWidth(header.length() + bar + 2 * table.frameWidth())
+        header.setSectionResizeMode(last, QHeaderView.ResizeMode.Stretch)
 
     def _fill(self) -> None:
         """Show the trips that the line asks for, every word of it."""
