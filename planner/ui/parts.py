@@ -158,8 +158,11 @@ class Page(QWidget):
     """The inside of a scrolling column, as high as its words need at the width they get."""
 
     def minimumSizeHint(self) -> QSize:
-        # A wrapping label's own minimum is its height in the narrowest column, far too high.
-        return QSize(super().minimumSizeHint().width(), 0)
+        least, layout = super().minimumSizeHint(), self.layout()
+        # A wrapping label's own minimum is its height in the narrowest column, far too high; the
+        # scrolling area asks how high the words are at its width, but only where there are any.
+        wraps = layout is not None and layout.hasHeightForWidth()
+        return QSize(least.width(), 0) if wraps else least
 
 
 def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:

@@ -1,4 +1,4 @@
-"""The line at the foot of the window: which place, and what is being worked on."""
+"""The line at the foot of the window: which place, the tide's caution, what is worked on."""
 
 from __future__ import annotations
 
@@ -7,6 +7,8 @@ from typing import Final
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QProgressBar, QPushButton, QSizePolicy
 
+from planner.phrasing import TIDE_CAUTION
+from planner.sites import Site
 from planner.ui.parts import plain, quiet
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
@@ -30,7 +32,8 @@ class StatusLine(QFrame):
         # A status bar of Qt's own would cut the caution short where it cannot be whole.
         row = QHBoxLayout(self)
         row.setContentsMargins(SPACE * 2, SPACE // 2, SPACE * 2, SPACE // 2)
-        self.where = plain()
+        # Before a place is open too: places are looked at in the place book by then.
+        self.where = plain(TIDE_CAUTION)
         row.addWidget(self.where, 1)
         self.working = quiet()
         self.working.setWordWrap(False)
@@ -53,6 +56,10 @@ class StatusLine(QFrame):
         self._stop_timer.timeout.connect(self._offer_stop)
         for desk in (bench.desk, bench.clerk):
             desk.busy.connect(self._follow)
+
+    def name_place(self, site: Site) -> None:
+        """Say which place is open."""
+        self.where.setText(f"{site.name} · {site.zone.key} · {TIDE_CAUTION}")
 
     def _follow(self, _label: str) -> None:
         label = self.bench.desk.label or self.bench.clerk.label

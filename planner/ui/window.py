@@ -205,7 +205,7 @@ class MainWindow(QMainWindow):
         self.banner.setVisible(self.bench.source.demo)
         self._fill_places()
         self._ask_kitchen()
-        self.status.where.setText(f"{site.name} · {site.zone.key} · {TIDE_CAUTION}")
+        self.status.name_place(site)
 
     def _ask_kitchen(self) -> None:
         """Ask how the last trip's crabs were; made late, to keep the log out of the first paint."""

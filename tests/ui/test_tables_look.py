@@ -12,7 +12,7 @@ from planner.logbook import TripOutcome
 from planner.ui.dates.plans_panel import PlansModel
 from planner.ui.evidence.row_chart import IntervalRow, RowChart, room_for_rows
 from planner.ui.hauls.trip_list import TripList
-from planner.ui.parts import Tabs, body
+from planner.ui.parts import Tabs, body, scrolled
 from planner.ui.place_box import PlaceBox
 from planner.ui.places.rows_editor import RowsEditor
 from planner.ui.tables import RowsModel, rows_table, show_whole
@@ -160,3 +160,18 @@ def test_rows_of_a_chart_stand_apart_where_there_is_room(qtbot: Any) -> None:
     assert chart.height() == low
     chart.give_room(room_for_rows(1250))
     assert 2 * low < chart.height() < 600
+
+
+@pytest.mark.parametrize("with_words", [False, True])
+def test_a_low_page_scrolls_before_its_parts_overlap(qtbot: Any, with_words: bool) -> None:
+    """Large letters in the place editor put its buttons over the table of constants."""
+    rows, column = RowsEditor("Constants", "Add", ("Constituent", "Amplitude")), QVBoxLayout()
+    column.addWidget(rows)
+    if with_words:
+        column.addWidget(body("Words that go on in the next line."))
+    page = scrolled(column, "Water")
+    qtbot.addWidget(page)
+    page.resize(400, 90)
+    page.show()
+    assert rows.add.y() >= rows.table.geometry().bottom()
+    assert page.verticalScrollBar().maximum() > 0

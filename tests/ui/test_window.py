@@ -18,6 +18,7 @@ from planner.ui import theme
 from planner.ui.app import run as run_program
 from planner.ui.settings import Settings, read_settings, write_settings
 from planner.ui.sources import Source, demo_source
+from planner.ui.state import ViewState
 from planner.ui.window import VIEWS, MainWindow
 from planner.ui.work import Desk
 from planner.ui.workbench import Workbench
@@ -124,6 +125,15 @@ def test_a_screen_reader_can_name_everything_the_keyboard_reaches(
     reached = _reached(make_window(bare, view))
     assert len(reached) > len(VIEWS) + 2
     assert [_where(widget) for widget in reached if not _name(widget)] == []
+
+
+def test_the_tides_caution_is_at_the_foot_before_a_place_is_open(qtbot: Any) -> None:
+    """The place book shows water without a place being open, and leaves the caution to the foot."""
+    window = MainWindow(Workbench(ViewState()))
+    qtbot.addWidget(window)
+    window.show()
+    assert window.status.where.isVisible()
+    assert window.status.where.text().endswith("Not for navigation.")
 
 
 # -- places --------------------------------------------------------------------------------------

@@ -6,7 +6,7 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from planner.clock import from_utc64
-from planner.phrasing import TIDE_CAUTION, day_text
+from planner.phrasing import day_text
 from planner.tides.checks import WaterCheck
 from planner.ui.parts import body, caution, heading, quiet, refill, scrolled
 from planner.ui.places.edit_preview import (
@@ -56,7 +56,6 @@ class EditPane(QWidget):
         column.addWidget(self.pointed)
         column.addWidget(self.first)
         column.addLayout(self.facts)
-        column.addWidget(caution(TIDE_CAUTION))
         column.addStretch(0)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)

@@ -89,6 +89,20 @@ class Section(QWidget):
                 field.editTextChanged.connect(lambda _: self.changed.emit())
 
 
+def align_fields(*forms: QFormLayout) -> None:
+    """Let the fields of forms under one another begin at one line."""
+    labels = [
+        label
+        for form in forms
+        for row in range(form.rowCount())
+        if (item := form.itemAt(row, QFormLayout.ItemRole.LabelRole)) is not None
+        and (label := item.widget()) is not None
+    ]
+    widest = max(label.sizeHint().width() for label in labels)
+    for label in labels:
+        label.setMinimumWidth(widest)
+
+
 def text_of(value: Any) -> str:
     """Return a value of a file as it stands in a field: numbers without empty decimals."""
     if value is None:

@@ -83,8 +83,8 @@ class OffsetsForm(QWidget):
         for each in (self.alike, self.by_table):
             group.addButton(each)
         group.buttonClicked.connect(lambda _: self._choose())
-        form = QFormLayout()
-        form.addRow(say("&Reference place"), self.reference)
+        self.form = QFormLayout()
+        self.form.addRow(say("&Reference place"), self.reference)
         self.fields: dict[str, QLineEdit] = {}
         self.grid = QWidget()
         grid = QGridLayout(self.grid)
@@ -102,7 +102,7 @@ class OffsetsForm(QWidget):
                 self.fields[f"{kind}_{key}"] = field
         column_box = QVBoxLayout(self)
         column_box.setContentsMargins(0, 0, 0, 0)
-        column_box.addLayout(form)
+        column_box.addLayout(self.form)
         column_box.addWidget(self.alike)
         column_box.addWidget(self.by_table)
         column_box.addWidget(self.grid)

@@ -90,6 +90,11 @@ class PlaceList(QWidget):
             item.setFont(0, font)
             item.setToolTip(0, f"{entry.name}\n{kind_text(entry)}\n{entry.path}")
 
+    def whole_width(self) -> int:
+        """Return the width at which no name is cut."""
+        bar = self.tree.verticalScrollBar().sizeHint().width()
+        return self.tree.sizeHintForColumn(0) + bar + 2 * self.tree.frameWidth()
+
     def _group(self, text: str, entries: Sequence[PlaceEntry], nothing: str) -> None:
         group = QTreeWidgetItem(self.tree, [text])
         font = group.font(0)

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from planner.phrasing import RULES_CAUTION, TIDE_CAUTION
+from planner.phrasing import RULES_CAUTION
 from planner.ui.parts import Late, Tabs, body, caution, give_role, quiet, refill, scrolled
 from planner.ui.places.observed_panel import ObservedPanel
 from planner.ui.places.place_charts import MonthChart, SpotChart
@@ -103,7 +103,6 @@ class PlacePanel(Tabs):
         column.addSpacing(SPACE)
         column.addWidget(self.pointed)
         column.addWidget(chart, 1)
-        column.addWidget(caution(TIDE_CAUTION))
         return scrolled(column, say("Facts and water of the place"))
 
     def _make_spots(self) -> QWidget:

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Final
 
 from PySide6.QtCore import QUrl
-from PySide6.QtGui import QDesktopServices
+from PySide6.QtGui import QDesktopServices, QResizeEvent
 from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
@@ -36,6 +36,7 @@ from planner.ui.workbench import Workbench
 from planner.words import say
 
 _LIST_WIDTH: Final = 270
+_LIST_SHARE: Final = 4  # the list takes a fourth of the view at most
 
 
 @dataclass(frozen=True)
@@ -90,13 +91,15 @@ class PlacesView(QWidget):
         right.addWidget(self._right, 1)
         holder = QWidget()
         holder.setLayout(right)
-        split = QSplitter()
+        split = self._split = QSplitter()
         split.setChildrenCollapsible(False)
         self._left = self._make_list()
         split.addWidget(self._left)
         split.addWidget(holder)
         split.setSizes([_LIST_WIDTH, 4 * _LIST_WIDTH])
         split.setStretchFactor(1, 1)
+        self._list_moved = False
+        split.splitterMoved.connect(self._moved)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(split)
@@ -162,6 +165,23 @@ class PlacesView(QWidget):
     def _mark_open(self) -> None:
         self.places.mark_open(self._open_path())
         self._name_open()
+        self._fit_list()
+
+    def _fit_list(self) -> None:
+        """Widen the list to its longest name where there is room, until the user moves its edge."""
+        if self._list_moved or not self._left.isVisible():
+            return
+        around = self._left.width() - self.places.width()
+        whole = self.places.whole_width() + around
+        width = max(_LIST_WIDTH, min(whole, self.width() // _LIST_SHARE))
+        self._split.setSizes([width, self.width() - width])
+
+    def _moved(self) -> None:
+        self._list_moved = True
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_list()
 
     def _open_path(self) -> Path | None:
         return self.bench.site.path if self.bench.site is not None else None

@@ -24,7 +24,7 @@ from planner.errors import Problem
 from planner.sites.editing import Wanted, number_or_text, under_names_in_use
 from planner.sites.zones import load_zone
 from planner.ui.parts import button, quiet
-from planner.ui.places.edit_section import Section, table_in, text_of
+from planner.ui.places.edit_section import Section, align_fields, table_in, text_of
 from planner.ui.places.offsets_form import OffsetsForm
 from planner.ui.places.paste_form import PasteForm, Taken, as_rows
 from planner.ui.places.record_form import RecordForm
@@ -87,6 +87,7 @@ class WaterSection(Section):
         self.pages = QStackedWidget()
         self.pages.addWidget(self._make_constants())
         self.pages.addWidget(self.offsets)
+        align_fields(level, self._form, self.offsets.form)
         self.plain = QWidget()
         # The fields themselves and the forms over them: one is shown.
         self._one_shown: list[QWidget] = [self.plain]
@@ -130,7 +131,7 @@ class WaterSection(Section):
         self.rule.setToolTip(
             say("Slow changes over 18.6 years. Agencies' own tables hold them through each year")
         )
-        form = QFormLayout()
+        form = self._form = QFormLayout()
         self.add_field(
             form, say("Phase &lags are on the clock"), self.clock, "water.phase_reference"
         )
