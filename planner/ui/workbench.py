@@ -120,6 +120,11 @@ class Workbench(QObject):
             not_read,
         )
 
+    @property
+    def opening(self) -> bool:
+        """Whether the first place is on its way; `busy` of the desks tells when that changes."""
+        return self.site is None and (self.desk.has("place") or self.clerk.has("open"))
+
     def _arrive(self, source: Source, site: Site, book: Logbook | None, log: Log | None) -> None:
         for job in ("search", "rank"):
             self.desk.stop(job)

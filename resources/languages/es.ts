@@ -6456,13 +6456,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/dates/view.py" />
-   <source>No set and haul in the next 12 weeks keeps every limit</source>
-   <translation>Ninguna calada y recogida de las próximas 12 semanas cumple todos los límites</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates/view.py" />
-   <source>Set {set_at}, haul {haul_at}, {count} full keepers</source>
-   <translation>Cale el {set_at}, recoja el {haul_at}, {count} llenos de talla</translation>
+   <source>Opening the place…</source>
+   <translation>Abriendo el lugar…</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/view.py" />
@@ -6473,6 +6468,16 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/dates/view.py" />
    <source>The days are not worked out yet.</source>
    <translation>Los días aún no están calculados.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>No set and haul in the next 12 weeks keeps every limit</source>
+   <translation>Ninguna calada y recogida de las próximas 12 semanas cumple todos los límites</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/view.py" />
+   <source>Set {set_at}, haul {haul_at}, {count} full keepers</source>
+   <translation>Cale el {set_at}, recoja el {haul_at}, {count} llenos de talla</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/effects_panel.py" />
@@ -6956,21 +6961,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_panel.py" />
-   <source>Compare &amp;by</source>
-   <translation>Comparar &amp;por</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_panel.py" />
-   <source>Co&amp;unt</source>
-   <translation>Con&amp;tar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_panel.py" />
-   <source>&amp;Worth knowing</source>
-   <translation>&amp;Importa desde</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_panel.py" />
    <source>What would settle it</source>
    <translation>Qué lo resolvería</translation>
   </message>
@@ -6993,6 +6983,21 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/trial_panel.py" />
    <source>Comparison written to {out}.</source>
    <translation>Comparación escrita en {out}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Compare &amp;by</source>
+   <translation>Comparar &amp;por</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Co&amp;unt</source>
+   <translation>Con&amp;tar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>&amp;Worth knowing</source>
+   <translation>&amp;Importa desde</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_rows.py" />
@@ -7266,6 +7271,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/view.py" />
+   <source>Opening the log…</source>
+   <translation>Abriendo el registro…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
    <source>Learning from the log…</source>
    <translation>Aprendiendo del registro…</translation>
   </message>
@@ -7441,6 +7451,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>The bin is empty. Deleted trips and traps would wait here until you empty it.</source>
+   <translation>La papelera está vacía. Las salidas y nasas borradas esperarían aquí hasta que la vacíe.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
    <source>Bin of the log</source>
    <translation>Papelera del registro</translation>
   </message>
@@ -7448,6 +7463,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/bin_dialog.py" />
    <source>Deleted trips and hauls, newest first</source>
    <translation>Salidas y recogidas borradas, lo más reciente primero</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/bin_dialog.py" />
+   <source>Deleted trips and traps wait here, with all they held, until you empty the bin.</source>
+   <translation>Las salidas y nasas borradas esperan aquí, con todo lo que contenían, hasta que vacíe la papelera.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/bin_dialog.py" />
@@ -7478,16 +7498,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/bin_dialog.py" />
    <source>Deleted</source>
    <translation>Borrado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls/bin_dialog.py" />
-   <source>Deleted trips and traps wait here, with all they held, until you empty the bin.</source>
-   <translation>Las salidas y nasas borradas esperan aquí, con todo lo que contenían, hasta que vacíe la papelera.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls/bin_dialog.py" />
-   <source>The bin is empty. Deleted trips and traps would wait here until you empty it.</source>
-   <translation>La papelera está vacía. Las salidas y nasas borradas esperarían aquí hasta que la vacíe.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/bin_dialog.py" />
@@ -8898,6 +8908,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/view.py" />
+   <source>No trip is logged yet. Every trip will be a row here, with what each trap gave: forecasts, plans and trap comparisons learn from it. Begin with a new trip above, or bring in a haul table (CSV) that you already keep.</source>
+   <translation>Aún no hay ninguna salida anotada. Cada salida será aquí una fila, con lo que dio cada nasa: de ella aprenden los pronósticos, los planes y las comparaciones de nasas. Empiece arriba con una salida nueva, o importe una tabla de recogidas (CSV) que ya lleve.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/view.py" />
    <source>Open the log for writing, if the other window is closed by now</source>
    <translation>Abrir el registro para escribir, si la otra ventana ya está cerrada</translation>
   </message>
@@ -8960,11 +8975,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/view.py" />
    <source>Log hauls </source>
    <translation>Anotar recogidas </translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls/view.py" />
-   <source>No trip is logged yet. Every trip will be a row here, with what each trap gave: forecasts, plans and trap comparisons learn from it. Begin with a new trip above, or bring in a haul table (CSV) that you already keep.</source>
-   <translation>Aún no hay ninguna salida anotada. Cada salida será aquí una fila, con lo que dio cada nasa: de ella aprenden los pronósticos, los planes y las comparaciones de nasas. Empiece arriba con una salida nueva, o importe una tabla de recogidas (CSV) que ya lleve.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/view.py" />
@@ -10491,26 +10501,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/place_head.py" />
    <source>Open in every view now</source>
    <translation>Abierto ahora en todas las vistas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/place_head.py" />
-   <source>Where</source>
-   <translation>Dónde</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/place_head.py" />
-   <source>Found</source>
-   <translation>Hallado</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/place_head.py" />
-   <source>What is wrong</source>
-   <translation>Qué está mal</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/place_head.py" />
-   <source>What to do</source>
-   <translation>Qué hacer</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_head.py" />

@@ -160,8 +160,8 @@ def test_a_sample_is_copied_once_and_never_over_the_users_own(book: _Book) -> No
     assert copy.read_text(encoding="utf-8").endswith("# mine\n")
 
 
-def test_a_broken_file_shows_every_problem_in_a_table_and_is_not_opened(qtbot: Any) -> None:
-    """Where, what was found, what is wrong and what to do: one row for each problem."""
+def test_a_broken_file_shows_every_problem_and_is_not_opened(qtbot: Any) -> None:
+    """Where, what was found, what is wrong and what to do: a sentence for each problem."""
     own = user_places()
     own.mkdir(parents=True)
     text = demo_place().read_text(encoding="utf-8")
@@ -172,10 +172,11 @@ def test_a_broken_file_shows_every_problem_in_a_table_and_is_not_opened(qtbot: A
     book = _Book(qtbot, Source(str(demo_place()), keep=False))
     try:
         book.choose("Bent")
-        model = book.view.problems.model
-        where = [model.data(model.index(row, 0)) for row in range(model.rowCount())]
-        assert where == ["latitude", "spots[2].depth"]
-        assert all(model.data(model.index(0, column)) for column in range(4))
+        said = book.words(book.view.problems)
+        assert "2 problems in broken.toml" in said
+        assert "latitude: " in said
+        assert "(found 129.6); give degrees from -90 to 90" in said
+        assert "spots[2].depth: " in said
         assert not book.view.panel.isVisible()
         assert not book.view.head.open.isEnabled()
         book.qtbot.keyClick(book.view.places.tree, Qt.Key.Key_Return)
@@ -211,7 +212,7 @@ def test_a_new_place_can_be_filled_in_a_text_editor_and_read_again(
     book.settle()
     view.head.file.click()
     assert shown_outside == [path]
-    assert view.problems.model.rowCount() == 1
+    assert "1 problem in otter-bight.toml" in book.words(view.problems)
     text = path.read_text(encoding="utf-8")
     path.write_text(
         text.replace("# mean_level", "mean_level")

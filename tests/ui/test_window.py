@@ -18,7 +18,6 @@ from planner.ui import theme
 from planner.ui.app import run as run_program
 from planner.ui.settings import Settings, read_settings, write_settings
 from planner.ui.sources import Source, demo_source
-from planner.ui.state import ViewState
 from planner.ui.window import VIEWS, MainWindow
 from planner.ui.work import Desk
 from planner.ui.workbench import Workbench
@@ -127,11 +126,27 @@ def test_a_screen_reader_can_name_everything_the_keyboard_reaches(
     assert [_where(widget) for widget in reached if not _name(widget)] == []
 
 
-def test_the_tides_caution_is_at_the_foot_before_a_place_is_open(qtbot: Any) -> None:
+@pytest.mark.parametrize("view", ["dates", "hauls", "evidence"])
+def test_nobody_is_asked_for_a_place_that_is_on_its_way(
+    make_window: MakeWindow, bare: Source, view: Any, settle: Any
+) -> None:
+    """A window that has just opened reads for a second; it says so instead of "nothing yet"."""
+    window = make_window(None, view)
+
+    def said() -> str:
+        labels = window._views[view].findChildren(QLabel)
+        return "\n".join(each.text() for each in labels)
+
+    assert "Opening the" not in said()
+    window.bench.open(bare)
+    assert "Opening the" in said()
+    settle(window.bench)
+    assert "Opening the" not in said()
+
+
+def test_the_tides_caution_is_at_the_foot_before_a_place_is_open(make_window: MakeWindow) -> None:
     """The place book shows water without a place being open, and leaves the caution to the foot."""
-    window = MainWindow(Workbench(ViewState()))
-    qtbot.addWidget(window)
-    window.show()
+    window = make_window(None)
     assert window.status.where.isVisible()
     assert window.status.where.text().endswith("Not for navigation.")
 

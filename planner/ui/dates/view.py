@@ -98,6 +98,8 @@ class DatesView(QWidget):
         bench.outlook_changed.connect(self._show_outlook)
         bench.plans_changed.connect(self._show_plans)
         bench.log_changed.connect(self._show_log)
+        for desk in (bench.desk, bench.clerk):
+            desk.busy.connect(lambda _: self._say_nothing_open())
         self._show_all()
 
     def _lay_out(self) -> None:
@@ -225,6 +227,16 @@ class DatesView(QWidget):
     def _plans(self) -> Sequence[Plan]:
         return self.bench.plans.plans if self.bench.plans else ()
 
+    def _say_nothing_open(self) -> None:
+        """Ask for a place only when none is on its way."""
+        if self.bench.site is not None:
+            return
+        opening = self.bench.opening
+        self.headline.setText(say("Opening the place…") if opening else say("No place is open yet"))
+        self.basis.setText(
+            "" if opening else say("Pick a place at the top left, or make one in the place book.")
+        )
+
     def _say_headline(self) -> None:
         site, plans = self.bench.site, self._plans()
         if site is None:
@@ -249,12 +261,11 @@ class DatesView(QWidget):
 
     def _say_basis(self) -> None:
         outlook, plans = self.bench.outlook, self._plans()
+        if self.bench.site is None:
+            self._say_nothing_open()
+            return
         if outlook is None:
-            self.basis.setText(
-                say("Pick a place at the top left, or make one in the place book.")
-                if self.bench.site is None
-                else say("The days are not worked out yet.")
-            )
+            self.basis.setText(say("The days are not worked out yet."))
             return
         forecast = outlook.forecast
         if forecast.basis == "prior":

@@ -58,7 +58,8 @@ class EvidenceView(QWidget):
         log = QPushButton(say("Log hauls"))
         log.clicked.connect(lambda _=False: self.state.change(view="hauls"))
         self._stack = QStackedWidget()
-        self._stack.addWidget(Empty(_WILL_BE, log))
+        self.nothing = Empty(_WILL_BE, log)
+        self._stack.addWidget(self.nothing)
         self._stack.addWidget(self.tabs)
         self.basis = quiet()
         column = QVBoxLayout(self)
@@ -69,6 +70,9 @@ class EvidenceView(QWidget):
         self._stale: set[str] = set()
         bench.site_changed.connect(self.refresh)
         bench.log_changed.connect(self.refresh)
+        for desk in (bench.desk, bench.clerk):
+            desk.busy.connect(lambda _: self._say_nothing_logged())
+        self._say_nothing_logged()
         self.refresh()
 
     @cached_property
@@ -107,6 +111,9 @@ class EvidenceView(QWidget):
         self.evidence, self._unshown = None, set()
         self._stale = {"evidence", "trips", "trials"}
         self._catch_up()
+
+    def _say_nothing_logged(self) -> None:
+        self.nothing.words.setText(say("Opening the log…") if self.bench.opening else _WILL_BE)
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)

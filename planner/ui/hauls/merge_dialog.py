@@ -47,6 +47,7 @@ class MergeDialog(QDialog):
         column.addWidget(self.found)
         column.addWidget(self.unlike)
         column.addWidget(self.table, 1)
+        column.addStretch(0 if merged.differences else 1)
         column.addLayout(row)
         self.resize(640, 420 if merged.differences else 140)
         enter_presses_nothing(self)

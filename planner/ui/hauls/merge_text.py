@@ -44,7 +44,8 @@ def merge_found(source: str, merged: Merged) -> str:
     if merged.traps:
         parts.append(say("history of {traps}", traps=counted(len(merged.traps), "trap")))
     if hauls.known:
-        parts.append(say("{known} in the log already", known=hauls.known))
+        known = counted(hauls.known, "haul")
+        parts.append(say("{known} in the log already", known=known))
     told = ", ".join(parts) or say("nothing that is not in the log already")
     return say("{source} holds: {told}.", source=source, told=told)
 

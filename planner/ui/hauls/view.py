@@ -40,6 +40,12 @@ from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.words import say
 
+_NOTHING = say(
+    "No trip is logged yet. Every trip will be a row here, with what each trap gave: "
+    "forecasts, plans and trap comparisons learn from it. Begin with a new trip above, "
+    "or bring in a haul table (CSV) that you already keep."
+)
+
 
 class HaulsView(QWidget):
     """Trips on the left, the chosen trip's hauls on the right."""
@@ -58,6 +64,9 @@ class HaulsView(QWidget):
         bench.site_changed.connect(self.refresh)
         bench.plans_changed.connect(self._plans_changed)
         self.state.listen(self._state_changed)
+        for desk in (bench.desk, bench.clerk):
+            desk.busy.connect(lambda _: self._say_nothing_logged())
+        self._say_nothing_logged()
         self.refresh()
 
     # -- building ----------------------------------------------------------------------------
@@ -104,16 +113,9 @@ class HaulsView(QWidget):
         locked.addWidget(self.locked, 1)
         locked.addWidget(self.unlock)
         column.addLayout(locked)
-        nothing = Empty(
-            say(
-                "No trip is logged yet. Every trip will be a row here, with what each trap gave: "
-                "forecasts, plans and trap comparisons learn from it. Begin with a new trip above, "
-                "or bring in a haul table (CSV) that you already keep."
-            ),
-            self.import_first,
-        )
+        self.nothing = Empty(_NOTHING, self.import_first)
         self._stack = QStackedWidget()
-        self._stack.addWidget(nothing)
+        self._stack.addWidget(self.nothing)
         self._stack.addWidget(self._halves())
         column.addWidget(self._stack, 1)
 
@@ -199,6 +201,9 @@ class HaulsView(QWidget):
         self.bench.desk.start(
             "zones", "", lambda _: {place: book_zone(place) for place in unknown}, done
         )
+
+    def _say_nothing_logged(self) -> None:
+        self.nothing.words.setText(say("Opening the log…") if self.bench.opening else _NOTHING)
 
     # -- following ---------------------------------------------------------------------------
 

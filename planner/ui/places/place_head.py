@@ -8,9 +8,9 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from planner.errors import Problem
 from planner.sites.book import PlaceEntry
-from planner.ui.parts import Card, body, button, caution, quiet
+from planner.ui.parts import Card, body, button, caution, quiet, refill, scrolled
 from planner.ui.places.place_list import kind_text
-from planner.ui.tables import RowsModel, rows_table
+from planner.ui.theme import SPACE
 from planner.words import counted, say
 
 Act = Callable[[], object]
@@ -66,21 +66,26 @@ class PlaceHead(QWidget):
 
 
 class PlaceProblems(Card):
-    """Every problem of a place file that cannot be used, as a table."""
+    """Every problem of a place file that cannot be used: where, what, and what to do."""
 
     def __init__(self) -> None:
-        model = RowsModel((say("Where"), say("Found"), say("What is wrong"), say("What to do")))
-        refused = caution()
+        self._refused, self._problems = caution(), QVBoxLayout()
+        self._problems.setContentsMargins(0, SPACE // 2, SPACE, 0)
+        self._problems.setSpacing(SPACE)
+        column = QVBoxLayout()
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(self._problems)
+        column.addStretch(1)
         super().__init__(
             say("This place cannot be used yet"),
-            refused,
+            self._refused,
             body(say("Every problem of the file is listed. Put them right, then read it again.")),
-            rows_table(model, say("Problems of the place file"), wide=3),
+            scrolled(column, say("Problems of the place file")),
         )
-        self.model, self._refused = model, refused
 
     def show_problems(self, file_name: str, problems: Sequence[Problem]) -> None:
         """Show the problems of another file."""
         count = counted(len(problems), "problem")
         self._refused.setText(say("⚠ {problems} in {name}", problems=count, name=file_name))
-        self.model.show([(p.where, p.value, p.what, p.remedy) for p in problems])
+        # As sentences: in columns, large letters push what to do out of sight.
+        refill(self._problems, [body(str(each)) for each in problems])

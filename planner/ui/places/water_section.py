@@ -15,7 +15,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLineEdit,
     QRadioButton,
-    QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
@@ -84,9 +83,7 @@ class WaterSection(Section):
         self.offsets = OffsetsForm(bench)
         self.offsets.changed.connect(self.changed)
         self.notes["water.offsets"] = self.offsets.wrong
-        self.pages = QStackedWidget()
-        self.pages.addWidget(self._make_constants())
-        self.pages.addWidget(self.offsets)
+        self._of_constants = self._make_constants()
         align_fields(level, self._form, self.offsets.form)
         self.plain = QWidget()
         # The fields themselves and the forms over them: one is shown.
@@ -96,7 +93,9 @@ class WaterSection(Section):
         column.addLayout(choice)
         column.addWidget(self.note("water"))
         column.addLayout(level)
-        column.addWidget(self.pages, 1)
+        # One is shown; stacked, both would ask for the height of the higher.
+        column.addWidget(self._of_constants, 1)
+        column.addWidget(self.offsets, 1)
         self._whole = QVBoxLayout(self)
         self._whole.setContentsMargins(0, SPACE, SPACE, 0)
         self._whole.addWidget(self.plain, 1)
@@ -191,7 +190,7 @@ class WaterSection(Section):
         )
         self.said.setVisible(bool(self.said.text()))
         self._show_over(self.plain)
-        self.pages.setCurrentIndex(int(self.by_offsets.isChecked()))
+        self._show_page()
 
     def show_unit(self, unit: str) -> None:
         """Name the unit that amplitudes and mean level are in."""
@@ -231,8 +230,13 @@ class WaterSection(Section):
 
     # -- acts --------------------------------------------------------------------------------
 
+    def _show_page(self) -> None:
+        by_offsets = self.by_offsets.isChecked()
+        self._of_constants.setVisible(not by_offsets)
+        self.offsets.setVisible(by_offsets)
+
     def _choose(self) -> None:
-        self.pages.setCurrentIndex(int(self.by_offsets.isChecked()))
+        self._show_page()
         self.changed.emit()
 
     def show_zone(self, zone: str) -> None:
