@@ -24,11 +24,16 @@ def fitted_rows(found: FittedWater, unit: LengthUnit) -> list[tuple[str, str, st
         rows.append(
             (
                 each.constituent,
-                f"{metres_to(size.mean, unit):.{places}f} ± {metres_to(half, unit):.{places}f}",
+                say(
+                    "{mean:.{places}f} ± {half:.{places}f}",
+                    mean=metres_to(size.mean, unit),
+                    half=metres_to(half, unit),
+                    places=places,
+                ),
                 say("{mean:.1f} ± {degrees:.1f}", mean=lag.mean, degrees=min(degrees, 180))
                 if degrees < 180
-                else "any",
-                "taken" if each.significant else say("too weak to tell from none"),
+                else say("any"),
+                say("taken") if each.significant else say("too weak to tell from none"),
             )
         )
     return rows

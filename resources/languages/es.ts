@@ -4597,6 +4597,11 @@
   </message>
   <message>
    <location filename="planner/tides/fit_words.py" />
+   <source>{mean:.{places}f} ± {half:.{places}f}</source>
+   <translation>{mean:.{places}f} ± {half:.{places}f}</translation>
+  </message>
+  <message>
+   <location filename="planner/tides/fit_words.py" />
    <source>Under a year the season (SA, SSA) is not well known.</source>
    <translation>Con menos de un año, la variación estacional (SA, SSA) no se conoce bien.</translation>
   </message>
@@ -4604,6 +4609,16 @@
    <location filename="planner/tides/fit_words.py" />
    <source>{mean:.1f} ± {degrees:.1f}</source>
    <translation>{mean:.1f} ± {degrees:.1f}</translation>
+  </message>
+  <message>
+   <location filename="planner/tides/fit_words.py" />
+   <source>any</source>
+   <translation>cualquiera</translation>
+  </message>
+  <message>
+   <location filename="planner/tides/fit_words.py" />
+   <source>taken</source>
+   <translation>se usa</translation>
   </message>
   <message>
    <location filename="planner/tides/fit_words.py" />

@@ -18,7 +18,7 @@ from planner.clock import Instants
 from planner.errors import InputError, PlannerError
 from planner.estimates import Floats
 from planner.sites.site import HarmonicConstant, Site
-from planner.tides import Tide
+from planner.tides import Tide, fit_words
 from planner.tides.fit import FittedWater, fit_constants
 from planner.tides.observed import ObservedTurns
 from planner.tides.offset_fit import fit_offsets
@@ -126,6 +126,13 @@ def test_a_fit_predicts_what_it_was_made_from() -> None:
     again = Tide(place(fitted.constants(), fitted.mean_level_m, "continuous"))
     assert np.abs(again.heights(times) - levels).max() < 0.03
     assert np.sqrt(((again.heights(times) - levels) ** 2).mean()) < 0.008
+
+
+def test_rows_of_a_fit_are_in_the_readers_language(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Numbers too: a decimal point among decimal commas is misread by a thousand."""
+    monkeypatch.setattr(fit_words, "say", lambda text, **_: f"§{text}")
+    for _, *told in fit_words.fitted_rows(_quiet_year(), "m"):
+        assert all(words.startswith("§") for words in told)
 
 
 def test_a_short_record_gets_fewer_constituents() -> None:

@@ -63,7 +63,7 @@ class RecordForm(QWidget):
         self.model = RowsModel(
             (say("Constituent"), say("Amplitude"), say("Phase lag, °"), say("Use")), numbers=(1, 2)
         )
-        self.table = rows_table(self.model, say("Constants found in the record"), wide=0)
+        self.table = rows_table(self.model, say("Constants found in the record"), wide=3)
         self.table.setMinimumHeight(8 * self.fontMetrics().height())
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
