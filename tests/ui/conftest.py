@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 import planner.trips
 from planner.assets import demo_log, demo_place
@@ -24,6 +24,16 @@ TODAY = date(2026, 11, 25)
 PATIENCE_MS = 20_000  # shared machines have slow moments; a condition that holds ends the wait
 
 Settle = Callable[[Workbench], None]
+
+
+def activate(qtbot: Any, window: QWidget) -> None:
+    """Make a window the active one, asking again: one that is closing may take that away."""
+
+    def is_active() -> bool:
+        window.activateWindow()
+        return window.isActiveWindow()
+
+    qtbot.waitUntil(is_active, timeout=PATIENCE_MS)
 
 
 class _WorkedOut:

@@ -20,6 +20,7 @@ from planner.ui.hauls.haul_cells import COLUMNS
 from planner.ui.hauls.view import HaulsView
 from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench
+from tests.ui.conftest import activate
 
 TODAY = date(2026, 11, 25)
 PATIENCE_MS = 30_000  # shared machines have slow moments; a condition that holds ends the wait
@@ -60,8 +61,8 @@ def made_view(qtbot: QtBot, bench: Workbench) -> HaulsView:
     view.resize(1100, 700)
     view.show()
     qtbot.waitExposed(view)
-    view.activateWindow()
-    qtbot.waitUntil(lambda: view.isActiveWindow() and bench.clerk.idle, timeout=PATIENCE_MS)
+    activate(qtbot, view)
+    qtbot.waitUntil(lambda: bench.clerk.idle, timeout=PATIENCE_MS)
     return view
 
 

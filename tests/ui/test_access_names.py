@@ -30,6 +30,7 @@ from planner.ui.sources import demo_source
 from planner.ui.tables import ChartWithTable
 from planner.ui.window import MainWindow
 from planner.ui.workbench import Workbench
+from tests.ui.conftest import activate
 
 _CONTROLS = (QAbstractButton, QComboBox, QLineEdit, QAbstractSpinBox, QAbstractItemView, QTabBar)
 # A role that tells nothing of what a thing is for.
@@ -45,7 +46,7 @@ def window(empty_bench: Workbench, qtbot: Any) -> Iterator[MainWindow]:
     qtbot.addWidget(made)
     made.resize(1280, 800)
     made.show()
-    made.activateWindow()
+    activate(qtbot, made)
     empty_bench.open(demo_source())
     qtbot.waitUntil(lambda: empty_bench.idle, timeout=60_000)
     yield made

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QTableWidget, QVBoxLayout, Q
 from planner.ui import theme
 from planner.ui.focus_ring import FocusRing
 from planner.ui.parts import Tabs
+from tests.ui.conftest import activate
 
 
 @pytest.fixture
@@ -28,8 +29,7 @@ def window(app: QApplication, qtbot: Any) -> QWidget:
         table.setTabKeyNavigation(False)
     made.resize(400, 500)
     made.show()
-    made.activateWindow()
-    qtbot.waitUntil(made.isActiveWindow)
+    activate(qtbot, made)
     made.table.setFocus()
     yield made
     app.focusChanged.disconnect(ring._follow)

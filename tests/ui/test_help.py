@@ -20,6 +20,7 @@ from planner.ui.trouble.checkup_dialog import CheckupDialog
 from planner.ui.window import VIEWS, MainWindow
 from planner.ui.workbench import Workbench
 from planner.words import say, speak
+from tests.ui.conftest import activate
 
 PATIENCE_MS = 30_000
 
@@ -38,8 +39,7 @@ def window(empty_bench: Workbench, qtbot: Any) -> Iterator[MainWindow]:
     made = MainWindow(empty_bench)
     qtbot.addWidget(made)
     made.show()
-    made.activateWindow()
-    qtbot.waitUntil(made.isActiveWindow, timeout=PATIENCE_MS)
+    activate(qtbot, made)
     yield made
     made.help.close()
 
@@ -80,8 +80,7 @@ def test_f1_is_heard_in_a_dialog(language: str, window: MainWindow, qtbot: Any) 
     window.state.change(view="hauls")
     window.show_backups()
     (dialog,) = window.findChildren(BackupsDialog)
-    dialog.activateWindow()
-    qtbot.waitUntil(dialog.isActiveWindow, timeout=PATIENCE_MS)
+    activate(qtbot, dialog)
     assert dialog.isModal()
     for _ in range(2):
         qtbot.keyClick(dialog.focusWidget() or dialog, Qt.Key.Key_F1)
@@ -90,8 +89,7 @@ def test_f1_is_heard_in_a_dialog(language: str, window: MainWindow, qtbot: Any) 
         assert made.isVisible()
         assert made.page.toPlainText().startswith(say("Log hauls"))
         made.close()
-        dialog.activateWindow()
-        qtbot.waitUntil(dialog.isActiveWindow, timeout=PATIENCE_MS)
+        activate(qtbot, dialog)
     dialog.close()
 
 
@@ -256,8 +254,7 @@ def test_escape_closes_the_guide_and_f1_brings_it_back(
     """One window of it, closed with the main window at the latest."""
     qtbot.keyClick(shown, Qt.Key.Key_Escape)
     assert not shown.isVisible()
-    window.activateWindow()
-    qtbot.waitUntil(window.isActiveWindow, timeout=PATIENCE_MS)
+    activate(qtbot, window)
     qtbot.keyClick(window, Qt.Key.Key_F1)
     assert window.help.guide is shown
     assert shown.isVisible()

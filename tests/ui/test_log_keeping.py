@@ -33,6 +33,7 @@ from planner.ui.hauls.traps_window import TrapsWindow
 from planner.ui.hauls.view import HaulsView
 from planner.ui.sources import Source, open_log
 from planner.ui.workbench import Workbench
+from tests.ui.conftest import activate
 
 ENTER = Qt.Key.Key_Return
 NOW = datetime(2026, 11, 25, 12, tzinfo=UTC)
@@ -102,8 +103,7 @@ def test_single_crabs_are_typed_in(qtbot: QtBot, view: HaulsView) -> None:
     dialog = view.entry.findChild(CrabsDialog)
     assert isinstance(dialog, CrabsDialog)
     qtbot.waitExposed(dialog)
-    dialog.activateWindow()
-    _waited(qtbot, dialog.isActiveWindow)
+    activate(qtbot, dialog)
     dialog.table.setFocus()
     for text in ("male", "142", "point", "171", "pap", "none", "wh", "lig", "21"):
         keys(qtbot, text, ENTER)

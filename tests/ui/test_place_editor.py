@@ -24,6 +24,7 @@ from planner.ui.places.observed_rows import seen_file, write_cells
 from planner.ui.places.view import PlacesView
 from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench
+from tests.ui.conftest import activate
 
 TODAY = date(2026, 11, 25)
 
@@ -142,8 +143,7 @@ def test_a_station_is_pasted_saved_and_undone(qtbot: Any, own_place: Path, editi
     assert "First waters: high Wed 25 Nov 06:00 PST (3.80 m)" in made.words(editor.pane)
     assert editor.pane.month.isVisibleTo(editor)
     assert path.read_bytes() == before
-    view.activateWindow()
-    qtbot.waitUntil(view.isActiveWindow)
+    activate(qtbot, view)
     qtbot.keyClick(editor, Qt.Key.Key_S, Qt.KeyboardModifier.ControlModifier)
     made.settle()
     assert "Saved: mean level, constituents" in editor.said.text()

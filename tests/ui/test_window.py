@@ -21,6 +21,7 @@ from planner.ui.sources import Source, demo_source
 from planner.ui.window import VIEWS, MainWindow
 from planner.ui.work import Desk
 from planner.ui.workbench import Workbench
+from tests.ui.conftest import activate
 
 NAMES = [name for name, *_ in VIEWS]
 MakeWindow = Callable[..., MainWindow]
@@ -36,8 +37,7 @@ def make_window(empty_bench: Workbench, qtbot: Any, settle: Any) -> MakeWindow:
         qtbot.addWidget(window)
         window.resize(1100, 700)
         window.show()
-        window.activateWindow()
-        qtbot.waitUntil(window.isActiveWindow, timeout=20_000)
+        activate(qtbot, window)
         if source is not None:
             empty_bench.open(source)
         settle(empty_bench)
