@@ -37,8 +37,9 @@ Role = Literal["title", "heading", "quiet", "caution", "body"]
 
 _INKS = {"quiet": QPalette.ColorRole.PlaceholderText, "caution": QPalette.ColorRole.BrightText}
 _HALVES_EM = 100  # letters: narrower than this, two columns would be too narrow each
-# Letters: words too long for one line of the first, which no small window has room for, are
-# written in lines of the second; from the end of longer ones the eye would not find back.
+# In a window wider than this, words too long for one line of the first many letters are written
+# in lines of the second; from the end of longer ones the eye would not find back.
+_LARGE_WINDOW_PX = 1500
 _WIDE_EM, _READING_EM = 150, 110
 
 
@@ -104,12 +105,13 @@ class _Words(QLabel):
             self.setContentsMargins(0, 0, spare, 0)
 
     def _used(self, width: int) -> int:
+        if self.window().width() <= _LARGE_WINDOW_PX:
+            return width
         metrics = self.fontMetrics()
         letter = metrics.averageCharWidth()
-        wide = _WIDE_EM * letter
-        if width <= wide or metrics.size(0, self.text()).width() <= wide:
+        if metrics.size(0, self.text()).width() <= _WIDE_EM * letter:
             return width
-        return _READING_EM * letter
+        return min(width, _READING_EM * letter)
 
 
 def _label(text: str, role: Role) -> QLabel:
