@@ -50,6 +50,9 @@ class Held:
 
 def measure(changes: int, where: bool = False) -> tuple[Held, Held]:
     """Return what is held after 200 changes and after all; print what grew most if asked to."""
+    from PySide6.QtCore import QCoreApplication, QEvent, QObject
+    from PySide6.QtWidgets import QGraphicsView
+
     from planner.sites import list_places
     from planner.ui import theme
     from planner.ui.app import make_app
@@ -82,12 +85,13 @@ def measure(changes: int, where: bool = False) -> tuple[Held, Held]:
             if at % 5 == 4:
                 yield lambda: bench.open(next(places))
 
-    def held() -> Held:
-        from PySide6.QtCore import QCoreApplication, QEvent, QObject
-        from PySide6.QtWidgets import QGraphicsView
-
+    def rest() -> None:
+        # The program's own loop lets go of what is to be deleted; turning it by hand does not.
         settle(window)
         QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+
+    def held() -> Held:
+        rest()
         gc.collect()
         items = sum(len(view.items()) for view in window.findChildren(QGraphicsView))
         return Held(
@@ -103,7 +107,7 @@ def measure(changes: int, where: bool = False) -> tuple[Held, Held]:
     tracemalloc.start()
     for number, act in enumerate(islice(acts(), changes), start=1):
         act()
-        settle(window)
+        rest()
         if number == min(_SETTLED, changes // 2):
             early = held()
             before = tracemalloc.take_snapshot() if where else None
