@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from importlib import import_module
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QSize, Qt
@@ -24,6 +23,7 @@ from PySide6.QtWidgets import (
 from planner.phrasing import TIDE_CAUTION
 from planner.ui import theme
 from planner.ui.guide.help_menu import Help
+from planner.ui.imports import read_module
 from planner.ui.menus import Menus
 from planner.ui.parts import body, button, on_ground
 from planner.ui.place_box import PlaceBox
@@ -165,7 +165,7 @@ class MainWindow(QMainWindow):
         """Show a view, built on its first showing."""
         if name not in self._views:
             kind = next(each for known, _, _, each in VIEWS if known == name)
-            view = getattr(import_module(f"planner.ui.{name}.view"), kind)(self.bench)
+            view = getattr(read_module(f"planner.ui.{name}.view"), kind)(self.bench)
             self._views[name] = view
             self._stack.addWidget(view)
         self._stack.setCurrentWidget(self._views[name])
@@ -177,7 +177,7 @@ class MainWindow(QMainWindow):
         def work(checkpoint: Checkpoint) -> None:
             for name, *_ in VIEWS:
                 checkpoint()
-                import_module(f"planner.ui.{name}.view")
+                read_module(f"planner.ui.{name}.view")
 
         self.bench.desk.start("views", "", work, lambda _: None)
 

@@ -9,6 +9,7 @@ from typing import Any
 from PySide6.QtCore import QObject, QThreadPool, Signal
 
 from planner.errors import Cancelled, PlannerError
+from planner.ui.imports import read_core
 
 Checkpoint = Callable[[], None]
 
@@ -133,6 +134,7 @@ class _Job:
     def run(self) -> None:
         """Do the work, unless it was given up while it waited for a thread."""
         try:
+            read_core()
             self.checkpoint()
             self.result = self.work(self.checkpoint)
         except Cancelled:

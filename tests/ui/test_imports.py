@@ -1,0 +1,33 @@
+"""Modules that several threads ask for at once."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from threading import Thread
+
+import pytest
+
+from planner.ui.imports import read_module
+
+_CODE = "import sys, time\nsys.read_so_far.append(__name__)\ntime.sleep(0.1)\n"
+
+
+def test_modules_are_read_one_thread_at_a_time(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Protects a click on another view in the first instant, while a worker reads the place: of
+    two threads that each wait for what the other reads, one gets a module half read and fails."""
+    names = [f"read_by_thread_{number}" for number in range(3)]
+    for name in names:
+        (tmp_path / f"{name}.py").write_text(f"{_CODE}sys.read_so_far.append(__name__)\n")
+    monkeypatch.syspath_prepend(str(tmp_path))
+    order: list[str] = []
+    monkeypatch.setattr(sys, "read_so_far", order, raising=False)
+    threads = [Thread(target=read_module, args=(name,)) for name in names]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join(10)
+    assert sorted(order) == sorted(2 * names)
+    assert order[0::2] == order[1::2], "one was begun before another had ended"
