@@ -102,7 +102,8 @@ def _drawn(
 def _evenly(draws: int, count: int, rng: np.random.Generator) -> Floats:
     """Return standard normal draws, one in each of as many equal shares (a Latin hypercube).
 
-    Shape (draws, count). Of few draws their mean is nearer what many would give.
+    Shape (draws, count). Of few draws their mean is nearer what many would give. scipy.stats.qmc
+    has one too, but takes longer to load than the first days of the strip to be worked out.
     """
     slots = rng.permuted(np.tile(np.arange(draws), (count, 1)), axis=1).T
     shares = ((slots + rng.random(slots.shape)) / draws).ravel()

@@ -19,7 +19,6 @@ from planner.clock import Instants
 from planner.errors import RangeError
 from planner.words import say
 
-_J2000 = np.datetime64("2000-01-01T12:00:00", "ms")
 _JD_J2000 = 2451545.0
 # The moon's age on the first good day needs the new moon before it, up to 30 days earlier.
 _LEAD = timedelta(days=34)

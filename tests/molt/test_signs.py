@@ -136,15 +136,15 @@ def test_the_order_of_crabs_changes_nothing(order):
 
 @pytest.mark.slow
 def test_intervals_hold_with_grades_and_shells():
-    """Logs from the prior whose crabs are graded and their shells looked at, 100 of them.
+    """Logs from the prior whose crabs are graded and their shells looked at, 300 of them.
 
-    The 80% interval must still hold 72-91% of the true shares of days 1 to 14 after the last
-    trip. The five days of a log hang together, so that a hundred logs' figure has a standard
-    error of 3 points: seeds 5 to 8 gave 89, 81, 76 and 84.
+    The 80% interval must still hold 75-85% of the true shares of days 1 to 14 after the last
+    trip. The five days of a log hang together, so that 300 logs' figure has a standard error of
+    1.7 points, which is allowed for twice.
     """
     worlds, rng = PriorWorlds(SITE, seed=5), np.random.default_rng(5)
     held = []
-    for replicate in range(100):
+    for replicate in range(300):
         outcomes, true, ahead, last = worlds.draw(int(rng.integers(4, 30)))
         chosen = signs_of(SITE.species, unknowns(1, rng))
         cut, shift = chosen.filling_cut[0], chosen.new_shell_shift[0]
@@ -165,7 +165,7 @@ def test_intervals_hold_with_grades_and_shells():
         found = forecast_learned(learned, span_after(SITE, last, 14), np.zeros(14), replicate)
         at = np.array(AHEAD_D) - 1
         held.append((found.light_share.low[at] <= ahead) & (ahead <= found.light_share.high[at]))
-    assert 0.72 <= np.mean(held) <= 0.91
+    assert abs(np.mean(held) - 0.80) <= 0.05 + 2 * 0.017
 
 
 @pytest.mark.parametrize(("hits", "misses"), [(0, 0), (0, 3), (7, 0), (12, 90), (300, 150)])

@@ -333,6 +333,7 @@ class DatesView(QWidget):
     def _state_changed(self, changed: frozenset[str]) -> None:
         if "today" in changed:
             self.strip.show_today(self.state.today)
+            self._range_timer.start()  # the days worked out lie around today; others may be shown
         if "day" in changed:
             self.strip.choose_day(self.state.day)
             self.table.choose_day(self.state.day)

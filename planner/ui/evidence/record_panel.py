@@ -25,8 +25,6 @@ from planner.ui.tables import ChartWithTable, RowsModel, rows_table, show_whole
 from planner.ui.theme import SPACE
 from planner.words import say
 
-_SCORES_PX = 140
-
 
 class RecordChart(Chart):
     """Forecast along, outcome up: right forecasts scatter about the line of equals."""
