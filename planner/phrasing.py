@@ -12,7 +12,7 @@ from zoneinfo import ZoneInfo
 
 from planner.estimates import Interval
 from planner.units import LengthUnit, TemperatureUnit, celsius_to, metres_to
-from planner.words import say
+from planner.words import MINUS, say
 
 
 @dataclass(frozen=True)
@@ -24,9 +24,43 @@ class Style:
     hours12: bool = False
 
 
-def number_text(value: float, digits: int = 6) -> str:
-    """Return a number as short as it can be written, as the reader's language has it."""
-    return say("{value:.{digits}g}", value=value, digits=digits)
+def number_text(value: float, form: str = ".6g") -> str:
+    """Return a number in a format of Python's, as the reader's language writes it.
+
+    By itself as short as it can be written.
+    """
+    return say("{value:{form}}", value=value, form=form)
+
+
+def typed_number(text: str) -> str:
+    """Return a number as a person typed or copied it with the minus that `float` reads."""
+    return text.replace(MINUS, "-")
+
+
+def range_text(low: str, high: str) -> str:
+    """Return "9–20" for two ends as they are shown, "−2 to 3" where a dash would mislead.
+
+    It would beside another sign, and between ends of several words: "1 in 20 to 1 in 4".
+    English joins with an en dash; Spanish with a hyphen, as the Real Academia has it
+    (Ortografía, 2010, III 4.1.1.3.1: "páginas 23-45"): each language file says its own.
+    """
+    if any(sign.isspace() or sign in f"+-–{MINUS}" for sign in low + high):
+        return say("{low} to {high}", low=low, high=high)
+    return say("{low}–{high}", low=low, high=high)
+
+
+def numbers_text(low: float, high: float, form: str = ".6g") -> str:
+    """Return a range of two numbers, both in the format `form`."""
+    return range_text(number_text(low, form), number_text(high, form))
+
+
+def interval_text(estimate: Interval, form: str) -> str:
+    """Return "14 (9–20)" for a mean and its interval, all three in the format `form`."""
+    return say(
+        "{mean} ({range})",
+        mean=number_text(estimate.mean, form),
+        range=numbers_text(estimate.low, estimate.high, form),
+    )
 
 
 def one_in(share: float) -> str:
@@ -52,33 +86,28 @@ def short_one_in(share: float) -> str:
 def light_text(share: Interval) -> str:
     """Return "about 1 in 8 (1 in 20 to 1 in 4)" for a light share and its interval."""
     return say(
-        "{share} ({low} to {high})",
-        share=one_in(share.mean),
-        low=short_one_in(share.low),
-        high=short_one_in(share.high),
+        "{mean} ({range})",
+        mean=one_in(share.mean),
+        range=range_text(short_one_in(share.low), short_one_in(share.high)),
     )
 
 
 def count_text(count: Interval) -> str:
-    """Return "about 14 (9-20)" for an expected number of crabs."""
-    return say(
-        "about {mean} ({low}-{high})",
-        mean=round(count.mean),
-        low=round(count.low),
-        high=round(count.high),
-    )
+    """Return "about 14 (9–20)" for an expected number of crabs."""
+    return say("about {count}", count=interval_text(count, ".0f"))
 
 
 def height_text(height_m: float, style: Style) -> str:
     """Return a height to the nearest 5 cm or 0.1 ft, with its unit."""
     if style.length == "ft":
-        return say("{height_ft:.1f} ft", height_ft=metres_to(height_m, "ft") + 0.0)
-    return say("{height_m:.2f} m", height_m=round(height_m * 20) / 20 + 0.0)
+        return say("{height_ft:.1f} ft", height_ft=metres_to(height_m, "ft"))
+    return say("{height_m:.2f} m", height_m=round(height_m * 20) / 20)
 
 
 def temperature_text(value_c: float, style: Style) -> str:
     """Return a temperature to the degree, with its unit."""
-    return f"{round(celsius_to(value_c, style.temperature))} °{style.temperature}"
+    degrees = number_text(celsius_to(value_c, style.temperature), ".0f")
+    return f"{degrees} °{style.temperature}"
 
 
 def clock_text(instant: datetime, zone: ZoneInfo, style: Style) -> str:

@@ -12,7 +12,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
 from numbers import Real
-from typing import Any
+from typing import Any, Final
+
+MINUS: Final = "−"  # U+2212, as wide as a plus; a hyphen before a number is easily overlooked
 
 
 @dataclass(frozen=True)
@@ -47,13 +49,12 @@ def spoken() -> str:
 def say(text: str, /, *, sense: str = "", **values: Any) -> str:
     """Return a text in the reader's language, with its `{named}` values filled in.
 
-    Values may carry a format as in `str.format`. `sense` tells apart two texts that are one in
-    English, such as "light" for a crab and for the day. A text without values is left as it is,
-    braces and all.
+    Values may carry a format as in `str.format`. Numbers below zero get a real minus; for
+    programs to read, a number is formatted without `say`. `sense` tells apart two texts that are
+    one in English, such as "light" for a crab and for the day. A text without values is left as
+    it is, braces and all.
     """
-    if _language is None:
-        return text.format(**values) if values else text
-    said = _language.look_up(text, sense) or text
+    said = text if _language is None else _language.look_up(text, sense) or text
     return _Habits(_language).format(said, **values) if values else said
 
 
@@ -69,30 +70,37 @@ def begun(text: str) -> str:
 
 
 class _Habits(string.Formatter):
-    """Formats numbers and dates as the readers of a language write them."""
+    """Formats numbers and dates as the readers of a language, None for English, write them."""
 
-    def __init__(self, language: Language) -> None:
+    def __init__(self, language: Language | None) -> None:
         self.language = language
 
     def format_field(self, value: Any, format_spec: str) -> Any:
-        if isinstance(value, date) and "%" in format_spec:
-            return value.strftime(self._named(value, format_spec))
+        if self.language and isinstance(value, date) and "%" in format_spec:
+            return value.strftime(_named(self.language, value, format_spec))
         written = super().format_field(value, format_spec)
-        if isinstance(value, Real):
-            return self._number(written)
-        return written
-
-    def _named(self, day: date, format_spec: str) -> str:
-        """Return the format with the names of days and months put in, in the language."""
-        for directive, sense in _NAMES.items():
-            if directive in format_spec:
-                name = self.language.look_up(day.strftime(directive), sense)
-                format_spec = format_spec.replace(directive, name or directive)
-        return format_spec
+        return self._number(written) if isinstance(value, Real) else written
 
     def _number(self, written: str) -> str:
-        swapped = {",": self.language.group, ".": self.language.decimal, "%": self.language.percent}
+        swapped = {"-": MINUS}
+        if "0" in written and not any(digit in written for digit in "123456789"):
+            swapped = {"-": "", "+": ""}  # what is rounded to zero is on neither side of it
+        if self.language:
+            swapped |= {
+                ",": self.language.group,
+                ".": self.language.decimal,
+                "%": self.language.percent,
+            }
         return "".join(swapped.get(sign, sign) for sign in written)
+
+
+def _named(language: Language, day: date, format_spec: str) -> str:
+    """Return a format of dates with the names of days and months put in, in the language."""
+    for directive, sense in _NAMES.items():
+        if directive in format_spec:
+            name = language.look_up(day.strftime(directive), sense)
+            format_spec = format_spec.replace(directive, name or directive)
+    return format_spec
 
 
 # The names that a language must give, by the sense they are looked up in. "May" needs it.

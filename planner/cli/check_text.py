@@ -10,7 +10,7 @@ import numpy as np
 from planner.cli.answers import table_lines
 from planner.cli.check_figures import FIGURES, spread_of
 from planner.estimates import Floats
-from planner.phrasing import Style, day_text, height_text
+from planner.phrasing import Style, day_text, height_text, numbers_text
 from planner.sites import Site
 from planner.units import LengthUnit, metres_to
 from planner.words import say
@@ -45,9 +45,7 @@ def understood_lines(site: Site, style: Style) -> Iterator[str]:
     if site.monthly_water_c is not None:
         coldest, warmest = min(site.monthly_water_c), max(site.monthly_water_c)
         yield say(
-            "water temperature: {coldest:g} to {warmest:g} °C over the year",
-            coldest=coldest,
-            warmest=warmest,
+            "water temperature: {range} °C over the year", range=numbers_text(coldest, warmest)
         )
     if site.closures:
         yield say(

@@ -11,7 +11,7 @@ from planner.cli.commands import doctor
 from planner.cli.errors import UsageError
 from planner.errors import PlannerError, RangeError
 from planner.faults import keep, report
-from planner.words import say
+from planner.words import MINUS, say
 
 DONE = 0
 FAULT = 1
@@ -100,6 +100,12 @@ def _write(output: str) -> int:
 
 
 def _encodable(text: str, encoding: str | None) -> str:
-    """Return the text with a question mark for what a narrow terminal cannot show."""
+    """Return the text with a question mark for what a narrow terminal cannot show.
+
+    Signs of numbers become hyphens there: a question mark would turn low water into high.
+    """
     encoding = encoding or "utf-8"
+    for sign in (MINUS, "–"):
+        if sign.encode(encoding, errors="ignore") == b"":
+            text = text.replace(sign, "-")
     return text.encode(encoding, errors="replace").decode(encoding)

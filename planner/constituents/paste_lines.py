@@ -13,8 +13,9 @@ from typing import Final
 
 from planner.constituents.names import known
 from planner.constituents.paste_shapes import one_a_line
+from planner.words import MINUS
 
-_TYPED: Final = str.maketrans({"º": "°", "˚": "°", "−": "-", "–": "-", "’": "'", "′": "'"})
+_TYPED: Final = str.maketrans({"º": "°", "˚": "°", MINUS: "-", "–": "-", "’": "'", "′": "'"})
 _UNIT: Final = re.compile(r"m|ft|cm|met(?:er|re)s?|feet|foot")
 _NUMBER: Final = r"[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)"
 _VALUE: Final = re.compile(

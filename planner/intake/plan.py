@@ -20,7 +20,7 @@ from planner.logbook.columns import COLUMNS, COUNTS, MEASURES, guard_formula, un
 from planner.logbook.entries import Haul
 from planner.logbook.reading import Zones, read_row
 from planner.logbook.table import Row, Table
-from planner.phrasing import date_text
+from planner.phrasing import date_text, typed_number
 from planner.units import metres_from
 from planner.words import say
 
@@ -319,7 +319,7 @@ def _converted(text: str, unit: str) -> str:
     if unit in ("m", "C") or not text:
         return text
     try:
-        value = float(text.replace(",", "."))
+        value = float(typed_number(text).replace(",", "."))
     except ValueError:
         return text
     return f"{metres_from(value, 'ft') if unit == 'ft' else (value - 32) / 1.8:.2f}"

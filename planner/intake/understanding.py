@@ -21,6 +21,7 @@ from planner.intake.moments import (
     split_numbers,
 )
 from planner.logbook.columns import COLUMNS
+from planner.phrasing import typed_number
 
 _PARTS_OF = {"set_at": ("set_date", "set_clock"), "hauled_at": ("haul_date", "haul_clock")}
 _TIMES = ("set_at", "set_date", "hauled_at", "haul_date")
@@ -123,7 +124,7 @@ def _units(grid: Grid, mapping: Mapping) -> tuple[Literal["m", "ft"], Literal["C
 def _numbers(cells: Sequence[str]) -> Iterator[float]:
     for cell in cells[:_LOOKED_AT]:
         try:
-            yield float(cell.strip().replace(",", "."))
+            yield float(typed_number(cell).strip().replace(",", "."))
         except ValueError:
             continue
 

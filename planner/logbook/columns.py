@@ -8,6 +8,7 @@ from datetime import UTC, datetime
 from typing import Final
 from zoneinfo import ZoneInfo
 
+from planner.phrasing import typed_number
 from planner.words import say
 
 LABELS: Final = ("trip", "place", "spot", "trap", "design", "bait")
@@ -89,6 +90,7 @@ def read_measure(column: str, text: str, *, decimal_comma: bool) -> float:
 
     decimal_comma: take "1,5" for 1.5, as tables separated by semicolons write it.
     """
+    text = typed_number(text)
     if decimal_comma and _DECIMAL_COMMA.fullmatch(text):
         text = text.replace(",", ".")
     unit = "metres" if column == "depth_m" else say("degrees Celsius")

@@ -18,6 +18,7 @@ from planner.logbook.columns import COUNTS
 from planner.logbook.files import lock_writing, open_writer, told
 from planner.logbook.rows import haul_of
 from planner.logbook.rules import haul_problems
+from planner.phrasing import range_text
 from planner.words import say
 
 # In the order in which they refer to each other. The journal is let go: an undo from a damaged
@@ -148,9 +149,7 @@ def _take_over(
             known = {row[1] for row in new.execute(f"PRAGMA table_info({table})")}
             for low, high, row in _rows(old, table, path.stat().st_size):
                 if isinstance(row, str):
-                    numbers = (
-                        f"{low}" if low == high else say("{low} to {high}", low=low, high=high)
-                    )
+                    numbers = f"{low}" if low == high else range_text(f"{low}", f"{high}")
                     lost.append(f"{table} {numbers}: {row}")
                     continue
                 values = {name: row[name] for name in row.keys() if name in known}  # noqa: SIM118

@@ -21,6 +21,7 @@ from tomlkit.items import AoT
 
 from planner.constituents import UnknownConstituent, canonical
 from planner.errors import Problem
+from planner.phrasing import typed_number
 from planner.sites.reading import SiteError, tables_of
 from planner.sites.site import Site
 from planner.words import say
@@ -109,7 +110,7 @@ def number_or_text(written: str) -> float | int | str | None:
     Text is kept so that the place file's own checks can say what is wrong with it. A comma
     between digits is a decimal point.
     """
-    plain = written.strip().replace("−", "-")
+    plain = typed_number(written.strip())
     if not plain:
         return None
     plain = re.sub(r"(?<=\d),(?=\d)", ".", plain)

@@ -147,7 +147,12 @@ def _name_problems(name: str) -> list[Problem]:
 
 def _position_problems(latitude_deg: float, longitude_deg: float) -> list[Problem]:
     return [
-        Problem(where, f"{value:g}", say("must be from -{most} to {most}", most=most), remedy)
+        Problem(
+            where,
+            f"{value:g}",
+            say("must be from {least} to {most}", least=-most, most=most),
+            remedy,
+        )
         for where, value, most, remedy in (
             ("latitude", latitude_deg, 90, say("give degrees, north positive, such as 38.2")),
             ("longitude", longitude_deg, 180, say("give degrees, east positive, such as -76.1")),

@@ -15,6 +15,7 @@ import numpy as np
 from planner.clock import Instants, parse_instant, to_utc64
 from planner.errors import InputError, Problem
 from planner.estimates import Floats
+from planner.phrasing import typed_number
 from planner.tides.observed import ObservedTurns
 from planner.units import LengthUnit, metres_from
 from planner.words import say
@@ -130,7 +131,7 @@ def _height(text: str, unit: LengthUnit, line: str, problems: list[Problem]) -> 
     if not text:
         return math.nan
     try:
-        value = float(text)
+        value = float(typed_number(text))
     except ValueError:
         value = math.nan
     if not math.isfinite(value):

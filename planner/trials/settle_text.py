@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 from typing import Final
 
-from planner.phrasing import day_text
+from planner.phrasing import day_text, numbers_text
 from planner.trials.trial import ToSettle, Trial
 from planner.words import counted, say
 
@@ -50,7 +50,7 @@ def _hauls_text(needed: ToSettle) -> str:
     ends = ""
     if needed.low is not None and needed.high is not None:
         low, high = _rounded(needed.low), _rounded(needed.high)
-        ends = say(" ({low} to {high})", low=low, high=high) if low < high else ""
+        ends = f" ({numbers_text(low, high)})" if low < high else ""
     trips = (
         ""
         if not needed.trips

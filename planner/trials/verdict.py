@@ -8,7 +8,7 @@ from typing import Final
 
 import numpy as np
 
-from planner.phrasing import one_in
+from planner.phrasing import numbers_text, one_in
 from planner.trials.grouping import Bools, Observations
 from planner.trials.settling import TRIPS_TO_SETTLE
 from planner.trials.sharing import Sharing
@@ -119,13 +119,12 @@ def sentence_of(found: Findings, verdict: Verdict) -> str:
         )
         return say(
             "Settled, after {basis}: {better} gives about {ratio:.1f} times what {other} "
-            "gives ({low:.1f} to {high:.1f}){worth}; {gap}. {chance}",
+            "gives ({range}){worth}; {gap}. {chance}",
             basis=basis,
             better=lead.better,
             ratio=lead.ratio,
             other=lead.other,
-            low=lead.low,
-            high=lead.high,
+            range=numbers_text(lead.low, lead.high, ".1f"),
             worth=worth,
             gap=gap,
             chance=chance,

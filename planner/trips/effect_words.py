@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from typing import Final
 
 from planner.estimates import Interval
+from planner.phrasing import range_text
 from planner.trips.catch_effects import Effects
 from planner.words import counted, say
 
@@ -65,7 +66,7 @@ def _keepers(ratio: float) -> str:
 
 
 def _range(ratio: Interval) -> str:
-    return say("{low} to {high}", low=_change(ratio.low), high=_change(ratio.high))
+    return range_text(_change(ratio.low), _change(ratio.high))
 
 
 def _change(ratio: float) -> str:

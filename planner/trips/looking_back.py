@@ -14,13 +14,13 @@ from numpy.typing import NDArray
 
 from planner.estimates import INTERVAL_TAILS, Interval
 from planner.logbook.log import Log
-from planner.phrasing import SHORT_MONTHS
+from planner.phrasing import SHORT_MONTHS, range_text
 from planner.words import say
 
 By = Literal["month", "year", "trip", "place", "design", "spot", "bait"]
 LABELS: Final = ("place", "design", "spot", "bait")
 QUARTERS: Final = {
-    f"{SHORT_MONTHS[first - 1]}-{SHORT_MONTHS[(first + 1) % 12]}": (
+    range_text(SHORT_MONTHS[first - 1], SHORT_MONTHS[(first + 1) % 12]): (
         first,
         first % 12 + 1,
         (first + 1) % 12 + 1,

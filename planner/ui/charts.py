@@ -19,7 +19,7 @@ from PySide6.QtWidgets import QApplication, QGraphicsGridLayout, QGraphicsWidget
 
 from planner.clock import Instants, days_between, local_midnight
 from planner.estimates import Floats
-from planner.phrasing import Style
+from planner.phrasing import Style, number_text
 from planner.ui import theme
 from planner.words import say
 
@@ -164,9 +164,7 @@ class NumberAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types
 
     def tickStrings(self, values: Sequence[float], scale: float, spacing: float) -> list[str]:
         places = max(0, math.ceil(-math.log10(spacing * scale)))
-        # Adding nothing makes minus zero a plain one.
-        shown = [round(value * scale, places) + 0.0 for value in values]
-        return [say("{value:.{places}f}", value=value, places=places) for value in shown]
+        return [number_text(value * scale, f".{places}f") for value in values]
 
 
 def number_spacing(span: float, size_px: float, label_px: float) -> float:

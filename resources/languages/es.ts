@@ -805,8 +805,8 @@
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
-   <source>water temperature: {coldest:g} to {warmest:g} °C over the year</source>
-   <translation>temperatura del agua: de {coldest:g} a {warmest:g} °C a lo largo del año</translation>
+   <source>water temperature: {range} °C over the year</source>
+   <translation>temperatura del agua: {range} °C a lo largo del año</translation>
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
@@ -947,11 +947,6 @@
    <location filename="planner/cli/commands/dates.py" />
    <source>logged trips</source>
    <translation>salidas registradas</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/dates.py" />
-   <source>{mean:.2f} ({low:.2f}-{high:.2f})</source>
-   <translation>{mean:.2f} ({low:.2f}-{high:.2f})</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
@@ -1363,11 +1358,6 @@
    <location filename="planner/cli/commands/trials.py" />
    <source>Compare traps honestly, and lay out the next trip.</source>
    <translation>Compara las nasas con honradez y las reparte para la próxima salida.</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/trials.py" />
-   <source>{rate:.2f} ({low:.2f}-{high:.2f})</source>
-   <translation>{rate:.2f} ({low:.2f}-{high:.2f})</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
@@ -2927,11 +2917,6 @@
   </message>
   <message>
    <location filename="planner/logbook/rescuing.py" />
-   <source>{low} to {high}</source>
-   <translation>{low} a {high}</translation>
-  </message>
-  <message>
-   <location filename="planner/logbook/rescuing.py" />
    <source>{table} {low}: {error}; it read {shown}</source>
    <translation>{table} {low}: {error}; decía {shown}</translation>
   </message>
@@ -3247,8 +3232,18 @@
   </message>
   <message>
    <location filename="planner/phrasing.py" />
-   <source>{value:.{digits}g}</source>
-   <translation>{value:.{digits}g}</translation>
+   <source>{value:{form}}</source>
+   <translation>{value:{form}}</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>{low}–{high}</source>
+   <translation>{low}-{high}</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>{mean} ({range})</source>
+   <translation>{mean} ({range})</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
@@ -3257,13 +3252,8 @@
   </message>
   <message>
    <location filename="planner/phrasing.py" />
-   <source>{share} ({low} to {high})</source>
-   <translation>{share} ({low} a {high})</translation>
-  </message>
-  <message>
-   <location filename="planner/phrasing.py" />
-   <source>about {mean} ({low}-{high})</source>
-   <translation>cerca de {mean} ({low}-{high})</translation>
+   <source>about {count}</source>
+   <translation>cerca de {count}</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
@@ -3339,6 +3329,11 @@
    <location filename="planner/phrasing.py" />
    <source>{degrees} colder</source>
    <translation>{degrees} más fría</translation>
+  </message>
+  <message>
+   <location filename="planner/phrasing.py" />
+   <source>{low} to {high}</source>
+   <translation>{low} a {high}</translation>
   </message>
   <message>
    <location filename="planner/phrasing.py" />
@@ -3962,8 +3957,8 @@
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
-   <source>must be from -{most} to {most}</source>
-   <translation>debe estar entre -{most} y {most}</translation>
+   <source>must be from {least} to {most}</source>
+   <translation>debe estar entre {least} y {most}</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
@@ -5062,11 +5057,6 @@
   </message>
   <message>
    <location filename="planner/trials/settle_text.py" />
-   <source> ({low} to {high})</source>
-   <translation> ({low} a {high})</translation>
-  </message>
-  <message>
-   <location filename="planner/trials/settle_text.py" />
    <source>At your pace that trip ends about {first}.</source>
    <translation>A su ritmo, esa salida acaba hacia el {first}.</translation>
   </message>
@@ -5147,8 +5137,8 @@
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
-   <source>Settled, after {basis}: {better} gives about {ratio:.1f} times what {other} gives ({low:.1f} to {high:.1f}){worth}; {gap}. {chance}</source>
-   <translation>Resuelto, tras {basis}: {better} da unas {ratio:.1f} veces lo que da {other} ({low:.1f} a {high:.1f}){worth}; {gap}. {chance}</translation>
+   <source>Settled, after {basis}: {better} gives about {ratio:.1f} times what {other} gives ({range}){worth}; {gap}. {chance}</source>
+   <translation>Resuelto, tras {basis}: {better} da unas {ratio:.1f} veces lo que da {other} ({range}){worth}; {gap}. {chance}</translation>
   </message>
   <message>
    <location filename="planner/trials/verdict.py" />
@@ -5926,11 +5916,6 @@
    <translation>{local:%b}</translation>
   </message>
   <message>
-   <location filename="planner/ui/charts.py" />
-   <source>{value:.{places}f}</source>
-   <translation>{value:.{places}f}</translation>
-  </message>
-  <message>
    <location filename="planner/ui/dates/compare_dialog.py" />
    <source>First plan</source>
    <translation>Primer plan</translation>
@@ -6286,11 +6271,6 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
    <location filename="planner/ui/dates/plans_panel.py" />
    <source>late</source>
    <translation>tarde</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates/plans_panel.py" />
-   <source>{mean:.0f} ({low:.0f}-{high:.0f})</source>
-   <translation>{mean:.0f} ({low:.0f}-{high:.0f})</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/plans_panel.py" />
@@ -6676,11 +6656,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/evidence_rows.py" />
-   <source>{mean:.0f} ({low:.0f} to {high:.0f})</source>
-   <translation>{mean:.0f} ({low:.0f} a {high:.0f})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/evidence_rows.py" />
    <source>{name}: no judged trip yet, so this is what is known in general: {size}. Judge crabs for fullness when you haul, and your own log will speak.</source>
    <translation>{name}: aún no hay salidas examinadas, así que esto es lo que se sabe en general: {size}. Examine el llenado de los cangrejos al recoger, y hablará su propio registro.</translation>
   </message>
@@ -6741,11 +6716,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/evidence_rows.py" />
-   <source>{low:.0f} to {high:.0f}</source>
-   <translation>{low:.0f} a {high:.0f}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/evidence_rows.py" />
    <source>most likely not worth caring about: {size}</source>
    <translation>lo más probable es que no importe: {size}</translation>
   </message>
@@ -6783,11 +6753,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/evidence_rows.py" />
    <source>past trips</source>
    <translation>salidas pasadas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/evidence_rows.py" />
-   <source>{mean:.0%} ({low:.0%} to {high:.0%})</source>
-   <translation>{mean:.0%} ({low:.0%} a {high:.0%})</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/evidence_rows.py" />
@@ -6881,8 +6846,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/row_chart.py" />
-   <source>{name}: {mean:.2g}, 80% interval {low:.2g} to {high:.2g}</source>
-   <translation>{name}: {mean:.2g}, intervalo del 80 % de {low:.2g} a {high:.2g}</translation>
+   <source>{name}: {mean}, 80% interval {range}</source>
+   <translation>{name}: {mean}, intervalo del 80 %: {range}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/row_chart.py" />
@@ -7128,16 +7093,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/trial_rows.py" />
    <source> and a soak of {common_soak_h:.0f} h</source>
    <translation> y un tiempo en el agua de {common_soak_h:.0f} h</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_rows.py" />
-   <source>{rate:.1f}</source>
-   <translation>{rate:.1f}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_rows.py" />
-   <source>{low:.1f} to {high:.1f}</source>
-   <translation>{low:.1f} a {high:.1f}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_rows.py" />
@@ -8503,23 +8458,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/look_back_text.py" />
-   <source>{mean:.1f} ({low:.1f}-{high:.1f})</source>
-   <translation>{mean:.1f} ({low:.1f}-{high:.1f})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls/look_back_text.py" />
-   <source>{mean:.0%} ({low:.0%}-{high:.0%})</source>
-   <translation>{mean:.0%} ({low:.0%}-{high:.0%})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls/look_back_text.py" />
    <source>{said}. Brackets hold 8 times in 10, as trips differ.</source>
    <translation>{said}. Lo que va entre paréntesis se cumple 8 de cada 10 veces, según varían las salidas.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls/look_back_text.py" />
-   <source>{mean:.1f}</source>
-   <translation>{mean:.1f}</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/look_back_text.py" />
@@ -9197,6 +9137,111 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <translation> (movida)</translation>
   </message>
   <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Paper of the sheets</source>
+   <translation>Papel de las hojas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Print or save trip sheet…</source>
+   <translation>Imprimir o guardar hoja de salida…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>One page to take along, as a PDF</source>
+   <translation>Una página para llevar, en PDF</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Calendar…</source>
+   <translation>Calendario…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Check, set and haul with alarms, for any calendar</source>
+   <translation>Comprobar, calar y recoger con avisos, para cualquier calendario</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Waypoints…</source>
+   <translation>Puntos GPX…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>The spots with their traps, for a plotter (GPX)</source>
+   <translation>Los puestos con sus nasas, para un plóter (GPX)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Water table…</source>
+   <translation>Tabla del agua…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>The water at each spot every ten minutes (CSV)</source>
+   <translation>El agua en cada puesto cada diez minutos (CSV)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Paper</source>
+   <translation>Papel</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Save the trip sheet</source>
+   <translation>Guardar la hoja de la salida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Writing the trip sheet</source>
+   <translation>Escribiendo la hoja de la salida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Save the calendar file</source>
+   <translation>Guardar el archivo de calendario</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Calendar (*.ics)</source>
+   <translation>Calendario (*.ics)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Save the waypoints</source>
+   <translation>Guardar los puntos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Waypoints (*.gpx)</source>
+   <translation>Puntos (*.gpx)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Save the water</source>
+   <translation>Guardar el agua</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Writing</source>
+   <translation>Escribiendo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Letter</source>
+   <translation>Carta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Trip sheet written to {path}. Print it from there.</source>
+   <translation>Hoja de la salida escrita en {path}. Imprímala desde ahí.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Written to {path}.</source>
+   <translation>Escrito en {path}.</translation>
+  </message>
+  <message>
    <location filename="planner/ui/load/text.py" />
    <source>Set {set_at}, haul {haul_at} {zone}</source>
    <translation>Cale el {set_at}, recoja el {haul_at} {zone}</translation>
@@ -9227,54 +9272,34 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <translation>No hay puestos anotados para este lugar.</translation>
   </message>
   <message>
+   <location filename="planner/ui/load/trap_card.py" />
+   <source>Where the traps go, in the order of setting</source>
+   <translation>Dónde van las nasas, por orden de calada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/trap_card.py" />
+   <source>Move traps…</source>
+   <translation>Mover nasas…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/trap_card.py" />
+   <source>Put traps at other spots</source>
+   <translation>Poner nasas en otros puestos</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/trap_card.py" />
+   <source>Where the traps go</source>
+   <translation>Dónde van las nasas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/trap_card.py" />
+   <source>Done</source>
+   <translation>Listo</translation>
+  </message>
+  <message>
    <location filename="planner/ui/load/view.py" />
    <source>No plan is chosen. Choose dates first; what goes aboard for that trip will be here: traps and lines, bait, rules of the place, safety, and the trip sheet to print.</source>
    <translation>No hay ningún plan elegido. Elija primero las fechas; lo que va a bordo en esa salida aparecerá aquí: nasas y cabos, cebo, normas del lugar, seguridad, y la hoja de la salida para imprimir.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Paper of the sheets</source>
-   <translation>Papel de las hojas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Print or save trip sheet…</source>
-   <translation>Imprimir o guardar hoja de salida…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>One page to take along, as a PDF</source>
-   <translation>Una página para llevar, en PDF</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Calendar…</source>
-   <translation>Calendario…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Check, set and haul with alarms, for any calendar</source>
-   <translation>Comprobar, calar y recoger con avisos, para cualquier calendario</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Waypoints…</source>
-   <translation>Puntos GPX…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>The spots with their traps, for a plotter (GPX)</source>
-   <translation>Los puestos con sus nasas, para un plóter (GPX)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Water table…</source>
-   <translation>Tabla del agua…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>The water at each spot every ten minutes (CSV)</source>
-   <translation>El agua en cada puesto cada diez minutos (CSV)</translation>
   </message>
   <message>
    <location filename="planner/ui/load/view.py" />
@@ -9293,11 +9318,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/load/view.py" />
-   <source>Paper</source>
-   <translation>Papel</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
    <source>Checklist</source>
    <translation>Lista de comprobación</translation>
   </message>
@@ -9313,88 +9333,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/load/view.py" />
-   <source>Where the traps go, in the order of setting</source>
-   <translation>Dónde van las nasas, por orden de calada</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Where the traps go</source>
-   <translation>Dónde van las nasas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Done</source>
-   <translation>Listo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
    <source>{ticked} of {whole} ticked off for this trip</source>
    <translation>{ticked} de {whole} puntos marcados para esta salida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Save the trip sheet</source>
-   <translation>Guardar la hoja de la salida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Writing the trip sheet</source>
-   <translation>Escribiendo la hoja de la salida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Writing</source>
-   <translation>Escribiendo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Letter</source>
-   <translation>Carta</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Move traps…</source>
-   <translation>Mover nasas…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Put traps at other spots</source>
-   <translation>Poner nasas en otros puestos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Trip sheet written to {path}. Print it from there.</source>
-   <translation>Hoja de la salida escrita en {path}. Imprímala desde ahí.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Save the calendar file</source>
-   <translation>Guardar el archivo de calendario</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Calendar (*.ics)</source>
-   <translation>Calendario (*.ics)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Save the waypoints</source>
-   <translation>Guardar los puntos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Waypoints (*.gpx)</source>
-   <translation>Puntos (*.gpx)</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Save the water</source>
-   <translation>Guardar el agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/view.py" />
-   <source>Written to {path}.</source>
-   <translation>Escrito en {path}.</translation>
   </message>
   <message>
    <location filename="planner/ui/menus.py" />
@@ -9990,6 +9930,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/observed_rows.py" />
+   <source>{value_ft:{sign}.1f} ft</source>
+   <translation>{value_ft:{sign}.1f} ft</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/observed_rows.py" />
    <source>Row {number},{rest}</source>
    <translation>Fila {number},{rest}</translation>
   </message>
@@ -10005,13 +9950,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/observed_rows.py" />
-   <source>{value_m:.0f} cm</source>
-   <translation>{value_m:.0f} cm</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/observed_rows.py" />
-   <source>{metres_to:.1f} ft</source>
-   <translation>{metres_to:.1f} ft</translation>
+   <source>{value_m:{sign}.0f} cm</source>
+   <translation>{value_m:{sign}.0f} cm</translation>
   </message>
   <message>
    <location filename="planner/ui/places/observed_rows.py" />
@@ -10065,13 +10005,13 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/offset_fits.py" />
-   <source>{mean} min {side} (80%: {low:+d} to {high:+d} min)</source>
-   <translation>{mean} min {side} (80 %: {low:+d} a {high:+d} min)</translation>
+   <source>{mean} min {side} (80%: {range} min)</source>
+   <translation>{mean} min {side} (80 %: {range} min)</translation>
   </message>
   <message>
    <location filename="planner/ui/places/offset_fits.py" />
-   <source>height plus {height} (80%: {low} to {high})</source>
-   <translation>altura más {height} (80 %: {low} a {high})</translation>
+   <source>height plus {height} (80%: {range})</source>
+   <translation>altura más {height} (80 %: {range})</translation>
   </message>
   <message>
    <location filename="planner/ui/places/offset_fits.py" />
@@ -10080,8 +10020,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/offset_fits.py" />
-   <source>height times {mean:.2f} (80%: {low:.2f} to {high:.2f})</source>
-   <translation>altura por {mean:.2f} (80 %: {low:.2f} a {high:.2f})</translation>
+   <source>height times {mean} (80%: {range})</source>
+   <translation>altura por {mean} (80 %: {range})</translation>
   </message>
   <message>
    <location filename="planner/ui/places/offsets_form.py" />
@@ -10404,11 +10344,6 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_editor.py" />
-   <source>Reading the place</source>
-   <translation>Leyendo el lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/place_editor.py" />
    <source>Working out the water</source>
    <translation>Calculando el agua</translation>
   </message>
@@ -10431,6 +10366,11 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/place_editor.py" />
    <source>An edit of this place was not saved. It is shown below as you left it.</source>
    <translation>Una edición de este lugar no se guardó. Se muestra abajo tal como usted la dejó.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/place_editor.py" />
+   <source>Reading the place</source>
+   <translation>Leyendo el lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_editor.py" />
@@ -11694,8 +11634,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/settings.py" />
-   <source>Your settings could not be read ({strerror}), so Fullshell starts with its own. Allow reading of {path}.</source>
-   <translation>No se pudieron leer sus ajustes ({strerror}), así que Fullshell empieza con los suyos. Permita la lectura de {path}.</translation>
+   <source>Your settings could not be read ({strerror}), so Fullshell starts with its own. Allow reading of {path}, or move it away.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/settings.py" />
@@ -11769,13 +11709,13 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
-   <source>{day} {year}: {mean:.0%} full ({low:.0%} to {high:.0%}), light crabs {light}</source>
-   <translation>{day} {year}: {mean:.0%} llenos ({low:.0%} a {high:.0%}), cangrejos vacíos: {light}</translation>
+   <source>{day} {year}: {mean} full ({range}), light crabs {light}</source>
+   <translation>{day} {year}: {mean} llenos ({range}), cangrejos vacíos: {light}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
-   <source>water {lowest} to {highest}</source>
-   <translation>agua de {lowest} a {highest}</translation>
+   <source>water {range}</source>
+   <translation>agua de {range}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
@@ -12064,6 +12004,11 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>allow writing there, make room, or name another folder in the variable FULLSHELL_HOME</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/files.py" />
    <source>disk</source>
    <translation>disco</translation>
   </message>
@@ -12163,11 +12108,6 @@ K1     2.74        276.8</translation>
    <translation>no se puede leer ({kind})</translation>
   </message>
   <message>
-   <location filename="planner/ui/trouble/checkup/files.py" />
-   <source>allow writing there, or make room</source>
-   <translation>permita escribir ahí, o haga sitio</translation>
-  </message>
-  <message>
    <location filename="planner/ui/trouble/checkup/finding.py" />
    <source>Nothing is wrong with this installation.</source>
    <translation>Esta instalación no tiene ningún fallo.</translation>
@@ -12249,35 +12189,23 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/screen.py" />
-   <source>
-import ctypes, sys
-from pathlib import Path
-import PySide6
-plugins = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms"
-for name in sys.argv[1:]:
-    ctypes.CDLL(str(plugins / name))
-from PySide6.QtGui import QFontDatabase
-from PySide6.QtWidgets import QApplication
-app = QApplication([])
-print("fonts", len(QFontDatabase.families()), "on", app.platformName())
-</source>
-   <translation>
-import ctypes, sys
-from pathlib import Path
-import PySide6
-plugins = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms"
-for name in sys.argv[1:]:
-    ctypes.CDLL(str(plugins / name))
-from PySide6.QtGui import QFontDatabase
-from PySide6.QtWidgets import QApplication
-app = QApplication([])
-print("fonts", len(QFontDatabase.families()), "on", app.platformName())
-</translation>
+   <source>drawing</source>
+   <translation>dibujo</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/screen.py" />
-   <source>drawing</source>
-   <translation>dibujo</translation>
+   <source>screen</source>
+   <translation>pantalla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>there is none here</source>
+   <translation>aquí no hay ninguna</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>use the jobs of the command line, or a desktop</source>
+   <translation>use las tareas de la línea de comandos, o un escritorio</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/screen.py" />
@@ -12288,6 +12216,16 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
    <location filename="planner/ui/trouble/checkup/screen.py" />
    <source>set the program up again: python3 packaging/start.py; the system may lack what packaging/README.md lists</source>
    <translation>vuelva a instalar el programa: python3 packaging/start.py; puede que al sistema le falte lo que enumera packaging/README.md</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>the system lacks {lacking}</source>
+   <translation>al sistema le falta {lacking}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>install it; on Debian and Ubuntu: sudo apt-get install {debian_package}</source>
+   <translation>instálelo; en Debian y Ubuntu: sudo apt-get install {debian_package}</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/screen.py" />
@@ -12306,16 +12244,6 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/screen.py" />
-   <source>the system lacks {lacking}</source>
-   <translation>al sistema le falta {lacking}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trouble/checkup/screen.py" />
-   <source>install it; on Debian and Ubuntu: sudo apt-get install {debian_package}</source>
-   <translation>instálelo; en Debian y Ubuntu: sudo apt-get install {debian_package}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trouble/checkup/screen.py" />
    <source>Qt starts, but there is no font: all text would be boxes</source>
    <translation>Qt se inicia, pero no hay ninguna fuente: todo el texto saldría como recuadros</translation>
   </message>
@@ -12328,21 +12256,6 @@ print("fonts", len(QFontDatabase.families()), "on", app.platformName())
    <location filename="planner/ui/trouble/checkup/screen.py" />
    <source>PySide6 is not installed; the command line works without it</source>
    <translation>PySide6 no está instalado; la línea de comandos funciona sin él</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trouble/checkup/screen.py" />
-   <source>screen</source>
-   <translation>pantalla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trouble/checkup/screen.py" />
-   <source>there is none here</source>
-   <translation>aquí no hay ninguna</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trouble/checkup/screen.py" />
-   <source>use the jobs of the command line, or a desktop</source>
-   <translation>use las tareas de la línea de comandos, o un escritorio</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/screen.py" />

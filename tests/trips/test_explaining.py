@@ -95,7 +95,7 @@ def test_two_plans_stand_side_by_side_with_what_can_be_told():
     other = replace(second, full_keepers=Interval(39, 19, 59))
     found = compare_plans(near, other, ZONE, Style(length="ft"))
     assert [row[0] for row in found.rows][:4] == ["Set", "Haul", "Soak", "Full keepers"]
-    assert found.rows[3][1:] == ("about 40 (20-60)", "about 39 (19-59)")
+    assert found.rows[3][1:] == ("about 40 (20–60)", "about 39 (19–59)")
     assert "too near to tell apart" in found.sentence
     assert found.rows[5][1].endswith("ft")
     poor = replace(second, full_keepers=Interval(20, 9, 33), light_share=Interval(0.5, 0.4, 0.6))

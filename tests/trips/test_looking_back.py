@@ -46,10 +46,10 @@ def test_filters_are_what_a_loop_over_the_hauls_finds():
     columns = frame_of(log, book_zone)
     for filters in (
         Filters(design="bare wire, 2 doors", year=2026),
-        Filters(spot="grass edge", bait="menhaden", quarter="Sep-Nov"),
-        Filters(place="Sedge Hollow", quarter="Dec-Feb"),
+        Filters(spot="grass edge", bait="menhaden", quarter="Sep–Nov"),
+        Filters(place="Sedge Hollow", quarter="Dec–Feb"),
     ):
-        months = {"Sep-Nov": (9, 10, 11), "Dec-Feb": (12, 1, 2), None: range(1, 13)}
+        months = {"Sep–Nov": (9, 10, 11), "Dec–Feb": (12, 1, 2), None: range(1, 13)}
         walked = [
             haul
             for haul in log.hauls

@@ -124,7 +124,7 @@ def test_a_row_chart_says_its_rows_and_takes_up_the_theme(qtbot) -> None:  # typ
         IntervalRow("coated", None, None, None),
     ]
     chart.show_rows(rows, "keepers a haul", guide=2.5, said="care")
-    assert chart.accessibleDescription() == "wire: 2, 80% interval 1 to 3; coated: nothing known"
+    assert chart.accessibleDescription() == "wire: 2, 80% interval 1–3; coated: nothing known"
     low, high = chart.box.viewRange()[0]
     assert low <= 0 < 4.0 < high
     chart.show()

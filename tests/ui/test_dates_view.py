@@ -100,7 +100,7 @@ def test_the_table_shows_every_plan_in_its_order(view: DatesView) -> None:
         assert row[0] == str(plan.rank)
         assert row[1] == day_clock_text(plan.set_at, bench.site.zone, Style())
         assert row[2] == day_clock_text(plan.haul_at, bench.site.zone, Style())
-        assert row[3] == f"{full.mean:.0f} ({full.low:.0f}-{full.high:.0f})"
+        assert row[3] == f"{full.mean:.0f} ({full.low:.0f}–{full.high:.0f})"
         assert row[4]
         assert plan.lowest_cover_m is not None
         assert row[5].endswith(" m")

@@ -430,7 +430,7 @@ def test_point_rows_tell_counts_and_intervals() -> None:
     """The table holds what the picture shows."""
     point = TripPoint("Sun 31 May 2026", 14.7, 150.0, Interval(1 / 3, 0.2, 0.5), "light", 12)
     assert point_rows([point]) == [
-        ("Sun 31 May 2026", "full moon", "4 of 12", "33% (20% to 50%)", "light")
+        ("Sun 31 May 2026", "full moon", "4 of 12", "33% (20%–50%)", "light")
     ]
 
 

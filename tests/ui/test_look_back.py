@@ -62,7 +62,7 @@ def test_filters_narrow_and_grouping_changes(qtbot: QtBot, looking: LookBackWind
     assert "Weigh evidence tells" in looking.summary.text()
     pick(looking.filters["design"], "bare wire, 2 doors")
     qtbot.waitUntil(lambda: len(looking.groups) == 1, timeout=LONG_MS)
-    pick(looking.filters["quarter"], "Dec-Feb")
+    pick(looking.filters["quarter"], "Dec–Feb")
     qtbot.waitUntil(lambda: "Take a filter away" in looking.summary.text(), timeout=LONG_MS)
     assert looking.table.model().rowCount() == 0
 

@@ -302,13 +302,13 @@ def test_a_day_is_told_in_words(year: Outlook) -> None:
     said = day_sentences(year, day, marks, [plan], Style())
     index = year.index(day)
     assert said.startswith(f"Fri 27 Nov 2026: {index % 100}% full (")
-    assert "water -0.20 m to 1.20 m, 17 °C" in said
+    assert "water −0.20 m to 1.20 m, 17 °C" in said
     assert "sun 07:00 to 17:00" in said
     assert "Logged trip 2026-11-27: 13 keepers from 8 hauls, 4 of 12 judged were light." in said
-    assert "Plan 3: set Fri 27 Nov 07:00, haul Sun 29 Nov 07:00, about 14 (9-20)" in said
+    assert "Plan 3: set Fri 27 Nov 07:00, haul Sun 29 Nov 07:00, about 14 (9–20)" in said
     assert "free" not in said
     american = day_sentences(year, day, marks, [plan], Style("ft", "F", hours12=True))
-    assert "-0.7 ft to 3.9 ft, 63 °F" in american
+    assert "−0.7 ft to 3.9 ft, 63 °F" in american
     assert "7:00 am to 5:00 pm" in american
 
 
@@ -337,7 +337,7 @@ def test_why_says_how_much_each_part_moves_the_light_share(year: Outlook) -> Non
     said = why_text(year, TODAY)
     assert said == (
         "Against the year's average (about 1 in 8), in light crabs of 100: season and water +2.1, "
-        "moon -1.2."
+        "moon −1.2."
     )
 
 
@@ -400,7 +400,7 @@ def test_the_table_has_a_row_for_every_day_of_the_strip(table: DaysTable, year: 
     }
     assert cells["Day"] == "Fri 27 Nov 2026"
     assert cells["Fullness"].startswith(f"{row % 100}% (")
-    assert cells["Water"] == "-0.20 m to 1.20 m"
+    assert cells["Water"] == "−0.20 m to 1.20 m"
     assert cells["Logged"] == "13 keepers from 8 hauls, 4 of 12 judged were light"
     assert cells["Plans"] == "plan 3"
     assert cells["Free or closed"] == "free"

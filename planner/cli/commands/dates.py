@@ -17,7 +17,7 @@ from planner.cli.arguments import (
     style_of,
 )
 from planner.cli.spans import day_span
-from planner.phrasing import day_text, light_text, temperature_text
+from planner.phrasing import day_text, interval_text, light_text, number_text, temperature_text
 from planner.words import counted, say
 
 if TYPE_CHECKING:
@@ -74,16 +74,10 @@ def _answer(args: Namespace) -> Answer:
         style = style_of(args, site)
 
         def row(i: int) -> list[str]:
-            full = found.fullness.at(i)
             water_c = number(float(found.water_c[i]))
             return [
                 day_text(found.days[i]),
-                say(
-                    "{mean:.2f} ({low:.2f}-{high:.2f})",
-                    mean=full.mean,
-                    low=full.low,
-                    high=full.high,
-                ),
+                interval_text(found.fullness.at(i), ".2f"),
                 light_text(found.light_share.at(i)),
                 _why_text(found, i),
                 say("{lunar_age_d:.0f} d", lunar_age_d=found.lunar_age_d[i]),
@@ -122,7 +116,7 @@ def _flat(day: dict[str, Any]) -> list[Any]:
 
 def _why_text(found: Forecast, i: int) -> str:
     points = {part: round(float(getattr(found.why, part)[i]) * 100) for part in _PARTS}
-    parts = [f"{part} {value:+d}" for part, value in points.items() if value != 0]
+    parts = [f"{part} {number_text(value, '+d')}" for part, value in points.items() if value != 0]
     return ", ".join(parts) or say("as the average")
 
 

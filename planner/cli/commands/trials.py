@@ -13,6 +13,8 @@ from planner.cli.arguments import add_job, add_log
 from planner.cli.errors import UsageError
 from planner.cli.spans import day
 from planner.errors import InputError
+from planner.estimates import Interval
+from planner.phrasing import interval_text
 from planner.words import say
 
 if TYPE_CHECKING:
@@ -180,9 +182,7 @@ def _group_cells(group: Group) -> tuple[str, str, str, str, str]:
     rate = (
         "-"
         if group.rate is None or group.low is None or group.high is None
-        else say(
-            "{rate:.2f} ({low:.2f}-{high:.2f})", rate=group.rate, low=group.low, high=group.high
-        )
+        else interval_text(Interval(group.rate, group.low, group.high), ".2f")
     )
     total = "-" if group.keepers is None else str(group.keepers)
     best = "-" if group.p_best is None else say("{p_best:.0%}", p_best=group.p_best)

@@ -16,7 +16,7 @@ from PySide6.QtCore import (
 )
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTableView
 
-from planner.phrasing import Style, day_clock_text, height_text, short_one_in
+from planner.phrasing import Style, day_clock_text, height_text, interval_text, short_one_in
 from planner.ui.dates.plan_words import Days, moved_ranks
 from planner.ui.parts import Card, quiet
 from planner.ui.whole_rows import WholeRows, WideTable
@@ -133,7 +133,6 @@ class PlansModel(QAbstractTableModel):
         return None
 
     def _text(self, plan: Plan, column: int) -> str:
-        full = plan.full_keepers
         match column:
             case 0:
                 places = self._moved.get(plan.rank, 0)
@@ -144,17 +143,12 @@ class PlansModel(QAbstractTableModel):
             case 2:
                 return day_clock_text(plan.haul_at, self._zone, self._style)
             case 3:
-                return say(
-                    "{mean:.0f} ({low:.0f}-{high:.0f})",
-                    mean=full.mean,
-                    low=full.low,
-                    high=full.high,
-                )
+                return interval_text(plan.full_keepers, ".0f")
             case 4:
                 return _light_cell(plan.light_share.mean)
             case _:
                 cover = plan.lowest_cover_m
-                return "-" if cover is None else height_text(cover, self._style)
+                return "–" if cover is None else height_text(cover, self._style)
 
 
 def _alignment(column: int) -> Qt.AlignmentFlag:

@@ -8,7 +8,7 @@ from typing import Final
 
 from planner.estimates import Interval
 from planner.molt.evidence_types import SURE, Effect, Evidence, Record
-from planner.phrasing import day_text, one_in
+from planner.phrasing import day_text, interval_text, numbers_text, one_in
 from planner.words import counted, say
 
 CAUSE_WORDS: Final[Mapping[str, str]] = {
@@ -48,9 +48,7 @@ def effect_rows(evidence: Evidence, care_points: int) -> list[tuple[str, ...]]:
         (
             CAUSE_WORDS[effect.cause],
             say("{mean:.0f} of 100", mean=100 * effect.swing.mean),
-            say(
-                "{low:.0f} to {high:.0f}", low=100 * effect.swing.low, high=100 * effect.swing.high
-            ),
+            numbers_text(100 * effect.swing.low, 100 * effect.swing.high, ".0f"),
             chance_text(effect.p_matters(care_points / 100)),
             str(effect.trips),
             str(effect.crabs),
@@ -174,12 +172,7 @@ def record_rows(record: Record) -> list[tuple[str, ...]]:
     return [
         (
             f"{day_text(trip.day)} {trip.day.year}",
-            say(
-                "{mean:.0%} ({low:.0%} to {high:.0%})",
-                mean=trip.forecast.mean,
-                low=trip.forecast.low,
-                high=trip.forecast.high,
-            ),
+            interval_text(trip.forecast, ".0%"),
             say("{light:.0%}", light=trip.light / trip.judged) if trip.judged else "",
             str(trip.judged),
         )
@@ -192,12 +185,7 @@ def reliable_rows(record: Record) -> list[tuple[str, ...]]:
     return [
         (
             say("{forecast:.0%}", forecast=group.forecast),
-            say(
-                "{mean:.0%} ({low:.0%} to {high:.0%})",
-                mean=group.came.mean,
-                low=group.came.low,
-                high=group.came.high,
-            ),
+            interval_text(group.came, ".0%"),
             str(group.trips),
             str(group.crabs),
         )
@@ -206,12 +194,8 @@ def reliable_rows(record: Record) -> list[tuple[str, ...]]:
 
 
 def _points(swing: Interval) -> str:
-    return say(
-        "{mean:.0f} ({low:.0f} to {high:.0f})",
-        mean=100 * swing.mean,
-        low=100 * swing.low,
-        high=100 * swing.high,
-    )
+    of_100 = Interval(100 * swing.mean, 100 * swing.low, 100 * swing.high)
+    return interval_text(of_100, ".0f")
 
 
 def _rounded(trips: int) -> int:

@@ -9,6 +9,7 @@ import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
 
+from planner.phrasing import number_text, numbers_text
 from planner.ui import theme
 from planner.ui.charts import Chart
 from planner.words import say
@@ -148,9 +149,8 @@ def _row_text(row: IntervalRow) -> str:
     if row.mean is None or row.low is None or row.high is None:
         return say("{name}: nothing known", name=row.name)
     return say(
-        "{name}: {mean:.2g}, 80% interval {low:.2g} to {high:.2g}",
+        "{name}: {mean}, 80% interval {range}",
         name=row.name,
-        mean=row.mean,
-        low=row.low,
-        high=row.high,
+        mean=number_text(row.mean, ".2g"),
+        range=numbers_text(row.low, row.high, ".2g"),
     )

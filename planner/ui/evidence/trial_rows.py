@@ -15,6 +15,7 @@ import numpy as np
 from planner.estimates import Floats
 from planner.logbook import Haul
 from planner.logbook.columns import guard_formula
+from planner.phrasing import number_text, numbers_text
 from planner.trials import (
     GROUPINGS,
     Group,
@@ -214,7 +215,7 @@ def _rate(group: Group, measure: str) -> tuple[str, str]:
     if group.rate is None or group.low is None or group.high is None:
         return say("not counted"), ""
     rate, low, high = (value * scale(measure) for value in (group.rate, group.low, group.high))
-    return say("{rate:.1f}", rate=rate), say("{low:.1f} to {high:.1f}", low=low, high=high)
+    return number_text(rate, ".1f"), numbers_text(low, high, ".1f")
 
 
 def _chance(p: float) -> str:

@@ -12,7 +12,7 @@ import numpy as np
 from planner.clock import to_utc64
 from planner.estimates import Interval
 from planner.logbook import TripOutcome
-from planner.phrasing import MOON_NAMES, day_text, light_text
+from planner.phrasing import MOON_NAMES, day_text, interval_text, light_text
 from planner.ui.strip.days import Catch, trip_marks
 from planner.words import say
 
@@ -101,12 +101,7 @@ def point_rows(points: Sequence[TripPoint]) -> list[tuple[str, ...]]:
                 mean=round(point.light.mean * point.judged),
                 judged=point.judged,
             ),
-            say(
-                "{mean:.0%} ({low:.0%} to {high:.0%})",
-                mean=point.light.mean,
-                low=point.light.low,
-                high=point.light.high,
-            ),
+            interval_text(point.light, ".0%"),
             point.catch,
         )
         for point in points

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from planner.estimates import Interval
-from planner.phrasing import one_in
+from planner.phrasing import interval_text, number_text, one_in
 from planner.trips.looking_back import By, Filters, Frame, Group
 from planner.words import counted, say
 
@@ -49,19 +49,19 @@ def rows(groups: Sequence[Group]) -> list[tuple[str, ...]]:
 
 
 def rate_text(rate: Interval | None) -> str:
-    """Return "2.1 (1.8-2.4)"; without brackets where one trip cannot say how trips differ."""
+    """Return "2.1 (1.8–2.4)"; without brackets where one trip cannot say how trips differ."""
     if rate is None:
         return "–"
     if math.isnan(rate.low):
-        return say("{mean:.1f}", mean=rate.mean)
-    return say("{mean:.1f} ({low:.1f}-{high:.1f})", mean=rate.mean, low=rate.low, high=rate.high)
+        return number_text(rate.mean, ".1f")
+    return interval_text(rate, ".1f")
 
 
 def share_text(share: Interval | None) -> str:
-    """Return "9% (6%-13%)"."""
+    """Return "9% (6%–13%)"."""
     if share is None:
         return "–"
-    return say("{mean:.0%} ({low:.0%}-{high:.0%})", mean=share.mean, low=share.low, high=share.high)
+    return interval_text(share, ".0%")
 
 
 def summary(whole: Group | None, groups: Sequence[Group], by: By) -> str:

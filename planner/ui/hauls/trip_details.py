@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidg
 from planner.logbook import Trip
 from planner.logbook.columns import CellError, read_count, read_measure
 from planner.logbook.rules import trip_problems
-from planner.phrasing import Style, number_text
+from planner.phrasing import Style, number_text, typed_number
 from planner.ui.flow import Flow
 from planner.ui.theme import SPACE
 from planner.units import celsius_to
@@ -171,7 +171,7 @@ def _crew(text: str) -> int | None:
 def _water_c(text: str, style: Style) -> float | None:
     if not text:
         return None
-    number = text.replace(",", ".").rstrip("°CFcf ")
+    number = typed_number(text).replace(",", ".").rstrip("°CFcf ")
     if style.temperature == "F":
         try:
             number = f"{(float(number) - 32) * 5 / 9:.3f}"

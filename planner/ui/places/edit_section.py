@@ -108,7 +108,7 @@ def text_of(value: Any) -> str:
     if value is None:
         return ""
     if isinstance(value, float):
-        return number_text(value, 10)
+        return number_text(value, ".10g")
     return str(value)
 
 

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.errors import InputError, PlannerError
+from planner.phrasing import typed_number
 from planner.sites.keeping import new_place
 from planner.ui.parts import Card, caution, quiet
 from planner.ui.workbench import Workbench
@@ -108,6 +109,6 @@ class NewPlaceForm(Card):
 def _number(text: str) -> float:
     """Return the number of degrees written, NaN when it is none."""
     try:
-        return float(text.replace("°", "").replace(",", ".").strip())
+        return float(typed_number(text).replace("°", "").replace(",", ".").strip())
     except ValueError:
         return math.nan

@@ -8,7 +8,7 @@ import os
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Final
+from typing import Final, Literal
 
 import numpy as np
 
@@ -182,12 +182,10 @@ def _bias_text(
     return say("{given}; one alone shows no scatter.", given=text)
 
 
-def _small_height(value_m: float, unit: LengthUnit) -> str:
-    return (
-        say("{value_m:.0f} cm", value_m=value_m * 100)
-        if unit == "m"
-        else say("{metres_to:.1f} ft", metres_to=metres_to(value_m, "ft"))
-    )
+def _small_height(value_m: float, unit: LengthUnit, sign: Literal["", "+"] = "") -> str:
+    if unit == "m":
+        return say("{value_m:{sign}.0f} cm", value_m=value_m * 100, sign=sign)
+    return say("{value_ft:{sign}.1f} ft", value_ft=metres_to(value_m, "ft"), sign=sign)
 
 
 def difference_rows(site: Site, found: Comparison, style: Style) -> Rows:
@@ -205,9 +203,7 @@ def difference_rows(site: Site, found: Comparison, style: Style) -> Rows:
                 say("no match")
                 if np.isnan(minutes)
                 else say("{minutes:+.0f} min", minutes=minutes),
-                ""
-                if np.isnan(height)
-                else f"{'+' if height >= 0 else '-'}{_small_height(abs(height), style.length)}",
+                "" if np.isnan(height) else _small_height(height, style.length, "+"),
             )
         )
     return rows

@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Final
 
 from planner.estimates import Interval
-from planner.phrasing import Style, height_text
+from planner.phrasing import Style, height_text, number_text, numbers_text, range_text
 from planner.sites import load_site
 from planner.sites.book import find_reference
 from planner.sites.zones import load_zone
@@ -68,26 +68,22 @@ def _minutes(value: Interval) -> str:
     side = say("later") if value.mean >= 0 else say("earlier")
     low, high = sorted((value.low, value.high))
     return say(
-        "{mean} min {side} (80%: {low:+d} to {high:+d} min)",
+        "{mean} min {side} (80%: {range} min)",
         mean=abs(round(value.mean)),
         side=side,
-        low=round(low),
-        high=round(high),
+        range=numbers_text(low, high, "+.0f"),
     )
 
 
 def _height(value: Interval, is_factor: bool, style: Style) -> str:
     if is_factor:
         return say(
-            "height times {mean:.2f} (80%: {low:.2f} to {high:.2f})",
-            mean=value.mean,
-            low=value.low,
-            high=value.high,
+            "height times {mean} (80%: {range})",
+            mean=number_text(value.mean, ".2f"),
+            range=numbers_text(value.low, value.high, ".2f"),
         )
-    low, high = height_text(value.low, style), height_text(value.high, style)
     return say(
-        "height plus {height} (80%: {low} to {high})",
+        "height plus {height} (80%: {range})",
         height=height_text(value.mean, style),
-        low=low,
-        high=high,
+        range=range_text(height_text(value.low, style), height_text(value.high, style)),
     )

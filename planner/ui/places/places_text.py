@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 from planner.clock import Instants, from_utc64, local_midnight
 from planner.constituents import table
 from planner.estimates import Floats
-from planner.phrasing import Style, day_clock_text, day_text, height_text
+from planner.phrasing import Style, day_clock_text, day_text, height_text, number_text
 from planner.sites.site import Offsets, Site, Water
 from planner.tides import Tide, Turns
 from planner.tides.checks import Suspicion, WaterSummary, suspicions
@@ -291,12 +291,12 @@ def spot_columns(style: Style) -> tuple[str, ...]:
 
 def spot_rows(report: PlaceReport, style: Style) -> Rows:
     """Return the spots against the year's water, in the order of the file."""
-    digits = 2 if style.length == "m" else 1
+    form = ".2f" if style.length == "m" else ".1f"
     return [
         (
             each.spot.name,
-            f"{metres_to(each.spot.depth_m, style.length):.{digits}f}",
-            f"{metres_to(each.spot.trap_height_m, style.length):.{digits}f}",
+            number_text(metres_to(each.spot.depth_m, style.length), form),
+            number_text(metres_to(each.spot.trap_height_m, style.length), form),
             height_text(each.least_cover_m, style),
             bare_text(each),
         )

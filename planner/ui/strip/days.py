@@ -21,7 +21,10 @@ from planner.phrasing import (
     day_text,
     height_text,
     light_text,
+    number_text,
+    numbers_text,
     one_in,
+    range_text,
     temperature_text,
 )
 from planner.words import say
@@ -172,18 +175,19 @@ def day_sentences(
     fullness = forecast.fullness.at(index)
     parts = [
         say(
-            "{day} {year}: {mean:.0%} full ({low:.0%} to {high:.0%}), light crabs {light}",
+            "{day} {year}: {mean} full ({range}), light crabs {light}",
             day=day_text(day),
             year=day.year,
-            mean=fullness.mean,
-            low=fullness.low,
-            high=fullness.high,
+            mean=number_text(fullness.mean, ".0%"),
+            range=numbers_text(fullness.low, fullness.high, ".0%"),
             light=light_text(forecast.light_share.at(index)),
         ),
         say(
-            "water {lowest} to {highest}",
-            lowest=height_text(float(outlook.lowest_m[index]), style),
-            highest=height_text(float(outlook.highest_m[index]), style),
+            "water {range}",
+            range=range_text(
+                height_text(float(outlook.lowest_m[index]), style),
+                height_text(float(outlook.highest_m[index]), style),
+            ),
         ),
         moon_text(outlook, index),
     ]

@@ -17,7 +17,7 @@ from PySide6.QtCore import (
 )
 from PySide6.QtWidgets import QTableView
 
-from planner.phrasing import Style, day_text, height_text, light_text
+from planner.phrasing import Style, day_text, height_text, interval_text, light_text, range_text
 from planner.ui.strip.days import TripMark, moon_text, outcome_text, plan_name
 from planner.words import say
 
@@ -99,21 +99,12 @@ class DaysModel(QAbstractTableModel):
             case 0:
                 return f"{day_text(day)} {day.year}"
             case 1:
-                return say(
-                    "{mean:.0%} ({low:.0%} to {high:.0%})",
-                    mean=fullness.mean,
-                    low=fullness.low,
-                    high=fullness.high,
-                )
+                return interval_text(fullness, ".0%")
             case 2:
                 return light_text(light)
             case 3:
                 low, high = float(outlook.lowest_m[row]), float(outlook.highest_m[row])
-                return say(
-                    "{low} to {high}",
-                    low=height_text(low, style),
-                    high=height_text(high, style),
-                )
+                return range_text(height_text(low, style), height_text(high, style))
             case 4:
                 return moon_text(outlook, row)
             case 5:

@@ -1,0 +1,104 @@
+"""Numbers and ranges as a person reads them; what is copied from the screen is read again."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from planner.cli.entry import _encodable
+from planner.estimates import Interval
+from planner.logbook.columns import read_measure
+from planner.phrasing import (
+    Style,
+    height_text,
+    interval_text,
+    number_text,
+    numbers_text,
+    range_text,
+    temperature_text,
+    typed_number,
+)
+from planner.sites.editing import number_or_text
+from planner.ui.language_choice import codes
+from planner.ui.languages import use
+from planner.words import MINUS, say, speak
+
+FORMS = (".0f", ".1f", ".2f", ".0%", "+.0f", ".6g")
+NUMBERS = st.floats(-1e5, 1e5, allow_nan=False)
+
+
+@pytest.fixture(params=codes())
+def language(request: pytest.FixtureRequest) -> Iterator[str]:
+    use(request.param)
+    yield request.param
+    speak(None)
+
+
+@given(value=NUMBERS, form=st.sampled_from(FORMS))
+def test_below_zero_stands_a_minus_and_nowhere_a_hyphen(value: float, form: str) -> None:
+    """A minus before every number that is shown below zero, before no other, and no minus zero."""
+    shown = number_text(value, form)
+    assert "-" not in shown.removeprefix(MINUS)
+    zero = not re.search("[1-9]", shown)
+    assert shown.startswith(MINUS) == (value < 0 and not zero)
+    assert not (zero and shown[0] in f"+-{MINUS}")
+
+
+@given(ends=st.tuples(NUMBERS, NUMBERS), form=st.sampled_from(FORMS))
+def test_a_range_can_be_read_in_one_way_only(ends: tuple[float, float], form: str) -> None:
+    """A dash joins bare numbers; beside any sign of a number a word does, so that none doubles."""
+    low, high = sorted(ends)
+    shown = numbers_text(low, high, form)
+    one, other = number_text(low, form), number_text(high, form)
+    bare = not {"+", MINUS, "-"} & {*one, *other}
+    assert shown == (f"{one}–{other}" if bare else f"{one} to {other}")
+    assert not re.search(f"[–+{MINUS}-]{{2}}", shown)
+    assert interval_text(Interval(low, low, high), form) == f"{one} ({shown})"
+
+
+def test_ends_of_several_words_are_joined_by_a_word() -> None:
+    """A dash between "1 in 20" and "1 in 4" would bind 20 and 1."""
+    assert range_text("1 in 20", "1 in 4") == "1 in 20 to 1 in 4"
+    assert range_text("2026-07-04", "2026-07-11") == "2026-07-04 to 2026-07-11"
+    assert range_text("Mar", "May") == "Mar–May"
+    assert range_text("20%", "49%") == "20%–49%"
+
+
+def test_each_language_joins_as_its_readers_do(language: str) -> None:
+    """English with an en dash. Spanish with a hyphen: Ortografía de la lengua española (RAE,
+    2010), III 4.1.1.3.1: "las páginas 23-45"; with a word where the percent sign stands off."""
+    expected = {
+        "en": ("9–20", "20%–49%", "−2 to 3"),
+        "es": ("9-20", "20\u00a0% a 49\u00a0%", "−2 a 3"),
+    }[language]
+    assert (numbers_text(9, 20), numbers_text(0.2, 0.49, ".0%"), numbers_text(-2, 3)) == expected
+
+
+def test_heights_and_degrees_below_zero_have_a_minus(language: str) -> None:
+    comma = "," if language == "es" else "."
+    assert height_text(-0.2, Style()) == f"−0{comma}20 m"
+    assert height_text(-0.01, Style()) == f"0{comma}00 m"
+    assert temperature_text(-1.6, Style()) == "−2 °C"
+    assert say("{minutes:+d} min", minutes=-5) == "−5 min"
+
+
+@given(value=st.floats(-30, 40).map(lambda value: round(value, 2)))
+def test_a_number_copied_from_the_screen_is_read_again(value: float) -> None:
+    """Both the minus that is shown and the hyphen that a keyboard has are taken."""
+    for shown in (number_text(value), f"{value:.6g}"):
+        assert float(typed_number(shown)) == value
+        assert number_or_text(shown) == value
+    inside = max(value, -2.0)
+    assert read_measure("water_c", number_text(inside), decimal_comma=True) == inside
+
+
+def test_a_narrow_terminal_gets_a_hyphen_and_no_question_mark() -> None:
+    """A question mark before a height would turn low water into high."""
+    said = f"{height_text(-0.2, Style())}, {numbers_text(9, 20)}"
+    assert _encodable(said, "cp437") == "-0.20 m, 9-20"
+    assert _encodable(said, "cp1252") == "-0.20 m, 9–20"
+    assert _encodable(said, None) == said
