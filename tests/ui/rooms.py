@@ -93,7 +93,7 @@ class Rooms:
         yield from self._dialog("Compare two plans", self.view.plan.compare.click)
 
     def _load(self) -> Iterator[Room]:
-        yield from self._dialog("Where the traps go", self.view._move_traps)
+        yield from self._dialog("Where the traps go", self.view.traps.move_traps.click)
 
     def _hauls(self) -> Iterator[Room]:
         view = self.view

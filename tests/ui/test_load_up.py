@@ -158,9 +158,9 @@ def test_the_sheet_is_written_and_opened(
     opened: list[str] = []
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(out), ""))
     monkeypatch.setattr(QDesktopServices, "openUrl", lambda url: opened.append(url.toLocalFile()))
-    view.paper.setCurrentText(paper)
+    view.take.paper.setCurrentText(paper)
     with qtbot.waitSignal(view.bench.notice, timeout=20000):
-        view.sheet.click()
+        view.take.sheet.click()
     (page,) = PdfReader(out).pages
     assert float(page.mediabox.height) == pytest.approx(height, abs=1.5)
     assert "Little daylight left." in " ".join(page.extract_text().split())
@@ -181,16 +181,16 @@ def test_calendar_and_water_are_written(
 
     monkeypatch.setattr(QFileDialog, "getSaveFileName", ask)
     with qtbot.waitSignal(view.bench.notice):
-        view.calendar.click()
+        view.take.calendar.click()
     events = Calendar.from_ical(out.read_bytes()).walk("VEVENT")
     check, begin, end = (event["dtstart"].dt for event in events)
     assert (begin, end) == (BEGIN, BEGIN + timedelta(hours=42))
     assert check < begin - timedelta(hours=24)
     with qtbot.waitSignal(view.bench.notice):
-        view.waypoints.click()
+        view.take.waypoints.click()
     assert out.read_bytes().count(b"<wpt ") == 6
     with qtbot.waitSignal(view.bench.notice):
-        view.water.click()
+        view.take.water.click()
     rows = list(csv.reader(out.read_text().splitlines()))
     assert rows[1][0] == "2026-11-27T19:00:00Z"
     assert names == [f"Sedge Hollow 2026-11-27.{kind}" for kind in ("ics", "gpx", "csv")]
@@ -204,7 +204,7 @@ def test_spots_without_positions_say_what_to_enter(qtbot: QtBot, view: LoadView)
     )
     view.facts = replace(view.facts, site=replace(view.facts.site, spots=bare))
     with qtbot.waitSignal(view.bench.notice) as said:
-        view.waypoints.click()
+        view.take.waypoints.click()
     assert "place book" in said.args[0]
 
 
@@ -214,7 +214,7 @@ def test_a_folder_that_is_not_there_is_told(
     """Protects from a silent nothing: what cannot be written is said."""
     out = tmp_path / "nowhere" / "file"
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(out), ""))
-    for act in (view.calendar, view.waypoints, view.water, view.sheet):
+    for act in (view.take.calendar, view.take.waypoints, view.take.water, view.take.sheet):
         with qtbot.waitSignal(view.bench.trouble, timeout=20000) as said:
             act.click()
         assert "cannot be written" in said.args[0]
@@ -279,3 +279,76 @@ def test_the_list_scrolls_no_further_than_it_reaches(qtbot: QtBot, view: LoadVie
     view.resize(2400, 1400)
     bar = view.findChild(QScrollArea).verticalScrollBar()
     qtbot.waitUntil(lambda: bar.maximum() == 0)
+
+
+def test_other_units_leave_the_place_and_the_focus(qtbot: QtBot, view: LoadView) -> None:
+    """Protects who is half way through the list: it stays where it is, in the new words."""
+    view.resize(1100, 400)
+    bar = view.findChild(QScrollArea).verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 200)
+    line(view, "gloves").box.click()
+    line(view, "hook").box.setFocus()
+    bar.setValue(150)
+    view.state.change(style=Style("ft", "F", True))
+    qtbot.waitUntil(lambda: " ft of line" in text_of(view) and view.bench.idle)
+    assert view.focusWidget() is line(view, "hook").box
+    assert bar.value() == 150
+    assert line(view, "gloves").box.isChecked()
+    deep = line(view, "line deep bend")
+    assert " ft deep" in deep._words.text()
+    assert deep.box.accessibleName() == deep._words.text()
+
+
+def test_units_changed_while_the_cards_come_up_are_in_all_of_them(
+    qtbot: QtBot, bench: Workbench
+) -> None:
+    """Protects from a list in two units: what still waited for its turn gives way."""
+    view = LoadView(bench)
+    qtbot.addWidget(view)
+    view.show()
+    qtbot.waitUntil(lambda: view.facts is not None)
+    assert not bench.turns.idle
+    view.state.change(style=Style("ft", "F", True))
+    qtbot.waitUntil(lambda: bench.idle)
+    assert text_of(view).count(" ft of line") == 12
+    assert " m of line" not in text_of(view)
+    assert all(card.isVisible() for card in (*view.cards, view.traps))
+
+
+def test_lines_come_and_go_with_the_spots(qtbot: QtBot, view: LoadView) -> None:
+    """Protects the order of the list, on screen and for Tab, when another trip has other lines."""
+    facts = view.facts
+    assert facts is not None
+    whole = [each.key for each in view.cards[1].lines]
+    view._show(replace(facts, spots=facts.spots[1:]))
+    assert [each.key for each in view.cards[1].lines] == [
+        key for key in whole if key != f"line {facts.spots[0].spot}"
+    ]
+    view._show(facts)
+    lines = view.cards[1].lines
+    assert [each.key for each in lines] == whole
+    qtbot.waitUntil(lambda: all(each.isVisible() and each.height() > 5 for each in lines))
+    assert sorted(lines, key=lambda each: each.y()) == lines
+    assert stops(view, len(whole)) == [each.box for each in lines]
+
+
+def stops(view: LoadView, count: int) -> list[QWidget | None]:
+    """Return where Tab stops, from the first line on."""
+    first = view.cards[1].lines[0].box
+    first.setFocus()
+    found: list[QWidget | None] = [first]
+    for _ in range(count - 1):
+        view.focusNextChild()
+        found.append(view.focusWidget())
+    return found
+
+
+def test_two_rules_under_one_heading_both_stand_there(qtbot: QtBot, view: LoadView) -> None:
+    """Protects a rule from being lost behind another that the user filed under the same word."""
+    facts = view.facts
+    assert facts is not None
+    rules = facts.site.rules
+    twice = replace(rules, notes=(*rules.notes, replace(rules.notes[0], text="another rule")))
+    view._show(replace(facts, site=replace(facts.site, rules=twice)))
+    assert "another rule" in text_of(view)
+    assert rules.notes[0].text in text_of(view)

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QWidget
 
 from planner.handouts import Item, Section
 from planner.ui import theme
+from planner.ui.load.kept_column import KeptColumn, words_column
 from planner.ui.parts import Card, caution, plain, quiet
 from planner.ui.theme import SPACE
 from planner.words import say
@@ -48,43 +47,77 @@ class TickBox(QCheckBox):
 
 
 class CheckLine(QWidget):
-    """A box with text that wraps beside it; the text can be clicked as well."""
+    """A box with text that wraps beside it; the text can be clicked as well.
 
-    def __init__(self, item: Item, ticked: bool) -> None:
+    ticked: emitted with the item's key and whether the user ticked it.
+    """
+
+    ticked = Signal(str, bool)
+
+    def __init__(self) -> None:
         super().__init__()
-        self.key = item.key
+        self.key = ""
         self.box = TickBox()
-        self.box.setChecked(ticked)
-        self.box.setAccessibleName(item.text)
-        self.box.setAccessibleDescription(_BASIS[item.basis])
-        self.setToolTip(_BASIS[item.basis].capitalize())
-        self._words: QLabel = plain(item.text)
+        self.box.clicked.connect(self._clicked)
+        self._words: QLabel = plain()
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(SPACE)
         row.addWidget(self.box, alignment=Qt.AlignmentFlag.AlignTop)
         row.addWidget(self._words, 1)
 
+    def tell(self, content: tuple[Item, bool]) -> None:
+        """Stand for an item, ticked or not."""
+        item, ticked = content
+        self.key = item.key
+        self.box.setChecked(ticked)
+        self.box.setAccessibleName(item.text)
+        self.box.setAccessibleDescription(_BASIS[item.basis])
+        self.setToolTip(_BASIS[item.basis].capitalize())
+        self._words.setText(item.text)
+
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         if self.rect().contains(event.position().toPoint()):
-            self.box.toggle()
+            self.box.click()
         event.accept()
+
+    def _clicked(self, on: bool) -> None:
+        self.ticked.emit(self.key, on)
 
 
 class SectionCard(Card):
-    """One category; ticked: emitted with an item's key and whether it is ticked."""
+    """One category; ticked: emitted with an item's key and whether the user ticked it."""
 
     ticked = Signal(str, bool)
 
-    def __init__(self, section: Section, ticks: frozenset[str]) -> None:
-        super().__init__(section.name)
-        self.lines: Sequence[CheckLine] = [
-            CheckLine(item, item.key in ticks) for item in section.items
-        ]
-        for text in section.cautions:
-            self.column.addWidget(caution(text))
-        for line in self.lines:
-            line.box.toggled.connect(lambda on, key=line.key: self.ticked.emit(key, on))
-            self.column.addWidget(line)
-        for text in section.notes:
-            self.column.addWidget(quiet(text))
+    def __init__(self) -> None:
+        super().__init__()
+        self._cautions = words_column(caution)
+        self._items = KeptColumn(self._new_line, CheckLine.tell)
+        self._notes = words_column(quiet)
+        for column in (self._cautions, self._items, self._notes):
+            self.column.addLayout(column)
+
+    @property
+    def lines(self) -> list[CheckLine]:
+        """The lines to tick, from the top."""
+        return self._items.lines
+
+    @property
+    def stops(self) -> list[QWidget]:
+        """Where Tab stops, from the top."""
+        return [line.box for line in self.lines]
+
+    def tell(self, section: Section, ticks: frozenset[str]) -> None:
+        """Show a category; what it has in common with the one shown before stays in its place."""
+        self.heading.setText(section.name)
+        self.heading.setVisible(True)
+        self._cautions.fill(enumerate(f"⚠ {text}" for text in section.cautions))
+        self._items.fill((item.key, (item, item.key in ticks)) for item in section.items)
+        self._notes.fill(enumerate(section.notes))
+        self.show()
+
+    def _new_line(self) -> CheckLine:
+        line = CheckLine()
+        line.ticked.connect(self.ticked)
+        return line

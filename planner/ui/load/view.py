@@ -2,51 +2,25 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable
-from datetime import UTC, datetime
-from pathlib import Path
+from collections.abc import Callable, Sequence
+from functools import partial
 
-from PySide6.QtCore import Qt, QUrl
-from PySide6.QtGui import QDesktopServices, QShowEvent
-from PySide6.QtWidgets import (
-    QComboBox,
-    QDialog,
-    QFileDialog,
-    QHBoxLayout,
-    QLabel,
-    QScrollArea,
-    QSizePolicy,
-    QStackedWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
 
 from planner.errors import PlannerError
-from planner.handouts import (
-    TripFacts,
-    calendar_file,
-    checklist,
-    no_positions,
-    trip_facts,
-    trip_sheet,
-    water_csv,
-    waypoints_gpx,
-)
-from planner.handouts.writing import write_whole
-from planner.logbook import Haul
+from planner.handouts import Section, TripFacts, checklist, trip_facts
 from planner.sites import Site
 from planner.trips import Plan
-from planner.ui.flow import Flow
+from planner.ui.load.card_page import CardPage
 from planner.ui.load.checklist_cards import SectionCard
-from planner.ui.load.deck_button import DeckButton
-from planner.ui.load.deck_rows import planned_rows
 from planner.ui.load.layout_desk import LayoutDesk
-from planner.ui.load.layout_editor import LayoutEditor
-from planner.ui.load.papers import Paper, usual_paper
-from planner.ui.load.text import headline, layout_lines, summary, trip_key
+from planner.ui.load.take_along import TakeAlong
+from planner.ui.load.text import headline, summary, trip_key
 from planner.ui.load.ticks import read_ticks, write_ticks
-from planner.ui.parts import Card, Empty, Page, body, button, quiet, refill, scrolled, title
+from planner.ui.load.trap_card import TrapCard
+from planner.ui.parts import Empty, body, button, quiet, title
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
@@ -61,7 +35,7 @@ class LoadView(QWidget):
         self.bench, self.state = bench, bench.state
         self.facts: TripFacts | None = None
         self.ticks: frozenset[str] = frozenset()
-        self.cards: list[SectionCard] = []
+        self._keys: frozenset[str] = frozenset()
         self._stale = True
         self._lay_out()
         for signal in (
@@ -81,31 +55,12 @@ class LoadView(QWidget):
         self._headline = title()
         self._summary = quiet()
         self._done = body()
-        self.paper = QComboBox()
-        self.paper.addItems([say("Letter"), "A4"])
-        self.paper.setAccessibleName(say("Paper of the sheets"))
-        self.paper.setCurrentIndex(0 if usual_paper() == "letter" else 1)
-        self.sheet = button(
-            say("Print or save trip sheet…"),
-            self._save_sheet,
-            say("One page to take along, as a PDF"),
-        )
-        self.calendar = button(
-            say("Calendar…"),
-            self._save_calendar,
-            say("Check, set and haul with alarms, for any calendar"),
-        )
-        self.waypoints = button(
-            say("Waypoints…"),
-            self._save_waypoints,
-            say("The spots with their traps, for a plotter (GPX)"),
-        )
-        self.water = button(
-            say("Water table…"),
-            self._save_water,
-            say("The water at each spot every ten minutes (CSV)"),
-        )
-        self.on_deck = DeckButton(self.bench, self._deck_rows, paper=self._chosen_paper)
+        self.cards = [SectionCard() for _ in range(5)]
+        for card in self.cards:
+            card.ticked.connect(self._tick)
+        self.traps = TrapCard(self.bench)
+        self.take = TakeAlong(self.bench, lambda: self.facts)
+        self.on_deck = self.take.on_deck
         self.other = button(
             say("Another plan"),
             self._to_dates,
@@ -131,36 +86,22 @@ class LoadView(QWidget):
         column.addLayout(top)
         column.addWidget(self._summary)
         column.addWidget(self._done)
-        paper = QHBoxLayout()
-        paper.setContentsMargins(0, 0, 0, 0)
-        label = QLabel(say("Paper"))
-        label.setBuddy(self.paper)
-        paper.addWidget(label)
-        paper.addWidget(self.paper)
-        kept = QWidget()
-        kept.setLayout(paper)
-        files = (self.calendar, self.waypoints, self.water)
-        column.addLayout(Flow(kept, self.sheet, self.on_deck, *files))
+        column.addWidget(self.take)
         column.addWidget(self._scroll(), 1)
         return full
 
     def _scroll(self) -> QScrollArea:
-        self._left, self._right = QVBoxLayout(), QVBoxLayout()
-        inside = Page()
-        halves = QHBoxLayout(inside)
-        halves.setContentsMargins(0, 0, SPACE, 0)
-        halves.setSpacing(SPACE)
-        for half in (self._left, self._right):
-            half.setSpacing(SPACE)
-            whole = QVBoxLayout()
-            whole.addLayout(half)
-            whole.addStretch(1)
-            halves.addLayout(whole, 1)
+        rules, gear, bait, safety, food = self.cards
+        traps = self.traps
+        self.page = CardPage(
+            two=((gear, traps, bait), (rules, safety, food)),
+            three=((gear, bait, food), (traps,), (rules, safety)),
+        )
         scroll = QScrollArea()
         scroll.setWidgetResizable(True)
         scroll.setFrameShape(QScrollArea.Shape.NoFrame)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setWidget(inside)
+        scroll.setWidget(self.page)
         scroll.setAccessibleName(say("Checklist"))
         return scroll
 
@@ -177,7 +118,9 @@ class LoadView(QWidget):
             self.refresh()
 
     def _state_changed(self, changed: frozenset[str]) -> None:
-        if changed & {"plan", "style", "today"}:
+        if changed == {"style"} and self.facts is not None and self.isVisible():
+            self._show(self.facts)
+        elif changed & {"plan", "style", "today"}:
             self._changed()
 
     def chosen(self) -> Plan | None:
@@ -189,7 +132,6 @@ class LoadView(QWidget):
         self._stale = False
         site, plan, log = self.bench.site, self.chosen(), self.bench.log
         if site is None or plan is None:
-            self.facts = None
             self.bench.desk.stop("load up")
             self._wait(self._why_none())
             return
@@ -212,11 +154,12 @@ class LoadView(QWidget):
         )
 
     def _wait(self, text: str) -> None:
+        self.facts = None
+        self.bench.turns.drop(self)
         self._waiting.words.setText(text)
         self._stack.setCurrentIndex(0)
 
     def _failed(self, error: PlannerError) -> None:
-        self.facts = None
         self._wait(str(error))
 
     def _water_c(self, site: Site, plan: Plan) -> float | None:
@@ -227,48 +170,35 @@ class LoadView(QWidget):
         return float(outlook.forecast.water_c[outlook.index(day)])
 
     def _show(self, facts: TripFacts) -> None:
-        site, plan, style = facts.site, facts.plan, self.state.style
-        self.facts = facts
-        self.ticks = read_ticks(trip_key(site, plan))
-        self._headline.setText(headline(site, plan, style))
-        self._summary.setText(summary(facts, style))
+        pieces = self._pieces(facts)
+        if self.facts is None:
+            # Nothing is to be seen yet, and lines take long to make: the cards come up one a turn.
+            for card in (*self.cards, self.traps):
+                card.hide()
+            self.bench.turns.take(self, *pieces)
+        else:
+            self.bench.turns.drop(self)
+            for piece in pieces:
+                piece()
+
+    def _pieces(self, facts: TripFacts) -> list[Callable[[], object]]:
+        style, ticks = self.state.style, read_ticks(trip_key(facts.site, facts.plan))
         sections = checklist(facts, self.state.today, style)
-        self.cards = [SectionCard(section, self.ticks) for section in sections]
-        for card in self.cards:
-            card.ticked.connect(self._tick)
-        rules, gear, bait, safety, food = self.cards
-        refill(self._left, [gear, self._layout_card(facts), bait])
-        refill(self._right, [rules, safety, food])
+        rules, gear, *others = (
+            partial(card.tell, section, ticks)
+            for card, section in zip(self.cards, sections, strict=True)
+        )
+        traps = partial(self.traps.tell, facts, style)
+        put_up = partial(self._put_up, facts, ticks, sections)
+        return [put_up, gear, rules, traps, *others, self.page.chain]
+
+    def _put_up(self, facts: TripFacts, ticks: frozenset[str], sections: Sequence[Section]) -> None:
+        self.facts, self.ticks = facts, ticks
+        self._keys = frozenset(item.key for section in sections for item in section.items)
+        self._headline.setText(headline(facts.site, facts.plan, self.state.style))
+        self._summary.setText(summary(facts, self.state.style))
         self._count()
         self._stack.setCurrentIndex(1)
-
-    def _layout_card(self, facts: TripFacts) -> Card:
-        lines: list[QWidget] = []
-        for traps, water in layout_lines(facts, self.state.style):
-            lines += [body(traps), quiet(water)]
-        if facts.traps.sentence:
-            lines.append(quiet(facts.traps.sentence))
-        if len(facts.traps.spots) > 1:
-            move = button(say("Move traps…"), self._move_traps, say("Put traps at other spots"))
-            move.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
-            lines.append(move)
-        return Card(say("Where the traps go, in the order of setting"), *lines)
-
-    def _move_traps(self) -> None:
-        dialog = QDialog(self)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.setWindowTitle(say("Where the traps go"))
-        column, inside = QVBoxLayout(dialog), QVBoxLayout()
-        editor = LayoutEditor(self.bench)
-        inside.setContentsMargins(0, 0, 0, 0)
-        inside.addWidget(editor)
-        inside.addStretch(1)
-        column.addWidget(scrolled(inside, say("Where the traps go")))
-        done = button(say("Done"), dialog.accept)
-        column.addWidget(done, alignment=Qt.AlignmentFlag.AlignRight)
-        QWidget.setTabOrder(editor.log, done)
-        dialog.resize(520, 560)
-        dialog.open()
 
     # -- ticking -----------------------------------------------------------------------------
 
@@ -279,98 +209,13 @@ class LoadView(QWidget):
         self._count()
 
     def _count(self) -> None:
-        keys = {line.key for card in self.cards for line in card.lines}
         self._done.setText(
             say(
                 "{ticked} of {whole} ticked off for this trip",
-                ticked=len(keys & self.ticks),
-                whole=len(keys),
+                ticked=len(self._keys & self.ticks),
+                whole=len(self._keys),
             )
         )
-
-    # -- taking along ------------------------------------------------------------------------
-
-    def _chosen_paper(self) -> Paper:
-        return "A4" if self.paper.currentIndex() else "letter"
-
-    def _deck_rows(self) -> tuple[Haul, ...]:
-        facts = self.facts
-        if facts is None:
-            return ()
-        return planned_rows(self.bench.log, facts.site, facts.plan, facts.traps)
 
     def _to_dates(self) -> None:
         self.state.change(view="dates")
-
-    def _save_sheet(self) -> None:
-        from planner.handouts.sheet_pdf import write_sheet
-
-        facts, today, style = self.facts, self.state.today, self.state.style
-        path = self._ask(say("Save the trip sheet"), "pdf", say("PDF (*.pdf)"))
-        if facts is None or path is None:
-            return
-        paper = self._chosen_paper()
-
-        def work(_: Checkpoint) -> None:
-            write_sheet(trip_sheet(facts, today, style), path, paper)
-
-        def done(_: None) -> None:
-            self.bench.notice.emit(
-                say("Trip sheet written to {path}. Print it from there.", path=path)
-            )
-            QDesktopServices.openUrl(QUrl.fromLocalFile(str(path)))
-
-        self.bench.desk.start("sheet", say("Writing the trip sheet"), work, done)
-
-    def _save_calendar(self) -> None:
-        facts, style = self.facts, self.state.style
-        if facts is not None:
-            site, plan, now = facts.site, facts.plan, datetime.now(UTC)
-            self._write(
-                say("Save the calendar file"),
-                "ics",
-                say("Calendar (*.ics)"),
-                lambda: calendar_file(site, plan, style, now),
-            )
-
-    def _save_waypoints(self) -> None:
-        facts, style = self.facts, self.state.style
-        if facts is not None:
-            now = datetime.now(UTC)
-            if all(spot.latitude_deg is None for spot in facts.site.spots):
-                self.bench.notice.emit(no_positions(facts.site))
-                return
-            self._write(
-                say("Save the waypoints"),
-                "gpx",
-                say("Waypoints (*.gpx)"),
-                lambda: waypoints_gpx(facts, style, now),
-            )
-
-    def _save_water(self) -> None:
-        facts, style = self.facts, self.state.style
-        if facts is not None:
-            site, plan = facts.site, facts.plan
-            self._write(
-                say("Save the water"),
-                "csv",
-                say("Table (*.csv)"),
-                lambda: water_csv(site, plan, style).encode(),
-            )
-
-    def _write(self, asked: str, suffix: str, kinds: str, content: Callable[[], bytes]) -> None:
-        path = self._ask(asked, suffix, kinds)
-        if path is None:
-            return
-        self.bench.desk.start(
-            f"write {suffix}",
-            say("Writing"),
-            lambda _: write_whole(path, content()),
-            lambda _: self.bench.notice.emit(say("Written to {path}.", path=path)),
-        )
-
-    def _ask(self, asked: str, suffix: str, kinds: str) -> Path | None:
-        assert self.facts is not None
-        trip = re.sub(r'[\\/:*?"<>|]', "-", trip_key(self.facts.site, self.facts.plan))
-        path, _ = QFileDialog.getSaveFileName(self, asked, f"{trip}.{suffix}", kinds)
-        return Path(path) if path else None
