@@ -15,6 +15,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from planner.errors import PlannerError
 from planner.ui.sources import Source, demo_source, open_log, read_hashed, read_place
 from planner.ui.state import ViewState
+from planner.ui.turns import Turns
 from planner.ui.work import Checkpoint, Desk
 from planner.words import say
 
@@ -68,6 +69,7 @@ class Workbench(QObject):
         self.desk = Desk(self)
         # One writer: changes to the log run one after the other, in the order they were asked.
         self.clerk = Desk(self, threads=1)
+        self.turns = Turns(self)
         self._ticket = count()
         # A row of cells typed one after the other is learned from once, when typing rests.
         self._log_rest = QTimer(self, singleShot=True, interval=_LOG_REST_MS)
@@ -401,8 +403,9 @@ class Workbench(QObject):
 
     @property
     def idle(self) -> bool:
-        """Whether nothing is being read or worked out."""
-        return self.desk.idle and self.clerk.idle and not self._log_rest.isActive()
+        """Whether nothing is being read, worked out or put up."""
+        desks = self.desk.idle and self.clerk.idle
+        return desks and self.turns.idle and not self._log_rest.isActive()
 
     def _crashed(self, error: BaseException) -> None:
         raise error  # to where every fault of our own is shown

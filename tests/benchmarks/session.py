@@ -1,14 +1,19 @@
-"""No call on the window's thread keeps it from the next paint: a session under a watchdog.
+"""Nothing keeps the window's thread from the next paint: a session under a watchdog.
 
-    python -m tests.benchmarks.session [--limit 50] [--all]
+    python -m tests.benchmarks.session [--limit 50] [--all] [--calls]
 
 The window is started as the program starts it, and a session is played to it: every view, tab,
 chart as a table, form and dialog; another place, day, plan, theme and unit; a trip begun and
-hauls typed; a plan moved. Every event that Qt delivers is timed, with what it was delivered to;
-those over the limit are listed, the worst first.
+hauls typed; a plan moved. Every key and every turn of the event loop is timed, which is all
+that Qt has to deliver between two looks at the mouse; those over the limit are listed, the
+worst first.
 
 Two times are given. *Wall* is what the user waits, and grows when the machine is busy with
 other things; *own* is the processor time of the window's thread alone.
+
+With --calls every single event is timed instead, with what it was delivered to. That tells
+where a slow turn comes from, but handing each of the many events inside one to Python makes it
+about half as slow again.
 """
 
 from __future__ import annotations
@@ -20,7 +25,8 @@ import time
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import date
-from typing import Any
+from functools import partial
+from typing import Any, TypeVar
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
@@ -28,29 +34,30 @@ from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
+Result = TypeVar("Result")
+
 _STARTED_AT = date(2026, 11, 25)
 
 
 @dataclass
 class Call:
-    """One event delivered on the window's thread."""
+    """A turn of the event loop, a key, or one event delivered on the window's thread."""
 
     step: str
-    receiver: str
-    event: str
+    what: str
     wall_ms: float
     own_ms: float
 
     def line(self) -> str:
         return (
-            f"{self.wall_ms:6.0f} ms wall {self.own_ms:6.0f} ms own  {self.step}: "
-            f"{self.event} to {self.receiver}"
+            f"{self.wall_ms:6.0f} ms wall {self.own_ms:6.0f} ms own  {self.step}"
+            f"{f': {self.what}' if self.what else ''}"
         )
 
 
 @dataclass
 class Watchdog:
-    """What was delivered, by step of the session; only the outermost calls count."""
+    """What took how long, by step of the session; only the outermost calls count."""
 
     limit_ms: float = 50.0
     step: str = "start"
@@ -58,27 +65,24 @@ class Watchdog:
     count: int = 0
     _depth: int = 0
 
-    def time(self, receiver: QObject, event: QEvent, deliver: Callable[[], bool]) -> bool:
-        """Deliver an event and note how long that took."""
+    def time(self, call: Callable[[], Result], what: Callable[[], str] = str) -> Result:
+        """Make a call and note how long that took; what: what it was, asked when it was slow."""
         if self._depth:
-            return deliver()
+            return call()
         self._depth += 1
         wall, own = time.perf_counter(), time.thread_time()
-        kind = event.type()
         try:
-            return deliver()
+            return call()
         finally:
             wall, own = time.perf_counter() - wall, time.thread_time() - own
             self._depth -= 1
             self.count += 1
             if 1000 * wall > self.limit_ms / 2:
-                self.slow.append(
-                    Call(self.step, _named(receiver), kind.name, 1000 * wall, 1000 * own)
-                )
+                self.slow.append(Call(self.step, what(), 1000 * wall, 1000 * own))
 
 
 class WatchedApplication(QApplication):
-    """Times every event on its way."""
+    """Times every event on its way, once it has a watchdog."""
 
     def __init__(self) -> None:
         super().__init__([])
@@ -87,8 +91,10 @@ class WatchedApplication(QApplication):
     def notify(self, receiver: QObject, event: QEvent) -> bool:
         if self.watchdog is None:
             return super().notify(receiver, event)
+        kind = event.type()
         return self.watchdog.time(
-            receiver, event, lambda: super(WatchedApplication, self).notify(receiver, event)
+            lambda: super(WatchedApplication, self).notify(receiver, event),
+            lambda: f"{kind.name} to {_named(receiver)}",
         )
 
 
@@ -105,15 +111,18 @@ def _named(receiver: QObject) -> str:
 class Session:
     """Plays a session to the window; each act is an event of its own."""
 
-    def __init__(self, window: Any, watchdog: Watchdog) -> None:
+    def __init__(self, window: Any, watchdog: Watchdog, by_call: bool = False) -> None:
         self.window, self.watchdog = window, watchdog
+        self._timed: Callable[[Callable[[], object]], object] = (
+            (lambda call: call()) if by_call else watchdog.time
+        )
         self.bench, self.state = window.bench, window.state
 
     def turn(self, done: Callable[[], bool] = lambda: True) -> None:
         """Run the event loop until something is true, and a little longer."""
         rest = 0
         while rest < 3:
-            QApplication.processEvents()
+            self._timed(QApplication.processEvents)
             rest = rest + 1 if done() else 0
             if not done():
                 time.sleep(0.001)
@@ -128,8 +137,10 @@ class Session:
         ran: list[bool] = []
 
         def run() -> None:
-            act()
-            ran.append(True)
+            try:
+                act()
+            finally:  # what went wrong is printed by Qt; the session goes on
+                ran.append(True)
 
         QTimer.singleShot(0, self.window, run)
         self.turn(lambda: bool(ran))
@@ -138,10 +149,12 @@ class Session:
     def keys(self, step: str, widget: QWidget, *pressed: Any) -> None:
         self.watchdog.step = step
         for key in pressed:
-            if isinstance(key, str):
-                QTest.keyClicks(QApplication.focusWidget() or widget, key)
-            else:
-                QTest.keyClick(QApplication.focusWidget() or widget, key)
+            press = partial(
+                QTest.keyClicks if isinstance(key, str) else QTest.keyClick,
+                QApplication.focusWidget() or widget,
+                key,
+            )
+            self._timed(press)
             self.turn()
         self.settle()
 
@@ -222,7 +235,7 @@ class Session:
             self.act(f"the demo on {name}", lambda: self.bench.open(demo_source()))
 
 
-def record(limit_ms: float = 50.0) -> Watchdog:
+def record(limit_ms: float = 50.0, by_call: bool = False) -> Watchdog:
     """Play the session in a home of its own and return what was slow."""
     with tempfile.TemporaryDirectory() as home:
         os.environ["FULLSHELL_HOME"] = home
@@ -235,7 +248,7 @@ def record(limit_ms: float = 50.0) -> Watchdog:
         from planner.ui.window import MainWindow
         from planner.ui.workbench import Workbench
 
-        app = WatchedApplication()
+        app = WatchedApplication() if by_call else QApplication([])
         theme.apply(app, "light")
         bench = Workbench(ViewState(today=_STARTED_AT, day=_STARTED_AT, theme="light"))
         collector = GarbageCollector()
@@ -245,9 +258,12 @@ def record(limit_ms: float = 50.0) -> Watchdog:
         app.processEvents()
         gc.freeze()
         window.activateWindow()
-        watchdog = app.watchdog = Watchdog(limit_ms)
-        Session(window, watchdog).play()
-        app.watchdog = None
+        watchdog = Watchdog(limit_ms)
+        if isinstance(app, WatchedApplication):
+            app.watchdog = watchdog
+        Session(window, watchdog, by_call).play()
+        if isinstance(app, WatchedApplication):
+            app.watchdog = None
         window.close()
         bench.close()
         del collector
@@ -255,20 +271,22 @@ def record(limit_ms: float = 50.0) -> Watchdog:
 
 
 def main() -> None:
-    """Print the calls over the limit."""
+    """Print what was over the limit."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--limit", type=float, default=50.0)
     parser.add_argument("--all", action="store_true", help="list those from half the limit too")
+    parser.add_argument("--calls", action="store_true", help="time single events, with names")
     options = parser.parse_args()
-    found = record(options.limit)
+    found = record(options.limit, options.calls)
     calls = sorted(found.slow, key=lambda call: -call.wall_ms)
     over = [call for call in calls if call.wall_ms > options.limit]
     by_own = [call for call in calls if call.own_ms > options.limit]
     for call in calls if options.all else over:
         print(call.line())
+    counted = "calls" if options.calls else "turns"
     print(
-        f"{found.count} calls in the session; over {options.limit:.0f} ms: {len(by_own)} by the "
-        f"thread's own time, {len(over)} by the wall; longest "
+        f"{found.count} {counted} in the session; over {options.limit:.0f} ms: {len(by_own)} by "
+        f"the thread's own time, {len(over)} by the wall; longest "
         f"{max((c.own_ms for c in calls), default=0):.0f} ms own, "
         f"{max((c.wall_ms for c in calls), default=0):.0f} ms wall"
     )

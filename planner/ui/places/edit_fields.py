@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout
 
 from planner.errors import Problem
 from planner.sites.editing import Wanted
@@ -22,30 +22,63 @@ from planner.words import say
 
 
 class EditFields(Tabs):
-    """A tab for each section; edited: after every change by the user."""
+    """A tab for each section, made by `steps`; edited: after every change by the user."""
 
     edited = Signal()
 
     def __init__(self, bench: Workbench) -> None:
         super().__init__(say("What to edit"))
-        self.place = PlaceSection()
-        self.water = WaterSection(bench, self.place.latitude_deg)
-        self.spots, self.temperature = SpotsSection(), TemperatureSection()
-        self.rules, self.free = RulesSection(bench.state), FreeSection(bench)
-        self._sections: tuple[tuple[str, Section], ...] = (
-            (say("Water"), self.water),
-            (say("Place"), self.place),
-            (say("Spots and ramp"), self.spots),
-            (say("Temperature"), self.temperature),
-            (say("Rules"), self.rules),
-            (say("Free days"), self.free),
+        self._bench = bench
+        self._sections: list[tuple[str, Section]] = []
+
+    def steps(self) -> tuple[Callable[[], object], ...]:
+        """Return what makes the fields, a section each: at once they would hold up the window.
+
+        In the order of the tabs, which is the one that the Tab key follows.
+        """
+        return (
+            self._make_water,
+            self._make_place,
+            self._make_spots,
+            self._make_temperature,
+            self._make_rules,
+            self._make_free,
         )
-        for words, section in self._sections:
-            section.changed.connect(self.edited)
-            self.addTab(_page(section, words), words)
+
+    def _make_water(self) -> None:
+        self.water = WaterSection(self._bench, lambda: self.place.latitude_deg())
+        self._add(say("Water"), self.water)
+
+    def _make_place(self) -> None:
+        self.place = PlaceSection()
         self.place.units.currentIndexChanged.connect(lambda _: self._show_unit())
         self.place.zone.textChanged.connect(self.water.show_zone)
+        self._add(say("Place"), self.place)
+
+    def _make_spots(self) -> None:
+        self.spots = SpotsSection()
+        self._add(say("Spots and ramp"), self.spots)
+
+    def _make_temperature(self) -> None:
+        self.temperature = TemperatureSection()
+        self._add(say("Temperature"), self.temperature)
+
+    def _make_rules(self) -> None:
+        self.rules = RulesSection(self._bench.state)
+        self._add(say("Rules"), self.rules)
+
+    def _make_free(self) -> None:
+        self.free = FreeSection(self._bench)
         self.place.zone.textChanged.connect(self.free.show_zone)
+        self._add(say("Free days"), self.free)
+
+    def _add(self, words: str, section: Section) -> None:
+        self._sections.append((words, section))
+        section.changed.connect(self.edited)
+        column = QVBoxLayout()
+        column.setContentsMargins(0, 0, 0, 0)
+        self.addTab(scrolled(column, words), words)
+        column.addWidget(section)
 
     @property
     def unit(self) -> LengthUnit:
@@ -79,10 +112,3 @@ class EditFields(Tabs):
     def _show_unit(self) -> None:
         self.water.show_unit(self.place.unit)
         self.spots.show_unit(self.place.unit)
-
-
-def _page(section: Section, words: str) -> QWidget:
-    column = QVBoxLayout()
-    column.setContentsMargins(0, 0, 0, 0)
-    column.addWidget(section)
-    return scrolled(column, words)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Callable
 from pathlib import Path
 from typing import Final
@@ -48,6 +49,8 @@ class PlaceEditor(QWidget):
         self._rest = QTimer(self, singleShot=True, interval=_REST_MS)
         self._rest.timeout.connect(self._look)
         self._build()
+        # Made in turns before the first place is read.
+        self._unmade = deque((*self.tabs.steps(), self._make_pane))
         app = QCoreApplication.instance()
         if app is not None:
             app.aboutToQuit.connect(self.keep)
@@ -55,15 +58,10 @@ class PlaceEditor(QWidget):
     # -- building ----------------------------------------------------------------------------
 
     def _build(self) -> None:
-        fields = self.tabs = EditFields(self.bench)
-        fields.edited.connect(self._changed)
-        self.place, self.water, self.spots = fields.place, fields.water, fields.spots
-        self.temperature, self.rules, self.free = fields.temperature, fields.rules, fields.free
-        self.water.offsets.whose = self._whose
-        self.pane = EditPane(self.bench)
-        left, right = QVBoxLayout(), QVBoxLayout()
+        self.tabs = EditFields(self.bench)
+        self.tabs.edited.connect(self._changed)
+        left, self._right = QVBoxLayout(), QVBoxLayout()
         left.addWidget(self.tabs)
-        right.addWidget(self.pane)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addLayout(self._make_buttons())
@@ -74,7 +72,19 @@ class PlaceEditor(QWidget):
         self.general.hide()
         column.addWidget(self.said)
         column.addWidget(self.general)
-        column.addWidget(Halves(left, right, (6, 5)), 1)
+        column.addWidget(Halves(left, self._right, (6, 5)), 1)
+
+    def _make_next(self) -> None:
+        self._unmade.popleft()()
+
+    def _make_pane(self) -> None:
+        """Make the pane, and name the sections, which are there by now."""
+        fields = self.tabs
+        self.place, self.water, self.spots = fields.place, fields.water, fields.spots
+        self.temperature, self.rules, self.free = fields.temperature, fields.rules, fields.free
+        self.water.offsets.whose = self._whose
+        self.pane = EditPane(self.bench)
+        self._right.addWidget(self.pane)
 
     def _make_buttons(self) -> QHBoxLayout:
         self.save = button(say("Save"), self.save_now, say("Save the place (Ctrl+S)"))
@@ -108,13 +118,16 @@ class PlaceEditor(QWidget):
     def begin(self, path: Path, refused: Callable[[PlannerError], None]) -> None:
         """Read a place file and show it, or its draft; `refused` when it cannot be edited."""
 
-        self.bench.clerk.start(
-            "edit place",
-            say("Reading the place"),
-            lambda _: read_to_edit(path),
-            self._begun,
-            refused,
-        )
+        def read() -> None:
+            self.bench.clerk.start(
+                "edit place",
+                say("Reading the place"),
+                lambda _: read_to_edit(path),
+                self._begun,
+                refused,
+            )
+
+        self.bench.turns.take(self, *[self._make_next] * len(self._unmade), read)
 
     def _begun(self, read: PlaceText) -> None:
         self.path, self._text = read.path, read.text
@@ -140,6 +153,7 @@ class PlaceEditor(QWidget):
 
     def leave(self) -> None:
         """Go back to the place; what is not saved is kept."""
+        self.bench.turns.drop(self)
         self.keep()
         self.left.emit()
 
