@@ -7,6 +7,7 @@ goes well has nothing to write.
 from __future__ import annotations
 
 import logging
+from contextlib import suppress
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
 
@@ -27,3 +28,8 @@ class BoundedLog(RotatingFileHandler):
 
     def handleError(self, record: logging.LogRecord) -> None:  # noqa: ARG002, N802
         raise
+
+    def close(self) -> None:
+        """Let go of the file; what a full disk has not taken is tried, and refused, once more."""
+        with suppress(OSError):
+            super().close()

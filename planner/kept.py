@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import os
 from collections.abc import Mapping
+from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
@@ -30,7 +31,9 @@ def write_kept(path: Path, kept: Mapping[str, Any], most: int | None = None) -> 
             return
         newest = dict(list(kept.items())[-most:]) if most else dict(kept)
         path.parent.mkdir(parents=True, exist_ok=True)
-        part.write_text(json.dumps(newest, indent=1, ensure_ascii=False), encoding="utf-8")
+        # Plain ASCII: the name of a file need not be text that UTF-8 can hold.
+        part.write_text(json.dumps(newest, indent=1), encoding="ascii")
         os.replace(part, path)
     except OSError:
-        return
+        with suppress(OSError):
+            part.unlink(missing_ok=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 import pytest
@@ -14,6 +15,14 @@ def test_what_is_kept_is_read_again_and_the_oldest_is_forgotten(tmp_path: Path) 
     write_kept(path, {"a": [1], "b": "ñ", "c": None}, most=2)
     assert read_kept(path) == {"b": "ñ", "c": None}
     assert [each.name for each in path.parent.iterdir()] == ["kept.json"]
+
+
+def test_a_file_name_that_is_no_text_is_kept(tmp_path: Path) -> None:
+    """Names on a disk of long ago need not be UTF-8; at the end of a session they failed it."""
+    path = tmp_path / "kept.json"
+    place = os.fsdecode(b"/home/x/caf\xe9.toml")
+    write_kept(path, {"place": place})
+    assert read_kept(path) == {"place": place}
 
 
 def test_keeping_nothing_leaves_no_file(tmp_path: Path) -> None:
@@ -42,3 +51,4 @@ def test_a_full_disk_leaves_what_was_there(tmp_path: Path, monkeypatch: pytest.M
     monkeypatch.setattr("planner.kept.os.replace", full)
     write_kept(path, {"a": 2})
     assert read_kept(path) == {"a": 1}
+    assert [each.name for each in tmp_path.iterdir()] == ["kept.json"]

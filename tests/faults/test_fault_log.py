@@ -38,6 +38,31 @@ def test_a_folder_that_cannot_be_written_is_no_second_fault() -> None:
     assert faults.kept() == []
 
 
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="a disk that is full, of Linux")
+def test_a_disk_that_is_really_full_is_no_second_fault() -> None:
+    """It refuses once as the entry is written and once more as the file is let go; the second
+    refusal came through, and a window that met a fault then never showed it."""
+    log_folder().mkdir(parents=True)
+    faults.log_file().symlink_to("/dev/full")
+    assert not faults.keep("a report")
+
+
+def test_many_windows_at_once_keep_the_log_bounded() -> None:
+    """Two that turn the same file over must not fail each other, nor mix two entries."""
+    code = (
+        "from planner import faults\n"
+        "for number in range(120):\n"
+        "    faults.keep('Fullshell 1: ' + 'x' * 5_000)\n"
+    )
+    others = [subprocess.Popen([sys.executable, "-c", code]) for _ in range(3)]
+    assert [each.wait() for each in others] == [0, 0, 0]
+    files = sorted(log_folder().glob("faults.log*"))
+    assert len(files) <= faults.FILES_KEPT + 1
+    # Each of them may write one entry more before it sees that another has filled the file.
+    assert sum(file.stat().st_size for file in files) <= 4 * (faults.MOST_BYTES + 3 * 6_000)
+    assert {len(line) for line in "\n".join(faults.kept()).split()} == {9, 2, 5_000}
+
+
 def test_endless_recursion_makes_a_short_report() -> None:
     """A thousand frames say no more than forty."""
 

@@ -121,6 +121,18 @@ def test_what_comes_with_every_repaint_does_not_trap_the_user(
     assert len(faults.kept()) == 3
 
 
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="a disk that is full, of Linux")
+def test_a_fault_is_shown_also_where_the_disk_is_full(window: MainWindow, qtbot: Any) -> None:
+    """Writing it down fails; it is shown all the same, once, and no fault of its own follows."""
+    log_folder().mkdir(parents=True)
+    faults.log_file().symlink_to("/dev/full")
+    _on_this_thread(window)
+    dialog = _shown(window, qtbot)
+    QApplication.processEvents()
+    assert dialog.report.toPlainText().count("What went wrong") == 1
+    assert "in _fail" in dialog.report.toPlainText()
+
+
 def test_a_second_fault_joins_the_report_on_show(window: MainWindow, qtbot: Any) -> None:
     """Two at once are two entries in one dialog, not two dialogs over each other."""
     _on_this_thread(window)
