@@ -27,6 +27,7 @@ import environment
 import icons
 import machine
 import smoke
+from bundle_start import MUTEX
 
 ROOT = environment.ROOT
 EXTRAS = ("window", "bundle")
@@ -113,7 +114,7 @@ def add_installer(built: Path, pngs: Path) -> None:
         shutil.copy(LINUX / name, built / name)
         (built / name).chmod(0o755)
     (share / "icons").mkdir(parents=True)
-    for name in ("fullshell.desktop", "fullshell-place.xml", "refresh.sh"):
+    for name in ("fullshell.desktop", "fullshell-place.xml", "may_go.sh", "refresh.sh"):
         shutil.copy(LINUX / name, share / name)
     shutil.copy(icons.DRAWING, share / "icons")
     for size in icons.SIZES:
@@ -162,10 +163,16 @@ def _windows_setup(built: Path, version: str, into: Path, name: str) -> Path:
             "it and run this again. The folder works as it is."
         )
         return built
-    settings = [f"/DVersion={version}", f"/DSource={built}", f"/O{into}", f"/F{name}-setup"]
+    settings = [f"/DVersion={version}", f"/DSource={built}", f"/DMutex={MUTEX}"]
+    settings += [f"/DRunsOn={setup_runs_on(platform.machine())}", f"/O{into}", f"/F{name}-setup"]
     if not machine.run([compiler, "/Q", *settings, WINDOWS_SCRIPT]):
         raise BundleError("The set-up program could not be made; see the message above.")
     return into / f"{name}-setup.exe"
+
+
+def setup_runs_on(machine_name: str) -> str:
+    """Return Inno Setup's word for the machines that a bundle built on this one runs on."""
+    return "arm64" if machine_name.lower() == "arm64" else "x64compatible"
 
 
 def _inno_setup() -> str | None:

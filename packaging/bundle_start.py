@@ -3,9 +3,17 @@
 import os
 import sys
 
+# By this name the set-up program of Windows sees that this one is open, and lets it alone: what is
+# open reads its parts from its folder as it goes. Windows lets go of it with the process.
+MUTEX = "Fullshell.Open"
+if sys.platform == "win32" and hasattr(sys, "frozen"):
+    import ctypes
+
+    ctypes.windll.kernel32.CreateMutexW(None, False, MUTEX)
+
 # The starter of the bundle points the loader to the bundle's own libraries. By now it has read
 # that; other programs that are started from here (a viewer of the printed sheet) need their own.
-if sys.platform.startswith("linux"):
+if sys.platform.startswith("linux") and hasattr(sys, "frozen"):
     before = os.environ.pop("LD_LIBRARY_PATH_ORIG", None)
     if before:
         os.environ["LD_LIBRARY_PATH"] = before

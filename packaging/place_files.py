@@ -20,6 +20,7 @@ def macos_plist(version: str) -> dict[str, Any]:
         "CFBundleName": "Fullshell",
         "CFBundleDisplayName": "Fullshell",
         "CFBundleVersion": version,
+        "LSMinimumSystemVersion": "13.0",  # of Qt 6.11: doc.qt.io/qt-6.11/macos.html
         "LSApplicationCategoryType": "public.app-category.utilities",
         "NSHighResolutionCapable": True,
         "UTExportedTypeDeclarations": [

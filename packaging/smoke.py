@@ -64,6 +64,8 @@ class Trial:
             capture_output=True,
             text=True,
             encoding="utf-8",
+            # A pipe of Windows gets the letters of its code page; what is looked for is ASCII.
+            errors="replace",
             timeout=JOB_S,
             check=False,
         )

@@ -2,6 +2,7 @@
 # Install Fullshell for this user, from the folder that this script lies in. Needs no
 # administrator. Run it again to put a newer release over an older one: the log stays.
 set -eu
+: "${HOME:?is not set; it must name your home folder}"
 
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
 data=${XDG_DATA_HOME:-$HOME/.local/share}
@@ -24,6 +25,7 @@ if [ -e "$commands/fullshell" ] && [ ! -L "$commands/fullshell" ]; then
     echo "$commands/fullshell is there and is not ours; move it away first." >&2
     exit 1
 fi
+sh "$here/share/may_go.sh" "$target" || exit 1
 
 # Whole beside the old one first, so that a full disk leaves the old one as it was.
 mkdir -p "$(dirname -- "$target")" "$commands"

@@ -1,5 +1,5 @@
 ; The set-up program of Windows, for one user, without administrator rights; bundle.py calls
-;   ISCC /DVersion=... /DSource=<folder of the bundle> /O<where> /F<name> fullshell.iss
+;   ISCC /DVersion=... /DSource=<folder of the bundle> /DMutex=... /DRunsOn=... /O<where> /F<name>
 ; Written for Inno Setup 6.3 or later.
 
 #ifndef Version
@@ -7,6 +7,12 @@
 #endif
 #ifndef Source
   #error Give the folder of the bundle: /DSource=C:\...\dist\fullshell
+#endif
+#ifndef Mutex
+  #error Give the name that tells that the program is open: /DMutex=... of bundle_start.py
+#endif
+#ifndef RunsOn
+  #error Give the machines that the bundle runs on: /DRunsOn=x64compatible or arm64
 #endif
 #define Name "Fullshell"
 ; Names of this program alone in the registry.
@@ -23,11 +29,12 @@ PrivilegesRequired=lowest
 DefaultDirName={autopf}\{#Name}
 DisableProgramGroupPage=yes
 DisableDirPage=auto
-ArchitecturesAllowed=x64compatible
-ArchitecturesInstallIn64BitMode=x64compatible
-MinVersion=10.0
+ArchitecturesAllowed={#RunsOn}
+ArchitecturesInstallIn64BitMode={#RunsOn}
+MinVersion=10.0.17763
 ChangesAssociations=yes
-CloseApplications=yes
+; Neither over it nor away while it is open; the uninstaller asks for nothing else.
+AppMutex={#Mutex}
 UninstallDisplayIcon={app}\fullshellw.exe
 UninstallDisplayName={#Name}
 Compression=lzma2
@@ -59,10 +66,17 @@ Filename: "{app}\fullshellw.exe"; Description: "Open {#Name}"; Flags: nowait pos
 
 [Code]
 // Nothing of the user's lies in {app}; say where it is, so that nobody thinks it lost.
+function UsersFolder(): String;
+begin
+  Result := GetEnv('FULLSHELL_HOME');
+  if Result = '' then
+    Result := ExpandConstant('{localappdata}\fullshell');
+end;
+
 procedure CurUninstallStepChanged(CurUninstallStep: TUninstallStep);
 begin
   if (CurUninstallStep = usPostUninstall) and not UninstallSilent then
     MsgBox('Fullshell is removed. Your log, places and settings stay in ' +
-      ExpandConstant('{localappdata}\fullshell') + '.' + #13#10 +
+      UsersFolder() + '.' + #13#10 +
       'Delete that folder yourself if you want them gone, too.', mbInformation, MB_OK);
 end;

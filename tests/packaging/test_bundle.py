@@ -77,6 +77,23 @@ def test_the_set_up_program_needs_no_administrator_and_leaves_the_log() -> None:
     assert r"{localappdata}\fullshell" in SET_UP
 
 
+def test_the_set_up_program_waits_for_the_program_and_names_the_users_folder() -> None:
+    """Protects what is open from losing its parts, and a log that FULLSHELL_HOME has moved from
+    being looked for in vain."""
+    given = set(re.findall(r"^#ifndef (\w+)", SET_UP, re.MULTILINE))
+    handed = set(re.findall(r'"/D(\w+)=', Path(bundle.__file__).read_text(encoding="utf-8")))
+    assert given == handed
+    assert "AppMutex={#Mutex}" in SET_UP
+    assert "GetEnv('FULLSHELL_HOME')" in SET_UP
+    assert SET_UP.isascii()  # without a mark at its head it is read in the system's code page
+
+
+@pytest.mark.parametrize(("machine_name", "word"), [("AMD64", "x64compatible"), ("ARM64", "arm64")])
+def test_the_set_up_program_goes_where_the_bundle_runs(machine_name: str, word: str) -> None:
+    """Protects from a bundle of one kind of machine that installs, and fails, on another."""
+    assert bundle.setup_runs_on(machine_name) == word
+
+
 @pytest.mark.parametrize(
     ("has_objdump", "has_library", "prefix", "wanted"),
     [
@@ -116,6 +133,13 @@ def test_a_job_that_ends_well_but_complains_has_failed(tmp_path: Path) -> None:
     loud = smoke.Trial(_program(tmp_path / "loud", "echo oh >&2"), tmp_path, tmp_path)
     with pytest.raises(smoke.SmokeError, match="oh"):
         loud.run("picture")
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="the stand-in program is a shell script")
+def test_a_program_that_writes_in_a_code_page_is_still_understood(tmp_path: Path) -> None:
+    """Protects the trial of Windows, whose pipes carry the letters of its code page."""
+    spanish = smoke.Trial(_program(tmp_path, r"printf 'mi\351 25\n'"), tmp_path, tmp_path)
+    assert spanish.run("sky") == "mi\ufffd 25\n"
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="the stand-in program is a shell script")

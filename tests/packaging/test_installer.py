@@ -5,6 +5,7 @@ from __future__ import annotations
 import configparser
 import os
 import shlex
+import shutil
 import subprocess
 import sys
 import xml.etree.ElementTree as ElementTree
@@ -38,8 +39,8 @@ class Desk:
     def data(self) -> Path:
         return self.home / ".local" / "share"
 
-    def run(self, script: Path) -> subprocess.CompletedProcess[str]:
-        variables = {"HOME": str(self.home), "PATH": os.defpath}
+    def run(self, script: Path, **more: str) -> subprocess.CompletedProcess[str]:
+        variables = {"HOME": str(self.home), "PATH": os.defpath, **more}
         return subprocess.run(
             ["sh", script], env=variables, capture_output=True, text=True, check=False
         )
@@ -55,8 +56,8 @@ def pngs(qapp: object, tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 @pytest.fixture
 def desk(pngs: Path, tmp_path: Path) -> Desk:
-    """A home whose name has a space and a quotation mark, with a log in it."""
-    made = Desk(tmp_path / "Ann's home", tmp_path / "down loads" / "fullshell")
+    """A home whose name has a space, accents and a quotation mark, with a log in it."""
+    made = Desk(tmp_path / "Ann's hömé", tmp_path / "down loads" / "fullshell")
     made.unpacked.mkdir(parents=True)
     program = made.unpacked / "fullshell"
     program.write_text('#!/bin/sh\necho "$0" "$@"\n', encoding="utf-8")
@@ -137,4 +138,56 @@ def test_an_uninstall_without_an_install_says_so(desk: Desk) -> None:
     ran = desk.run(desk.unpacked / "uninstall.sh")
     assert ran.returncode == 1
     assert "not installed" in ran.stderr
+    assert _files(desk.home) == before
+
+
+def test_nothing_is_taken_from_under_a_program_that_is_open(desk: Desk) -> None:
+    """Protects whoever is typing a trip: an open program reads its parts from there as it goes."""
+    sleep = shutil.which("sleep")
+    assert sleep
+    shutil.copy(sleep, desk.unpacked / "fullshell")
+    assert desk.run(desk.unpacked / "install.sh").returncode == 0
+    before = _files(desk.home)
+    with subprocess.Popen([desk.target / "fullshell", "600"]) as program:
+        refused = [
+            desk.run(desk.unpacked / "install.sh"),
+            desk.run(desk.target / "uninstall.sh"),
+        ]
+        program.kill()
+    for ran in refused:
+        assert ran.returncode == 1
+        assert "close it and run this again" in ran.stderr
+    assert _files(desk.home) == before
+    assert desk.run(desk.target / "uninstall.sh").returncode == 0
+
+
+def test_a_log_in_the_programs_own_folder_is_not_removed_with_it(desk: Desk) -> None:
+    """Protects every haul of whoever lets FULLSHELL_HOME point into the program's folder."""
+    assert desk.run(desk.unpacked / "install.sh").returncode == 0
+    log = desk.target / "my data" / "hauls.logbook"
+    log.parent.mkdir()
+    log.write_bytes(b"every haul")
+    for script in (desk.unpacked / "install.sh", desk.target / "uninstall.sh"):
+        ran = desk.run(script)
+        assert ran.returncode == 1
+        assert str(log) in ran.stderr
+        assert log.read_bytes() == b"every haul"
+        assert (desk.target / "fullshell").exists()
+
+
+def test_an_uninstall_says_where_a_moved_log_and_written_faults_are(desk: Desk) -> None:
+    """Protects from looking for the log in a folder where it never was."""
+    assert desk.run(desk.unpacked / "install.sh").returncode == 0
+    (desk.home / ".local" / "state" / "fullshell" / "log").mkdir(parents=True)
+    ran = desk.run(desk.target / "uninstall.sh", FULLSHELL_HOME="/media/a stick/crabs")
+    assert "stay in /media/a stick/crabs." in ran.stdout
+    assert str(desk.home / ".local" / "state" / "fullshell") in ran.stdout
+
+
+def test_without_a_home_the_installer_says_so_and_does_nothing(desk: Desk) -> None:
+    """Protects the root of the file system, where an empty HOME would point."""
+    before = _files(desk.home)
+    ran = desk.run(desk.unpacked / "install.sh", HOME="")
+    assert ran.returncode != 0
+    assert "home folder" in ran.stderr
     assert _files(desk.home) == before
