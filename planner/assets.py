@@ -8,6 +8,8 @@ from pathlib import Path
 _PACKAGE = Path(__file__).parent
 # A wheel carries the folders inside the package; a checkout has them beside it.
 _ROOT = _PACKAGE / "shipped" if (_PACKAGE / "shipped").is_dir() else _PACKAGE.parent
+# Stands for the folder of a user who has no home: nothing is in it and nothing can be put there.
+_NOWHERE = Path(os.devnull, "fullshell")
 
 
 def resource(*parts: str) -> Path:
@@ -42,7 +44,10 @@ def user_folder() -> Path:
         return Path(moved)
     import platformdirs
 
-    return platformdirs.user_data_path("fullshell", appauthor=False)
+    try:
+        return platformdirs.user_data_path("fullshell", appauthor=False)
+    except RuntimeError:  # a user whom the system does not know, as in a container
+        return _NOWHERE
 
 
 def log_folder() -> Path:
@@ -52,4 +57,7 @@ def log_folder() -> Path:
         return Path(moved) / "faults"
     import platformdirs
 
-    return platformdirs.user_log_path("fullshell", appauthor=False)
+    try:
+        return platformdirs.user_log_path("fullshell", appauthor=False)
+    except RuntimeError:
+        return _NOWHERE

@@ -9,7 +9,9 @@ from pathlib import Path
 import pytest
 from network_guard import NetworkUsed
 
-from planner.assets import user_folder
+from planner import faults
+from planner.assets import log_folder, user_folder
+from planner.ui.settings import Settings, open_settings
 
 # 192.0.2.0/24 is set aside for documentation (RFC 5737), .invalid for names (RFC 2606).
 FAR_ADDRESS = "192.0.2.1"
@@ -42,6 +44,24 @@ def test_sockets_on_this_machine_work() -> None:
         arrived, _ = server.accept()
         with arrived:
             assert arrived.recv(1) == b"x"
+
+
+def test_a_user_without_a_home_has_an_empty_folder(monkeypatch: pytest.MonkeyPatch) -> None:
+    """In a container the system may not know who runs a job: it must answer all the same."""
+    import platformdirs
+
+    def unknown(*_: object, **__: object) -> Path:
+        raise RuntimeError("could not determine the home directory")
+
+    monkeypatch.delenv("FULLSHELL_HOME")
+    monkeypatch.setattr(platformdirs, "user_data_path", unknown)
+    monkeypatch.setattr(platformdirs, "user_log_path", unknown)
+    assert open_settings() == (Settings(), "")
+    assert not faults.keep("a report")
+    for folder in (user_folder(), log_folder()):
+        assert not folder.exists()
+        with pytest.raises(OSError, match="fullshell"):
+            folder.mkdir(parents=True)
 
 
 def test_the_user_folder_is_the_tests_own(user_home: Path, tmp_path: Path) -> None:

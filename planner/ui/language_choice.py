@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import sys
 
 from planner.assets import resource
@@ -34,4 +35,5 @@ def _system() -> str:
         return QLocale.system().name().partition("_")[0]
     # By the rule of POSIX: the first of these that is set decides.
     names = (os.environ.get(name, "") for name in ("LC_ALL", "LC_MESSAGES", "LANG"))
-    return next(filter(None, names), ENGLISH).partition("_")[0]
+    # As in "es_MX.UTF-8": language, country, letters, and after an @ what sort of it.
+    return re.split(r"[_.@]", next(filter(None, names), ENGLISH))[0]

@@ -26,8 +26,7 @@ PERCENT = ("%", "after a number")
 
 def languages() -> dict[str, str]:
     """Return the languages there are: their code and the name that their readers call them."""
-    own = {code: _look_up(code)(*ITS_NAME) for code in codes() if code != ENGLISH}
-    return {ENGLISH: "English", **own}
+    return {code: _name(code) for code in codes()}
 
 
 def use(code: str) -> None:
@@ -43,7 +42,7 @@ def use(code: str) -> None:
             look_up=look_up,
             decimal=habits.decimalPoint(),
             group=habits.groupSeparator(),
-            percent=look_up(*PERCENT),
+            percent=look_up(*PERCENT) or PERCENT[0],
         )
     )
 
@@ -57,6 +56,13 @@ def dress(app: QApplication) -> None:
     folder = QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
     if own.load(f"qtbase_{spoken()}", folder):
         app.installTranslator(own)
+
+
+def _name(code: str) -> str:
+    """Return what a language calls itself, also where its file does not say."""
+    if code == ENGLISH:
+        return ITS_NAME[0]
+    return _look_up(code)(*ITS_NAME) or QLocale(code).nativeLanguageName() or code
 
 
 def _habits(code: str) -> QLocale:

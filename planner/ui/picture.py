@@ -16,7 +16,7 @@ from planner.ui.state import ThemeChoice, ViewName
 from planner.words import say
 
 if TYPE_CHECKING:
-    from PySide6.QtWidgets import QWidget
+    from PySide6.QtWidgets import QApplication, QWidget
 
     from planner.ui.window import MainWindow
 
@@ -65,6 +65,7 @@ def draw(
     from planner.ui.workbench import Workbench
 
     app = make_app()
+    _want_letters(app)
     theme.apply(app, shot.theme)
     today = shot.today or date.today()  # noqa: DTZ011  (the user's own day)
     state = ViewState(today=today, day=today, view=shot.view, theme=shot.theme, style=shot.style)
@@ -113,6 +114,22 @@ def draw(
         theme.apply(app, "light")
         # Its cycles must end on this thread, not on a worker of the next picture.
         gc.collect()
+
+
+def _want_letters(app: QApplication) -> None:
+    """PlannerError where there is no font: a picture of boxes is none."""
+    from PySide6.QtGui import QFontMetrics
+
+    from planner.ui.trouble.checkup.screen import FONT
+
+    if not QFontMetrics(app.font()).inFont("a"):
+        raise PlannerError(
+            say(
+                "there is no font on this machine, so all text would be boxes; install one; on "
+                "Debian and Ubuntu: sudo apt-get install {package}",
+                package=FONT,
+            )
+        )
 
 
 def _settle(bench: object) -> None:

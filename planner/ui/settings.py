@@ -53,13 +53,13 @@ def open_settings(path: Path | None = None, *, set_aside: bool = False) -> tuple
         written = json.loads(path.read_text(encoding="utf-8"))
         if not isinstance(written, dict):
             raise ValueError("no settings in it")
-    except FileNotFoundError:
+    except (FileNotFoundError, NotADirectoryError):
         return Settings(), ""
     except OSError as error:
         return Settings(), (
             say(
                 "Your settings could not be read ({strerror}), so Fullshell starts with "
-                "its own. Allow reading of {path}.",
+                "its own. Allow reading of {path}, or move it away.",
                 strerror=error.strerror,
                 path=path,
             )
@@ -98,8 +98,13 @@ def _bad_values(names: list[str]) -> str:
 
 
 def write_settings(settings: Settings, path: Path | None = None) -> None:
-    """Save the settings whole or not at all; a folder that cannot be written is no error."""
-    write_kept(path or settings_file(), asdict(settings))
+    """Save the settings whole or not at all; a folder that cannot be written is no error.
+
+    A file that could not be read stays: once it can be, the user's choices are there again.
+    """
+    path = path or settings_file()
+    if os.access(path, os.R_OK) or not os.path.exists(path):
+        write_kept(path, asdict(settings))
 
 
 _CHOICES: dict[str, tuple[Any, ...]] = {

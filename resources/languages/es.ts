@@ -7195,6 +7195,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <translation>Salidas con examinados, {heading}</translation>
   </message>
   <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Moon and season</source>
+   <translation>Luna y temporada</translation>
+  </message>
+  <message>
    <location filename="planner/ui/evidence/view.py" />
    <source>What your own trips say will stand here: whether moon, season or recent trips move how full the crabs are, how forecasts did, and which traps catch more. Nothing is logged yet.</source>
    <translation>Aquí estará lo que dicen sus propias salidas: si la luna, la temporada o las salidas recientes influyen en lo llenos que están los cangrejos, cuánto acertaron los pronósticos y qué nasas capturan más. Aún no hay nada anotado.</translation>
@@ -7208,11 +7213,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/view.py" />
    <source>Kinds of evidence</source>
    <translation>Tipos de indicios</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/view.py" />
-   <source>Moon and season</source>
-   <translation>Luna y temporada</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/view.py" />
@@ -9253,6 +9253,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/load/text.py" />
+   <source>{cover}; {line} of line</source>
+   <translation>{cover}; {line} de cabo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/text.py" />
    <source>at least {height} over the trap</source>
    <translation>al menos {height} sobre la nasa</translation>
   </message>
@@ -9260,11 +9265,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/load/text.py" />
    <source>the trap stands dry at the lowest water</source>
    <translation>la nasa queda en seco en el nivel más bajo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/text.py" />
-   <source>{cover}; {line} of line</source>
-   <translation>{cover}; {line} de cabo</translation>
   </message>
   <message>
    <location filename="planner/ui/load/text.py" />
@@ -9475,6 +9475,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/picture.py" />
+   <source>there is no font on this machine, so all text would be boxes; install one; on Debian and Ubuntu: sudo apt-get install {package}</source>
+   <translation>no hay ningún tipo de letra en este equipo, así que todo el texto serían recuadros; instale uno; en Debian y Ubuntu: sudo apt-get install {package}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/picture.py" />
    <source>{out}: the picture could not be written; name a .png file in a folder that exists and can be written to</source>
    <translation>{out}: no se pudo escribir la imagen; indique un archivo .png en una carpeta que exista y en la que se pueda escribir</translation>
   </message>
@@ -9530,6 +9535,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/edit_pane.py" />
+   <source>The water this makes</source>
+   <translation>El agua que resulta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/edit_pane.py" />
    <source>Checking the water</source>
    <translation>Comprobando el agua</translation>
   </message>
@@ -9552,11 +9562,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/places/edit_pane.py" />
    <source>Height</source>
    <translation>Altura</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/edit_pane.py" />
-   <source>The water this makes</source>
-   <translation>El agua que resulta</translation>
   </message>
   <message>
    <location filename="planner/ui/places/edit_pane.py" />
@@ -11635,7 +11640,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/settings.py" />
    <source>Your settings could not be read ({strerror}), so Fullshell starts with its own. Allow reading of {path}, or move it away.</source>
-   <translation type="unfinished" />
+   <translation>No se pudieron leer sus ajustes ({strerror}), así que Fullshell empieza con los suyos. Permita leer {path}, o muévalo a otro sitio.</translation>
   </message>
   <message>
    <location filename="planner/ui/settings.py" />
@@ -11909,6 +11914,11 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
+   <source>install tzdata: pip install tzdata</source>
+   <translation>instale tzdata: pip install tzdata</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/files.py" />
    <source>{free:,.0f} MB free</source>
    <translation>{free:,.0f} MB libres</translation>
   </message>
@@ -11989,11 +11999,6 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
-   <source>install tzdata: pip install tzdata</source>
-   <translation>instale tzdata: pip install tzdata</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trouble/checkup/files.py" />
    <source>known</source>
    <translation>se conocen</translation>
   </message>
@@ -12005,7 +12010,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
    <source>allow writing there, make room, or name another folder in the variable FULLSHELL_HOME</source>
-   <translation type="unfinished" />
+   <translation>permita escribir allí, haga sitio o indique otra carpeta en la variable FULLSHELL_HOME</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
@@ -12229,6 +12234,16 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>there is no font: all text would be boxes</source>
+   <translation>no hay ningún tipo de letra: todo el texto serían recuadros</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>install one; on Debian and Ubuntu: sudo apt-get install {package}</source>
+   <translation>instale uno; en Debian y Ubuntu: sudo apt-get install {package}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
    <source>Qt starts ({words})</source>
    <translation>Qt se inicia ({words})</translation>
   </message>
@@ -12241,16 +12256,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/trouble/checkup/screen.py" />
    <source>no view can be drawn</source>
    <translation>no se puede dibujar ninguna vista</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trouble/checkup/screen.py" />
-   <source>Qt starts, but there is no font: all text would be boxes</source>
-   <translation>Qt se inicia, pero no hay ninguna fuente: todo el texto saldría como recuadros</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/trouble/checkup/screen.py" />
-   <source>install a font; on Debian and Ubuntu: sudo apt-get install fonts-dejavu-core</source>
-   <translation>instale una fuente; en Debian y Ubuntu: sudo apt-get install fonts-dejavu-core</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/screen.py" />

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import getpass
 import json
+import os
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -176,8 +177,8 @@ class _Ended:
 @pytest.mark.parametrize(
     ("ended", "state", "words"),
     [
-        (_Ended(0, "fonts 12 on offscreen"), "good", "offscreen"),
-        (_Ended(0, "fonts 0 on xcb"), "wrong", "fonts-dejavu-core"),
+        (_Ended(0, "letters 1 on offscreen"), "good", "offscreen"),
+        (_Ended(0, "letters 0 on xcb"), "wrong", "fonts-dejavu-core"),
         (
             _Ended(1, "", "OSError: libxcb-cursor.so.0: cannot open shared object file: No such"),
             "wrong",
@@ -195,6 +196,69 @@ def test_what_qt_misses_is_named_with_its_package(
     first = next(iter(screen.check_window()))
     assert first.state == state
     assert words in first.said + first.remedy
+
+
+@pytest.mark.parametrize(
+    ("ended", "remedy"),
+    [
+        (
+            _Ended(3, "", "fullshell: ... libGL.so.1: cannot open shared object file: No such"),
+            "apt-get install libgl1",
+        ),
+        (_Ended(3, "", "fullshell: no font: apt-get install fonts-dejavu-core"), "fonts-dejavu"),
+        (_Ended(1, "", "Segmentation fault"), "install the program again"),
+    ],
+)
+def test_what_the_system_lacks_is_not_blamed_on_the_bundle(
+    monkeypatch: pytest.MonkeyPatch, ended: _Ended, remedy: str
+) -> None:
+    """Installing a sound bundle again and again brings no library of the system."""
+    monkeypatch.setattr(sys, "frozen", True, raising=False)
+    monkeypatch.setattr(screen.subprocess, "run", lambda *_, **__: ended)
+    (only,) = screen.check_window()
+    assert only.state == "wrong"
+    assert remedy in only.remedy
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="displays named by variables")
+def test_a_bundle_without_a_screen_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Whoever waits for a window learns why there is none."""
+
+    def draws(command: list[str], **_: object) -> _Ended:
+        Path(command[2]).write_bytes(b"a picture")
+        return _Ended(0)
+
+    monkeypatch.setattr(sys, "frozen", True, raising=False)
+    monkeypatch.setattr(screen.subprocess, "run", draws)
+    for name in ("DISPLAY", "WAYLAND_DISPLAY"):
+        monkeypatch.delenv(name, raising=False)
+    assert _states(screen.check_window()) == {"window": "good", "screen": "mind"}
+    monkeypatch.setenv("DISPLAY", ":0")
+    assert _states(screen.check_window()) == {"window": "good"}
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="fonts chosen by fontconfig")
+def test_without_a_font_there_is_no_picture_and_the_doctor_says_so(tmp_path: Path) -> None:
+    """Qt names families also where there is no font, and draws a box for every letter."""
+    pytest.importorskip("PySide6")
+    (tmp_path / "fonts.conf").write_text(
+        '<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd">'
+        f"<fontconfig><dir>{tmp_path}</dir><cachedir>{tmp_path}</cachedir></fontconfig>",
+        encoding="utf-8",
+    )
+    variables = {**os.environ, "FONTCONFIG_FILE": str(tmp_path / "fonts.conf")}
+    variables.pop("PYTEST_CURRENT_TEST", None)
+
+    def ran(*words: str) -> subprocess.CompletedProcess[str]:
+        command = [sys.executable, "-m", "planner", *words]
+        return subprocess.run(command, capture_output=True, text=True, env=variables, check=False)
+
+    drawn = ran("picture", str(tmp_path / "view.png"))
+    assert drawn.returncode == 3
+    for said in (drawn.stderr, ran("doctor").stdout):
+        assert "no font" in said
+        assert "fonts-dejavu-core" in said
+    assert not (tmp_path / "view.png").exists()
 
 
 def test_without_qt_the_way_to_get_it_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -236,6 +300,30 @@ def test_a_file_that_was_changed_since_installing_is_named(
     monkeypatch.setattr(files.metadata, "files", lambda _: [File])
     (found,) = files.check_own_files()
     assert "a.toml" in found.said
+
+
+def test_a_bundle_is_held_to_the_files_that_lie_beside_its_code(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The sums are the wheel's: its modules are in the bundle's one file, a language is not."""
+
+    class Sum:
+        mode, value = "sha256", "_Q2kcCvpO2wPvOAfYkXFTrIzGeQ_Xg0k0G2WzTkYkcQ"
+
+    class File:
+        hash = Sum
+
+        def __init__(self, name: str) -> None:
+            self.parts, self.name, self.suffix = ("planner", name), name, Path(name).suffix
+
+        def locate(self) -> Path:
+            return tmp_path / self.name
+
+    monkeypatch.setattr(files.metadata, "files", lambda _: [File("words.py"), File("es.qm")])
+    monkeypatch.setattr(sys, "frozen", True, raising=False)
+    (found,) = files.check_own_files()
+    assert "es.qm" in found.said
+    assert "words.py" not in found.said
 
 
 def test_damage_to_the_log_is_found_and_nothing_is_changed() -> None:

@@ -110,8 +110,9 @@ def test_the_language_is_the_variables_then_the_users_then_the_systems(
         monkeypatch.delenv(name, raising=False)
     monkeypatch.setattr(sys, "platform", "linux")
     assert wanted() == "en"
-    monkeypatch.setenv("LANG", "es_MX.UTF-8")
-    assert wanted() == "es"
+    for system in ("es_MX.UTF-8", "es", "es.UTF-8", "es@euro"):
+        monkeypatch.setenv("LANG", system)
+        assert wanted() == "es"
     write_settings(Settings(language="en"))
     assert wanted() == "en"
     monkeypatch.setenv("FULLSHELL_LANGUAGE", "es")
@@ -123,6 +124,20 @@ def test_the_language_is_the_variables_then_the_users_then_the_systems(
 def test_languages_are_called_what_their_readers_call_them() -> None:
     assert languages() == {"en": "English", "es": "Español"}
     assert spoken() == "en"
+
+
+def test_a_language_file_that_says_nothing_costs_no_sign_and_no_name(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A damaged file, or one just begun: English words with their percent, and a name to choose
+    it by in the menu."""
+    (tmp_path / "fr.qm").write_bytes(b"damaged")
+    for module in ("languages", "language_choice"):
+        monkeypatch.setattr(f"planner.ui.{module}.resource", lambda *parts: tmp_path / parts[-1])
+    monkeypatch.setattr("planner.ui.language_choice.resource", lambda *_: tmp_path)
+    assert languages() == {"en": "English", "fr": "français"}
+    use("fr")
+    assert say("{part:.0%} full", part=0.8) == "80% full"
 
 
 # Draws the views in a language that puts every text between marks, and gives what is seen there.

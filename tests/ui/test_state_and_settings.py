@@ -170,6 +170,19 @@ def test_saving_is_whole_or_not_at_all(tmp_path: Path, monkeypatch: pytest.Monke
     assert read_settings(path) == CHANGED
 
 
+def test_a_file_that_may_not_be_read_is_not_written_over(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The user is told to allow reading it; what they chose must still be in it then."""
+    path = tmp_path / "settings.json"
+    write_settings(CHANGED, path)
+    with monkeypatch.context() as locked:
+        # The rights of a file mean nothing to whoever administers the machine.
+        locked.setattr("planner.ui.settings.os.access", lambda *_: False)
+        write_settings(Settings(), path)
+    assert read_settings(path) == CHANGED
+
+
 def test_a_folder_that_cannot_be_written_is_no_error(tmp_path: Path) -> None:
     """The window closes on a stick that is full or locked as on any other."""
     in_the_way = tmp_path / "file"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import shutil
+import sys
 import tempfile
 from base64 import urlsafe_b64encode
 from collections.abc import Iterator
@@ -29,6 +30,7 @@ from planner.ui.trouble.checkup.finding import Finding, good, mind, wrong
 from planner.words import say
 
 _AGAIN: Final = say("install the program again: a file of its own is missing or damaged")
+_ZONES: Final = _AGAIN if hasattr(sys, "frozen") else say("install tzdata: pip install tzdata")
 _LITTLE_BYTES: Final = 200e6  # a year of daily backups of a long log
 _TOO_LITTLE_BYTES: Final = 20e6  # the log and its backup may no longer be saved whole
 
@@ -47,13 +49,20 @@ def check_own_files() -> Iterator[Finding]:
 
 
 def _changed_since_installed() -> Iterator[str]:
-    """Name the files of the package whose sum is not the one that the installer wrote down."""
+    """Name the files of the package whose sum is not the one that the installer wrote down.
+
+    A bundle keeps its code in one file that does not start when it is damaged; the others lie
+    beside it as the wheel had them.
+    """
+    in_bundle = hasattr(sys, "frozen")
     try:
         files = metadata.files("fullshell") or []
     except metadata.PackageNotFoundError:
         return
     for file in files:
         if file.hash is None or file.hash.mode != "sha256" or file.parts[0] != "planner":
+            continue
+        if in_bundle and file.suffix == ".py":
             continue
         try:
             found = sha256(Path(file.locate()).read_bytes()).digest()
@@ -113,15 +122,13 @@ def check_time_zones() -> Iterator[Finding]:
     try:
         zone = ZoneInfo("America/New_York")
     except (ZoneInfoNotFoundError, OSError):
-        yield wrong(say("time zones"), say("not found"), say("install tzdata: pip install tzdata"))
+        yield wrong(say("time zones"), say("not found"), _ZONES)
         return
     offsets = {
         datetime(2026, month, 15, tzinfo=UTC).astimezone(zone).utcoffset() for month in (1, 7)
     }
     if len(offsets) != 2:
-        yield wrong(
-            say("time zones"), say("without summer time"), say("install tzdata: pip install tzdata")
-        )
+        yield wrong(say("time zones"), say("without summer time"), _ZONES)
     else:
         yield good(say("time zones"), say("known"))
 
@@ -142,11 +149,16 @@ def check_folders() -> Iterator[Finding]:
                 kind=type(error).__name__,
                 errno=error.errno,
             )
-            yield state(what, said, say("allow writing there, or make room"), str(folder))
+            remedy = say(
+                "allow writing there, make room, or name another folder in the variable "
+                "FULLSHELL_HOME"
+            )
+            yield state(what, said, remedy, str(folder))
         else:
             yield good(what, say("can be written"), str(folder))
-    folder = user_folder() if user_folder().exists() else Path.home()
-    free = shutil.disk_usage(folder).free
+    if not user_folder().is_dir():
+        return
+    free = shutil.disk_usage(user_folder()).free
     said = say("{free:,.0f} MB free", free=free / 1000000.0)
     if free < _TOO_LITTLE_BYTES:
         yield wrong(say("disk"), said, say("make room: what you log can no longer be saved"))

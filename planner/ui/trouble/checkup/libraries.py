@@ -13,8 +13,12 @@ from planner.words import say
 
 _PYTHON: Final = (3, 11)
 _NEWEST_TESTED: Final = (3, 13)
-_AGAIN: Final = say(
-    'set the program up again: python3 packaging/start.py, or pip install "fullshell[window]"'
+_AGAIN: Final = (
+    say("install the program again")
+    if hasattr(sys, "frozen")
+    else say(
+        'set the program up again: python3 packaging/start.py, or pip install "fullshell[window]"'
+    )
 )
 # Where a library is imported by another name than it is installed by.
 _MODULES: Final = {

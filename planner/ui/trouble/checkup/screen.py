@@ -16,25 +16,31 @@ from planner.ui.trouble.checkup.finding import Finding, good, mind, wrong
 from planner.ui.trouble.checkup.libraries import debian_package, missing_library
 from planner.words import say
 
+FONT: Final = "fonts-dejavu-core"  # the package; who draws without a font names it
+
 _PATIENCE_S: Final = 120
-_PROBE: Final = say("""
+_PROBE: Final = """
 import ctypes, sys
 from pathlib import Path
 import PySide6
 plugins = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms"
 for name in sys.argv[1:]:
     ctypes.CDLL(str(plugins / name))
-from PySide6.QtGui import QFontDatabase
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import QApplication
 app = QApplication([])
-print("fonts", len(QFontDatabase.families()), "on", app.platformName())
-""")
+# Names of families are no proof: without a font there are still "Serif" and its like.
+print("letters", int(QFontMetrics(app.font()).inFont("a")), "on", app.platformName())
+"""
 
 
 def check_window() -> Iterator[Finding]:
     """Open Qt's application object where nothing shows, and where there is a screen also there."""
     if hasattr(sys, "frozen"):
-        yield _drawn()
+        drawing = _drawn()
+        yield drawing
+        if drawing.state == "good" and sys.platform.startswith("linux") and not _display():
+            yield _no_screen()
         return
     if find_spec("PySide6") is None:
         yield wrong(
@@ -54,15 +60,24 @@ def check_window() -> Iterator[Finding]:
 
 
 def _on_a_linux_screen() -> Iterator[Finding]:
-    if os.environ.get("WAYLAND_DISPLAY") or os.environ.get("DISPLAY"):
+    if _display():
         under_x = not os.environ.get("WAYLAND_DISPLAY")
         yield _probed(say("screen"), {}, *(["libqxcb.so"] if under_x else []))
     else:
-        yield mind(
-            say("screen"),
-            say("there is none here"),
-            say("use the jobs of the command line, or a desktop"),
-        )
+        yield _no_screen()
+
+
+def _display() -> str:
+    """Return the display that Qt would use on Linux, "" where there is none."""
+    return os.environ.get("WAYLAND_DISPLAY") or os.environ.get("DISPLAY", "")
+
+
+def _no_screen() -> Finding:
+    return mind(
+        say("screen"),
+        say("there is none here"),
+        say("use the jobs of the command line, or a desktop"),
+    )
 
 
 def _probed(what: str, variables: dict[str, str], *plugins: str) -> Finding:
@@ -86,14 +101,7 @@ def _probed(what: str, variables: dict[str, str], *plugins: str) -> Finding:
         return _with_fonts(what, ended.stdout)
     lacking = missing_library(ended.stderr)
     if lacking:
-        return wrong(
-            what,
-            say("the system lacks {lacking}", lacking=lacking),
-            say(
-                "install it; on Debian and Ubuntu: sudo apt-get install {debian_package}",
-                debian_package=debian_package(lacking),
-            ),
-        )
+        return _lacking(what, lacking)
     return wrong(
         what,
         say("Qt does not start (status {returncode})", returncode=ended.returncode),
@@ -104,24 +112,52 @@ def _probed(what: str, variables: dict[str, str], *plugins: str) -> Finding:
     )
 
 
+def _lacking(what: str, library: str) -> Finding:
+    return wrong(
+        what,
+        say("the system lacks {lacking}", lacking=library),
+        say(
+            "install it; on Debian and Ubuntu: sudo apt-get install {debian_package}",
+            debian_package=debian_package(library),
+        ),
+    )
+
+
+def _without_font(what: str) -> Finding:
+    return wrong(
+        what,
+        say("there is no font: all text would be boxes"),
+        say("install one; on Debian and Ubuntu: sudo apt-get install {package}", package=FONT),
+    )
+
+
 def _with_fonts(what: str, said: str) -> Finding:
     words = said.split()
-    if "fonts" in words and words[words.index("fonts") + 1] == "0":
-        return wrong(
-            what,
-            say("Qt starts, but there is no font: all text would be boxes"),
-            say("install a font; on Debian and Ubuntu: sudo apt-get install fonts-dejavu-core"),
-        )
+    if "letters" in words and words[words.index("letters") + 1] == "0":
+        return _without_font(what)
     return good(what, say("Qt starts ({words})", words=words[-1] if words else say("silent")))
 
 
 def _drawn() -> Finding:
-    """Have a bundle draw a view of its own."""
+    """Have a bundle draw a view of its own; what the system lacks is not the bundle's fault."""
+    said = ""
     with tempfile.TemporaryDirectory() as folder:
         out = Path(folder) / "view.png"
         command = [sys.executable, "picture", str(out), "--view", "load"]
         with suppress(OSError, subprocess.TimeoutExpired):
-            subprocess.run(command, capture_output=True, timeout=_PATIENCE_S, check=False)
+            ended = subprocess.run(
+                command,
+                capture_output=True,
+                text=True,
+                errors="replace",
+                timeout=_PATIENCE_S,
+                check=False,
+            )
+            said = ended.stderr
         if out.exists():
             return good(say("window"), say("a view can be drawn"))
+    if lacking := missing_library(said):
+        return _lacking(say("window"), lacking)
+    if FONT in said:
+        return _without_font(say("window"))
     return wrong(say("window"), say("no view can be drawn"), say("install the program again"))
