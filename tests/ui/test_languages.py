@@ -80,19 +80,20 @@ def test_translations_keep_the_values_and_the_edges(code: str) -> None:
             assert slots(text) == slots(translation), text
 
 
-def test_days_months_and_numbers_are_those_of_the_locale_data() -> None:
+@pytest.mark.parametrize("code", OTHERS)
+def test_days_months_and_numbers_are_those_of_the_locale_data(code: str) -> None:
     """Names and signs against the Unicode locale data that Qt carries."""
-    use("es")
-    spanish, short = QLocale("es"), QLocale.FormatType.ShortFormat
+    use(code)
+    own, short = QLocale(code), QLocale.FormatType.ShortFormat
     for at in range(1, 13):
         day = date(2026, at, 1)
-        assert say("{day:%B}", day=day) == spanish.standaloneMonthName(at)
-        assert say("{day:%b}", day=day) == spanish.standaloneMonthName(at, short)
+        assert say("{day:%B}", day=day) == own.standaloneMonthName(at)
+        assert say("{day:%b}", day=day) == own.standaloneMonthName(at, short)
     for at in range(1, 8):
         day = date(2001, 1, at)
-        assert say("{day:%A}", day=day) == spanish.standaloneDayName(at)
-        assert say("{day:%a}", day=day) == spanish.standaloneDayName(at, short)
-    assert say("{n:,.2f}", n=12345.678) == spanish.toString(12345.68, "f", 2)
+        assert say("{day:%A}", day=day) == own.standaloneDayName(at)
+        assert say("{day:%a}", day=day) == own.standaloneDayName(at, short)
+    assert say("{n:,.2f}", n=12345.678) == own.toString(12345.68, "f", 2)
 
 
 @pytest.mark.parametrize("value", [0.0, 1.5, -0.25, 12.0, 1234.5, 0.001])
@@ -122,8 +123,33 @@ def test_the_language_is_the_variables_then_the_users_then_the_systems(
 
 
 def test_languages_are_called_what_their_readers_call_them() -> None:
-    assert languages() == {"en": "English", "es": "Español"}
+    named = languages()
+    assert (named["en"], named["es"]) == ("English", "Español")
+    assert list(named) == codes()
     assert spoken() == "en"
+
+
+def test_a_language_begins_as_an_empty_file(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The contributor's guide promises one file and no word of code; the first word that is
+    translated is said, all else is English, and numbers are the language's own."""
+    file = tmp_path / "fr.ts"
+    file.write_text("<TS/>", encoding="utf-8")
+    monkeypatch.setattr(gatherer, "FOLDER", tmp_path)
+    assert gatherer.main() == 1
+    begun = file.read_text(encoding="utf-8")
+    first = '<source>Choose dates</source>\n   <translation type="unfinished" />'
+    assert first in begun
+    done = first.replace(' type="unfinished" /', ">Choisir les dates</translation")
+    file.write_text(begun.replace(first, done), encoding="utf-8")
+    assert gatherer.main() == 1
+    monkeypatch.setattr("planner.ui.languages.resource", lambda *parts: tmp_path / parts[-1])
+    monkeypatch.setattr("planner.ui.language_choice.resource", lambda *_: tmp_path)
+    assert languages() == {"en": "English", "fr": "français"}
+    use("fr")
+    assert say("Choose dates") == "Choisir les dates"
+    assert say("{depth:.1f} m deep", depth=1.5) == "1,5 m deep"
 
 
 def test_a_language_file_that_says_nothing_costs_no_sign_and_no_name(
@@ -132,8 +158,7 @@ def test_a_language_file_that_says_nothing_costs_no_sign_and_no_name(
     """A damaged file, or one just begun: English words with their percent, and a name to choose
     it by in the menu."""
     (tmp_path / "fr.qm").write_bytes(b"damaged")
-    for module in ("languages", "language_choice"):
-        monkeypatch.setattr(f"planner.ui.{module}.resource", lambda *parts: tmp_path / parts[-1])
+    monkeypatch.setattr("planner.ui.languages.resource", lambda *parts: tmp_path / parts[-1])
     monkeypatch.setattr("planner.ui.language_choice.resource", lambda *_: tmp_path)
     assert languages() == {"en": "English", "fr": "français"}
     use("fr")
