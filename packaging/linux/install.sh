@@ -61,7 +61,7 @@ sh "$target/share/refresh.sh" "$data"
 echo "Fullshell is installed in $target."
 case :$PATH: in
     *:"$commands":*) echo "Open it from the menu, or with: fullshell" ;;
-    *) echo "Open it from the menu, or with: $commands/fullshell" ;;
+    *) echo "Open it from the menu, or with: \"$commands/fullshell\"" ;;
 esac
 echo "A place file that ends in .fullshell opens by a double click."
-echo "To remove it: sh $target/uninstall.sh (the log stays)"
+echo "To remove it: sh \"$target/uninstall.sh\" (the log stays)"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import configparser
 import os
+import re
 import shlex
 import shutil
 import subprocess
@@ -94,6 +95,9 @@ def test_an_install_puts_the_program_in_the_menu_and_on_place_files(desk: Desk) 
     command = desk.home / ".local" / "bin" / "fullshell"
     said = subprocess.run([command, "a place"], capture_output=True, text=True, check=True)
     assert said.stdout.strip().endswith("a place")
+    # What is said can be pasted into a shell, spaces and quotation marks of the home and all.
+    (way,) = re.findall(r"To remove it: (.*) \(", ran.stdout)
+    assert shlex.split(way) == ["sh", str(desk.target / "uninstall.sh")]
 
 
 def test_a_newer_release_replaces_every_file_of_the_older(desk: Desk) -> None:
