@@ -24,6 +24,10 @@ class Turns(QObject):
     def take(self, owner: QObject, *pieces: Piece) -> None:
         """Do pieces for an owner, in place of those it still waits for; not once it is gone."""
         self.drop(owner)
+        self.then(owner, *pieces)
+
+    def then(self, owner: QObject, *pieces: Piece) -> None:
+        """Do pieces for an owner after all that waits."""
         self._waiting.extend((owner, piece) for piece in pieces)
         self._timer.start()
 

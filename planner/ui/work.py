@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, QThreadPool, Signal
 
 from planner.errors import Cancelled, PlannerError
 from planner.ui.imports import read_core
+from planner.ui.turns import Turns
 
 Checkpoint = Callable[[], None]
 
@@ -17,6 +18,8 @@ Checkpoint = Callable[[], None]
 class Desk(QObject):
     """Runs jobs by key; a new job of a key replaces the old one, whose late result is dropped.
 
+    turns: where results wait for their turn; several that come at once are handed over one a
+    turn of the event loop, as each makes views show something.
     busy: emitted with the label of the work that is running, "" when none is.
     failed: emitted with the sentence of a PlannerError.
     crashed: emitted with any other exception, which is our own fault.
@@ -27,12 +30,15 @@ class Desk(QObject):
     crashed = Signal(object)
     _ended = Signal(object)
 
-    def __init__(self, parent: QObject | None = None, threads: int = 2) -> None:
+    def __init__(
+        self, parent: QObject | None = None, threads: int = 2, turns: Turns | None = None
+    ) -> None:
         super().__init__(parent)
+        self._turns = turns or Turns(self)
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(threads)
         self._running: dict[str, _Job] = {}
-        self._ended.connect(self._finish)
+        self._ended.connect(self._arrive)
 
     def start(
         self,
@@ -94,6 +100,9 @@ class Desk(QObject):
 
     def _tell(self) -> None:
         self.busy.emit(self.label)
+
+    def _arrive(self, job: _Job) -> None:
+        self._turns.then(self, lambda: self._finish(job))
 
     def _finish(self, job: _Job) -> None:
         if self._running.get(job.key) is not job:

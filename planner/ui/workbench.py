@@ -66,10 +66,10 @@ class Workbench(QObject):
         self.trip_to_fill: TripKey | None = None
         self.undo_name: str | None = None
         self.redo_name: str | None = None
-        self.desk = Desk(self)
-        # One writer: changes to the log run one after the other, in the order they were asked.
-        self.clerk = Desk(self, threads=1)
         self.turns = Turns(self)
+        self.desk = Desk(self, turns=self.turns)
+        # One writer: changes to the log run one after the other, in the order they were asked.
+        self.clerk = Desk(self, threads=1, turns=self.turns)
         self._ticket = count()
         # A row of cells typed one after the other is learned from once, when typing rests.
         self._log_rest = QTimer(self, singleShot=True, interval=_LOG_REST_MS)

@@ -5,10 +5,12 @@ from __future__ import annotations
 import gc
 import threading
 from collections.abc import Iterator
+from itertools import pairwise
 from typing import Any
 from weakref import ref
 
 import pytest
+from PySide6.QtCore import QTimer
 
 from planner.errors import PlannerError
 from planner.ui.work import Desk
@@ -207,3 +209,19 @@ def test_a_job_that_has_ended_is_let_go(qtbot: Any) -> None:
     del found
     gc.collect()
     assert [each() for each in held] == [None] * 3
+
+
+def test_results_that_come_at_once_are_handed_over_one_a_turn(qtbot: Any) -> None:
+    """Each makes views show something; all in one turn would hold the window for their sum."""
+    desk, done = Desk(threads=3), []
+    for key in "abc":
+        desk.start(key, "", lambda _: None, lambda _, key=key: done.append(key))
+    desk.finish()
+    counts = []
+    ticks = QTimer(interval=0)
+    ticks.timeout.connect(lambda: counts.append(len(done)))
+    ticks.start()
+    qtbot.waitUntil(lambda: len(done) == 3)
+    ticks.stop()
+    steps = [after - before for before, after in pairwise([0, *counts, len(done)])]
+    assert max(steps) == 1

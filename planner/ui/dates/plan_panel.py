@@ -17,6 +17,7 @@ from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.whole_lines import WholeLines
 from planner.ui.work import Checkpoint
+from planner.ui.when_seen import WhenSeen
 from planner.ui.workbench import Workbench
 from planner.words import say
 
@@ -27,7 +28,7 @@ _STACKED_LINES = 26
 _BESIDE_EM = 50
 
 
-class PlanPanel(Card):
+class PlanPanel(WhenSeen, Card):
     """Follows the chosen plan."""
 
     def __init__(self, bench: Workbench) -> None:
@@ -69,8 +70,8 @@ class PlanPanel(Card):
         steps.addWidget(self.picture.button)
         steps.addStretch(1)
         self.column.addLayout(steps)
-        bench.plans_changed.connect(self.refresh)
-        bench.site_changed.connect(self.refresh)
+        bench.plans_changed.connect(self.refresh_when_seen)
+        bench.site_changed.connect(self.refresh_when_seen)
         self.state.listen(self._state_changed)
         self.refresh()
 
@@ -89,8 +90,8 @@ class PlanPanel(Card):
         self._reasons.setVisible(not (low and self.picture.button.isChecked()))
 
     def _state_changed(self, changed: frozenset[str]) -> None:
-        if changed & {"plan", "style"}:
-            self.refresh()
+        if "plan" in changed:  # another style has the plans ranked anew, in its words
+            self.refresh_when_seen()
 
     def refresh(self) -> None:
         """Show the chosen plan."""

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTableView
 from planner.phrasing import Style, day_clock_text, height_text, interval_text, short_one_in
 from planner.ui.dates.plan_words import Days, moved_ranks
 from planner.ui.parts import Card, quiet
+from planner.ui.when_seen import WhenSeen
 from planner.ui.whole_rows import WholeRows, WideTable
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -156,7 +157,7 @@ def _alignment(column: int) -> Qt.AlignmentFlag:
     return side | Qt.AlignmentFlag.AlignVCenter
 
 
-class PlansPanel(Card):
+class PlansPanel(WhenSeen, Card):
     """Pick a plan; wishes decide between plans of the same catch, or are traded against it."""
 
     def __init__(self, bench: Workbench) -> None:
@@ -182,10 +183,10 @@ class PlansPanel(Card):
         self.column.addWidget(WholeRows(self.table), 1000)
         self.column.addWidget(self.left_out)
         self.column.addStretch(1)
-        bench.plans_changed.connect(self.show_plans)
+        bench.plans_changed.connect(self.refresh_when_seen)
         bench.site_changed.connect(self._another_place)
         self.state.listen(self._state_changed)
-        self.show_plans()
+        self.refresh()
 
     def _wishes(self) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -228,7 +229,7 @@ class PlansPanel(Card):
 
     def _another_place(self) -> None:
         self._before_wish = {}
-        self.show_plans()
+        self.refresh_when_seen()
 
     def _ranks(self) -> dict[Days, int]:
         """Return the ranks by the days of set and haul, the better one where two share them."""
@@ -241,7 +242,7 @@ class PlansPanel(Card):
             ranks.setdefault((days[0], days[1]), plan.rank)
         return ranks
 
-    def show_plans(self) -> None:
+    def refresh(self) -> None:
         """Show what the workbench holds."""
         site, found = self.bench.site, self.bench.plans
         if site is None or found is None:
@@ -285,7 +286,8 @@ class PlansPanel(Card):
             self.state.change(plan=plan.rank, day=day)
 
     def _state_changed(self, changed: frozenset[str]) -> None:
-        if "style" in changed or self.bench.own_plan is not self._own:
-            self.show_plans()
+        # Another style has the plans ranked anew, in its words.
+        if self.bench.own_plan is not self._own:
+            self.refresh_when_seen()
         elif "plan" in changed:
             self._mark_chosen()

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date, timedelta
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer
@@ -37,6 +38,7 @@ from planner.ui.strip.days import (
 from planner.ui.strip.legend import Legend
 from planner.ui.strip.table import DaysTable
 from planner.ui.theme import LINE_GAP, SPACE
+from planner.ui.when_seen import WhenSeen
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -51,7 +53,7 @@ _LEAST_GROWTH, _MOST_GROWTH = 0.8, 1.7
 _SPANS = ((say("2 weeks"), 14), (say("6 weeks"), 44), (say("Season"), 185), (say("Year"), 366))
 
 
-class DatesView(QWidget):
+class DatesView(WhenSeen, QWidget):
     """The start of the program: when to set and pull."""
 
     def __init__(self, bench: Workbench) -> None:
@@ -95,12 +97,15 @@ class DatesView(QWidget):
         )
         self.state.listen(self._state_changed)
         bench.site_changed.connect(self._show_site)
-        bench.outlook_changed.connect(self._show_outlook)
-        bench.plans_changed.connect(self._show_plans)
-        bench.log_changed.connect(self._show_log)
+        for signal, show in (
+            (bench.outlook_changed, self._show_outlook),
+            (bench.plans_changed, self._show_plans),
+            (bench.log_changed, self._show_log),
+        ):
+            signal.connect(partial(self._follow, show))
         for desk in (bench.desk, bench.clerk):
             desk.busy.connect(lambda _: self._say_nothing_open())
-        self._show_all()
+        self.refresh()
 
     def _lay_out(self) -> None:
         column = QVBoxLayout()
@@ -178,11 +183,18 @@ class DatesView(QWidget):
     def _show_site(self) -> None:
         self._marks = []
         self.strip.show_trips([])
-        self._show_all()
+        self.refresh_when_seen()
         # A place opens with the days around today; the strip may stand elsewhere.
         self._range_timer.start()
 
-    def _show_all(self) -> None:
+    def _follow(self, show: Callable[[], None]) -> None:
+        """Show a part of what changed, or all of it when the view comes up again."""
+        if self.isVisible():
+            show()
+        else:
+            self.refresh_when_seen()
+
+    def refresh(self) -> None:
         self._show_outlook()
         self._show_log()
         self._show_plans()
@@ -218,6 +230,9 @@ class DatesView(QWidget):
         site = self.bench.site
         if site is not None:
             self.strip.show_plans(self._plans(), self.state.plan, site.zone, self.bench.own_plan)
+        self._say_all()
+
+    def _say_all(self) -> None:
         self._say_move()
         self._say_headline()
         self._say_basis()
@@ -337,11 +352,11 @@ class DatesView(QWidget):
         if "day" in changed:
             self.strip.choose_day(self.state.day)
             self.table.choose_day(self.state.day)
-            self._say_day()
+            self._follow(self._say_day)
         if "plan" in changed:
-            self._show_plans()
+            self._follow(self._show_plans)
         if "style" in changed:
-            self._show_all()
+            self._follow(self._say_all)
         if "theme" in changed:
             self.strip.refresh()
         if "as_table" in changed:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from functools import cached_property
 from typing import TypeVar
 
@@ -166,19 +166,30 @@ class PlacePanel(Tabs):
 
     def _show_water(self, report: PlaceReport) -> None:
         style = self.state.style
-        while self.facts.rowCount():
-            self.facts.removeRow(0)
-        for label, value in fact_rows(report, style):
-            name = QLabel(label)
-            give_role(name, "quiet")
-            name.setAlignment(Qt.AlignmentFlag.AlignTop)
-            self.facts.addRow(name, body(value))
+        self._show_facts(fact_rows(report, style))
         refill(
             self.suspected, [caution(f"{each.text} {each.remedy}") for each in report.suspicions]
         )
         self.month.show_report(report, style)
         self.turns.show(turn_rows(report.turns, report.site.zone, style))
         self.pointed.setText(self._month_text())
+
+    def _show_facts(self, rows: Sequence[tuple[str, str]]) -> None:
+        # Other words for rows that stay: with rows that go and come, the chart below them would
+        # be given many heights in turn.
+        while self.facts.rowCount() > len(rows):
+            self.facts.removeRow(self.facts.rowCount() - 1)
+        while self.facts.rowCount() < len(rows):
+            name = QLabel()
+            give_role(name, "quiet")
+            name.setAlignment(Qt.AlignmentFlag.AlignTop)
+            self.facts.addRow(name, body())
+        roles = QFormLayout.ItemRole
+        for at, words in enumerate(rows):
+            for role, text in zip((roles.LabelRole, roles.FieldRole), words, strict=True):
+                label = self.facts.itemAt(at, role).widget()
+                assert isinstance(label, QLabel)
+                label.setText(text)
 
     def _show_rules(self, report: PlaceReport) -> None:
         words = [body(text) for text in rules_texts(report.site, report.today)]
