@@ -131,7 +131,7 @@ def _words_of_day(window: MainWindow, day: date) -> str:
     for _ in range(abs(steps)):
         QTest.keyClick(strip, Qt.Key.Key_Right if steps > 0 else Qt.Key.Key_Left)
     _settle(window)
-    head = "{day} {year}: {mean:.0%} full ({low:.0%} to {high:.0%}), light crabs {light}"
+    head = "{day} {year}: {mean} full ({range}), light crabs {light}"
     return _shown(window, f"{day_text(day)} {day.year}: ", head)
 
 
