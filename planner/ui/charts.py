@@ -14,8 +14,14 @@ from zoneinfo import ZoneInfo
 import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QSize, Qt
-from PySide6.QtGui import QFontMetricsF, QShowEvent, QWheelEvent
-from PySide6.QtWidgets import QApplication, QGraphicsGridLayout, QGraphicsWidget, QSizePolicy
+from PySide6.QtGui import QFontMetricsF, QResizeEvent, QShowEvent, QWheelEvent
+from PySide6.QtWidgets import (
+    QApplication,
+    QGraphicsGridLayout,
+    QGraphicsTextItem,
+    QGraphicsWidget,
+    QSizePolicy,
+)
 
 from planner.clock import Instants, days_between, local_midnight
 from planner.estimates import Floats
@@ -25,6 +31,7 @@ from planner.words import say
 
 _DAY_S: Final = 86_400.0
 _MONTH_S: Final = 30 * _DAY_S  # stands for "months" among spacings
+_EDGE_PX: Final = 1
 _LABEL_PX: Final = 72  # room for one label, so that neighbours never touch
 _LABEL_EM: Final = 9  # letters of a label and the gap beside it
 _LABEL_LINES: Final = 2  # a label above another, in lines
@@ -47,6 +54,8 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
     the rest and is never shown.
     """
 
+    least_lines = 0  # of letters in its height: ticks and names of the axes, and a picture
+
     def __init__(self, name: str = "", bottom: pg.AxisItem | None = None) -> None:
         # Whether theme or font has changed since it was drawn: hidden charts wait until they show.
         self._faded = False
@@ -65,9 +74,11 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
         inside = QGraphicsWidget()
         # Numbers and time run this way in every script; mirrored, the axis would lie on the curve.
         inside.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
-        grid = QGraphicsGridLayout(inside)
-        grid.setContentsMargins(1, 1, 1, 1)
+        grid = self._grid = QGraphicsGridLayout(inside)
+        grid.setContentsMargins(_EDGE_PX, _EDGE_PX, _EDGE_PX, _EDGE_PX)
         grid.setSpacing(0)
+        self._head = QGraphicsTextItem(inside)
+        self._head.document().setDocumentMargin(0)
         grid.addItem(self.box, 0, 1)
         grid.addItem(self._axes["left"], 0, 0)
         grid.addItem(self._axes["bottom"], 1, 1)
@@ -85,6 +96,7 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
     def setLabel(self, side: Literal["left", "bottom"], text: str, **style: Any) -> None:
         """Say what an axis measures, with its unit."""
         self._axes[side].setLabel(text, **style)
+        self._place_name()
 
     def plot(self, x: Any, y: Any, **style: Any) -> None:
         """Draw a line, or marks with `pen=None` and a symbol."""
@@ -99,11 +111,29 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
         """Take away all that is drawn."""
         self.box.clear()
 
+    def _place_name(self) -> None:
+        """Write what the upright axis measures beside it or, where it is too short, above it."""
+        axis, letters = self._axes["left"], _letters()
+        name = axis.labelText
+        needed = letters.horizontalAdvance(name) + letters.averageCharWidth()
+        lies = bool(name) and needed > self.height() - self._axes["bottom"].minimumHeight()
+        axis.showLabel(bool(name) and not lies)
+        self._head.setVisible(lies)
+        self._head.setPlainText(name)
+        self._head.setFont(QApplication.font())
+        self._head.setDefaultTextColor(theme.current().text)
+        above = math.ceil(letters.lineSpacing()) if lies else 0
+        self._grid.setContentsMargins(_EDGE_PX, _EDGE_PX + above, _EDGE_PX, _EDGE_PX)
+
     # -- how it behaves ----------------------------------------------------------------------
 
     def sizeHint(self) -> QSize:
         # A plot would ask for more than a small window has; it grows with the room there is.
-        return QSize(320, max(self.minimumHeight(), 140))
+        return QSize(320, self.minimumHeight() or max(self.minimumSizeHint().height(), 140))
+
+    def minimumSizeHint(self) -> QSize:
+        least: QSize = super().minimumSizeHint()
+        return least.expandedTo(QSize(0, self.least_lines * self.fontMetrics().lineSpacing()))
 
     def stand_still(self) -> None:
         """Show the whole picture: no dragging and no zooming."""
@@ -116,6 +146,11 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
             super().wheelEvent(event)
         else:
             event.ignore()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if getattr(self, "_axes", None):
+            self._place_name()
 
     def redraw(self) -> None:
         """Draw what is shown in the colours of the theme; charts that draw say how."""
@@ -152,6 +187,7 @@ class Chart(pg.GraphicsView):  # type: ignore[misc]  # pyqtgraph has no types
         self._axes["bottom"].setStyle(
             autoExpandTextSpace=False, tickTextHeight=math.ceil(_letters().height())
         )
+        self._place_name()
 
 
 class NumberAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no types

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
+from typing import Any
 from zoneinfo import ZoneInfo
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
 
 from planner.phrasing import Style
 from planner.ui import theme
@@ -181,3 +183,19 @@ def test_mirrored_windows_keep_axis_and_legend_readable(app, qtbot) -> None:  # 
         finally:
             app.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
     assert pictures[0] == pictures[1]
+
+
+def test_the_name_of_a_low_chart_stands_above_it(qtbot: Any) -> None:
+    """Beside the axis where it fits there; else above, and beside again when there is room."""
+    chart = Chart("low")
+    qtbot.addWidget(chart)
+    chart.setLabel("left", "water above the zero of the chart, m")
+    chart.resize(500, 100)
+    chart.show()
+    QApplication.processEvents()
+    assert (chart.getAxis("left").label.isVisible(), chart._head.isVisible()) == (False, True)
+    assert chart._head.toPlainText() == chart.getAxis("left").labelText
+    assert chart.getAxis("left").geometry().top() >= chart._head.boundingRect().bottom()
+    chart.resize(500, 600)
+    QApplication.processEvents()
+    assert (chart.getAxis("left").label.isVisible(), chart._head.isVisible()) == (True, False)

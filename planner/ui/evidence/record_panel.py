@@ -20,7 +20,7 @@ from planner.ui.evidence.evidence_rows import (
     score_rows,
 )
 from planner.ui.evidence.trip_chart import mark_size
-from planner.ui.parts import Card, body, heading, quiet
+from planner.ui.parts import Card, body, heading, quiet, scrolled
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table, show_whole
 from planner.ui.theme import SPACE
 from planner.words import say
@@ -29,10 +29,11 @@ from planner.words import say
 class RecordChart(Chart):
     """Forecast along, outcome up: right forecasts scatter about the line of equals."""
 
+    least_lines = 13
+
     def __init__(self) -> None:
         super().__init__(say("Forecast against outcome"))
         self.stand_still()
-        self.setMinimumHeight(180)
         self._shown: Record | None = None
 
     def show_record(self, record: Record) -> None:
@@ -107,7 +108,7 @@ class RecordPanel(QWidget):
         self.rows = RowsModel(RECORD_COLUMNS, numbers=(1, 2, 3))
         self.groups = RowsModel(RELIABLE_COLUMNS, numbers=(1, 2, 3))
         self.chart = RecordChart()
-        column = QVBoxLayout(self)
+        column = QVBoxLayout()
         column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(self.sentence)
         column.addWidget(self.promises)
@@ -142,6 +143,9 @@ class RecordPanel(QWidget):
             ),
             1,
         )
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, say("How forecasts did")))
 
     def show_record(self, record: Record, promises: str = "") -> None:
         """Show another record; promises: how the plans' own forecasts did, in words."""

@@ -9,7 +9,7 @@ from typing import Final
 import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QPointF, QRectF, Signal
-from PySide6.QtGui import QPainterPath
+from PySide6.QtGui import QPainterPath, QResizeEvent
 
 from planner.estimates import Floats
 from planner.molt.evidence_types import Curve
@@ -19,6 +19,7 @@ from planner.ui.evidence.trip_points import TripPoint, point_text
 from planner.words import say
 
 _NEAR_PX: Final = 18
+_GAP_PX: Final = 4
 _TOP: Final = 1.03  # of the highest thing drawn
 
 
@@ -38,11 +39,11 @@ class TripChart(Chart):
     """
 
     pointed = Signal(str)
+    least_lines = 8
 
     def __init__(self, name: str, ticks: Sequence[tuple[float, str]], span: float) -> None:
         super().__init__(name)
         self.stand_still()
-        self.setMinimumHeight(140)
         self._ticks, self._span = list(ticks), span
         self._shown: Points | None = None
         self.scene().sigMouseMoved.connect(self._point)
@@ -62,7 +63,7 @@ class TripChart(Chart):
             highest = max(highest, *(trip.light.high for trip in points.trips))
             self._bars(points)
             self._marks(points)
-        self.box.setXRange(0, self._span, padding=0.05)
+        self._take_width()
         self.box.setYRange(-4, 100 * min(highest * _TOP, 1.05), padding=0.01)
         self.setAccessibleDescription(
             say("{trips} judged trips; the table lists them", trips=len(points.trips))
@@ -71,6 +72,18 @@ class TripChart(Chart):
     def redraw(self) -> None:
         if self._shown is not None:
             self.show_points(self._shown)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if getattr(self, "_shown", None):
+            self._take_width()
+
+    def _take_width(self) -> None:
+        """Leave as much beside the first and last tick as half their words take."""
+        letters = self.fontMetrics()
+        beside = max(letters.horizontalAdvance(self._ticks[at][1]) for at in (0, -1)) / 2 + _GAP_PX
+        between = max(self.box.width() - 2 * beside, 1.0)
+        self.box.setXRange(0, self._span, padding=max(0.05, beside / between))
 
     def _band(self, curve: Curve) -> None:
         colours, x, band = theme.current(), curve.x_d, curve.light_share

@@ -16,7 +16,7 @@ from planner.ui.evidence.trip_points import (
     point_rows,
     trip_points,
 )
-from planner.ui.parts import Card, quiet
+from planner.ui.parts import Card, quiet, scrolled
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
@@ -49,7 +49,7 @@ class TripsPanel(QWidget):
         self.pointed = quiet(_MARKS)
         for chart in (self.moon, self.season):
             chart.pointed.connect(lambda text: self.pointed.setText(text or self._legend()))
-        column = QVBoxLayout(self)
+        column = QVBoxLayout()
         column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(self.said)
         column.addWidget(self.pointed)
@@ -59,6 +59,9 @@ class TripsPanel(QWidget):
         ):
             table = rows_table(self.rows, say("Judged trips, {heading}", heading=heading.lower()))
             column.addWidget(Card(heading, ChartWithTable(chart, table)), 1)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, say("Moon and season")))
 
     def refresh(self) -> None:
         """Show the trips of the open place."""

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtGui import QShowEvent
+from typing import Final
+
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from planner.clock import from_utc64
@@ -24,6 +26,9 @@ from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.words import counted, say
+
+_MONTH_PX: Final = 200  # of the month's least height, where the pane has it
+_LEAST_LINES: Final = 5  # lower, it would be all axis
 
 
 class EditPane(QWidget):
@@ -49,10 +54,11 @@ class EditPane(QWidget):
             each.setSpacing(SPACE // 2)
         column = self._column = QVBoxLayout()
         column.setContentsMargins(0, SPACE, SPACE, 0)
-        column.addWidget(heading(say("The water this makes")))
+        self._heading = heading(say("The water this makes"))
+        column.addWidget(self._heading)
         column.addLayout(self.suspected)
-        column.addWidget(self.about)
         column.addWidget(self.picture, 1)
+        column.addWidget(self.about)
         column.addWidget(self.pointed)
         column.addWidget(self.first)
         column.addLayout(self.facts)
@@ -148,6 +154,19 @@ class EditPane(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         self._catch_up()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_month()
+
+    def _fit_month(self) -> None:
+        """Let the picture stand whole under the heading, also in a low pane of large letters."""
+        said = self._heading.heightForWidth(self.width())
+        above = self._column.contentsMargins().top() + said + self._column.spacing()
+        below = self.picture.button.sizeHint().height() + SPACE // 2
+        least = _LEAST_LINES * self.fontMetrics().lineSpacing()
+        room = self.height() - above - below
+        self.month.setMinimumHeight(max(least, min(room, _MONTH_PX)))
 
     def _catch_up(self) -> None:
         """Take up other units once somebody sees them."""

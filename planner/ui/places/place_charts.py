@@ -23,6 +23,7 @@ from planner.ui.places.places_text import PlaceReport, bare_text
 from planner.units import metres_to
 from planner.words import say
 
+_AROUND_WORDS_PX = 8  # that a label leaves around its words
 _SPOT_PX = 84  # room for a spot's name under its trap
 
 
@@ -53,6 +54,8 @@ class MonthChart(Chart):
         self.box.setMouseEnabled(x=True, y=False)
         self.setMinimumHeight(200)
         self._shown: tuple[Month, Style, Month | None, ObservedTurns | None] | None = None
+        self._drawn = (0.0, 1.0)  # the lowest and highest height
+        self._ramp_words: Any = None
         self.scene().sigMouseMoved.connect(self._point)
 
     def show_report(
@@ -99,14 +102,12 @@ class MonthChart(Chart):
         view.setLimits(xMin=x[0], xMax=x[-1], minXRange=6 * 3600)
         self.box.setXRange(x[0], x[-1], padding=0)
         every = np.concatenate(drawn)
-        pad = 0.08 * float(np.ptp(every) or 1)
-        foot = float(every.min()) - pad
+        self._drawn = (float(every.min()), float(every.max()))
+        self._ramp_words = None
         if ramp is not None:
-            # Below all that is drawn, so that the words lie on no low water.
-            foot -= pad
             level, words = metres_to(ramp, style.length), say("- - ramp works above this")
-            _level_line(self, level, words, 0.01, foot)
-        self.box.setYRange(foot, float(every.max()) + pad, padding=0)
+            self._ramp_words = _level_line(self, level, words, 0.01, self._drawn[0])
+        self._take_height()
         self.setAccessibleDescription(
             say(
                 "{turns} high and low waters in {days} days, from {lowest} to "
@@ -117,6 +118,22 @@ class MonthChart(Chart):
                 highest=height_text(float(report.levels_m.max()), style),
             )
         )
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if getattr(self, "_shown", None):
+            self._take_height()
+
+    def _take_height(self) -> None:
+        """Leave room around what is drawn, and below it a line for the words on the ramp."""
+        lowest, highest = self._drawn
+        span = highest - lowest or 1.0
+        pad, foot = 0.08 * span, lowest - 0.08 * span
+        if self._ramp_words is not None:
+            line_px = self.fontMetrics().lineSpacing() + _AROUND_WORDS_PX
+            foot -= line_px * (highest - foot + pad) / max(self.box.height() - line_px, line_px)
+            self._ramp_words.setValue(foot)
+        self.box.setYRange(foot, highest + pad, padding=0)
 
     def _draw_seen(self, seen: ObservedTurns, span: tuple[float, float], style: Style) -> Any:
         """Draw what was seen within a span as open marks; return their heights."""
@@ -263,8 +280,11 @@ def _in_unit(values_m: Any, style: Style) -> Any:
 
 def _level_line(
     plot: Chart, level: float, words: str, position: float, foot: float | None = None
-) -> None:
-    """Draw a dashed line at a level, its words on it or, given a foot, above that height."""
+) -> Any:
+    """Draw a dashed line at a level, its words on it or, given a foot, above that height.
+
+    Return the line that the words hang on.
+    """
     ink, ground = theme.current().caution, theme.colour(theme.current().panel, 215)
     pen = pg.mkPen(ink, style=Qt.PenStyle.DashLine)
     if foot is not None:
@@ -283,3 +303,4 @@ def _level_line(
         },
     )
     plot.addItem(line)
+    return line

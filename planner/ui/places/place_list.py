@@ -1,4 +1,8 @@
-"""The list of the place book: the user's own places first, then samples; searched by name."""
+"""The list of the place book: the user's own places first, then samples; searched by name.
+
+A name longer than the list is wide goes on in a second line: of a name cut short nobody knows
+which place it is.
+"""
 
 from __future__ import annotations
 
@@ -6,13 +10,53 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLineEdit, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtCore import QRect, QSize, Qt, Signal
+from PySide6.QtGui import QFontMetrics, QResizeEvent
+from PySide6.QtWidgets import (
+    QLineEdit,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
 
 from planner.sites.book import PlaceEntry
+from planner.ui.tables import Index
+from planner.ui.theme import SPACE
 from planner.words import say
 
 _ENTRY: Final = Qt.ItemDataRole.UserRole
+
+
+class _Lines(QStyledItemDelegate):
+    """Gives a name the height of its lines; by itself the tree takes all names for one line."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        tree = self.parent()
+        assert isinstance(tree, QTreeWidget)
+        indent = tree.indentation() if index.parent().isValid() else 0
+        option.rect = QRect(0, 0, tree.viewport().width() - indent, 1)
+        # With a gap, so that it is seen where the next name begins.
+        return super().sizeHint(option, index) + QSize(0, SPACE // 2)
+
+
+class _Names(QTreeWidget):
+    """Names in as many lines as they need."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setWordWrap(True)
+        self.setIndentation(SPACE)
+        self.setItemDelegate(_Lines(self))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.scheduleDelayedItemsLayout()  # rows of another width may need other heights
+        if (chosen := self.currentItem()) is not None:
+            self.scrollToItem(chosen)
 
 
 class PlaceList(QWidget):
@@ -31,12 +75,10 @@ class PlaceList(QWidget):
         self.search.setAccessibleName(say("Search places"))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._filter)
-        self.tree = QTreeWidget()
+        self.tree = _Names()
         self.tree.setAccessibleName(say("Places"))
         self.tree.setHeaderHidden(True)
         self.tree.setRootIsDecorated(False)
-        self.tree.setUniformRowHeights(True)
-        self.tree.setTextElideMode(Qt.TextElideMode.ElideMiddle)
         self.tree.currentItemChanged.connect(self._picked)
         self.tree.itemActivated.connect(lambda *_: self.activated.emit())
         column = QVBoxLayout(self)
@@ -91,9 +133,14 @@ class PlaceList(QWidget):
             item.setToolTip(0, f"{entry.name}\n{kind_text(entry)}\n{entry.path}")
 
     def whole_width(self) -> int:
-        """Return the width at which no name is cut."""
-        bar = self.tree.verticalScrollBar().sizeHint().width()
-        return self.tree.sizeHintForColumn(0) + bar + 2 * self.tree.frameWidth()
+        """Return the width at which every name stands in one line."""
+        tree = self.tree
+        names = max(
+            (QFontMetrics(i.font(0)).horizontalAdvance(i.text(0)) for i in self.items()), default=0
+        )
+        beside = tree.style().pixelMetric(QStyle.PixelMetric.PM_FocusFrameHMargin, None, tree) + 1
+        bar = tree.verticalScrollBar().sizeHint().width()
+        return names + 2 * beside + tree.indentation() + bar + 2 * tree.frameWidth()
 
     def _group(self, text: str, entries: Sequence[PlaceEntry], nothing: str) -> None:
         group = QTreeWidgetItem(self.tree, [text])
