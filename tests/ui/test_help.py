@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from collections import Counter
 from collections.abc import Iterator
 from typing import Any
 
@@ -12,7 +14,15 @@ from PySide6.QtWidgets import QApplication, QPushButton
 
 from planner.assets import guide
 from planner.ui import theme
-from planner.ui.guide.help_pages import CONTENTS, PAGES, contents, pages, pages_with, path_of
+from planner.ui.guide.help_pages import (
+    CONTENTS,
+    PAGES,
+    anchor,
+    contents,
+    pages,
+    pages_with,
+    path_of,
+)
 from planner.ui.guide.help_window import HelpWindow
 from planner.ui.hauls.backups_dialog import BackupsDialog
 from planner.ui.languages import use
@@ -157,6 +167,26 @@ def test_a_question_is_opened_at_its_heading(language: str, shown: HelpWindow) -
     assert shown.page.verticalScrollBar().value() > 0
     assert shown.page.viewport().rect().contains(shown.page.cursorRect().center())
     assert shown.tree.currentItem().text(0) == entry.text
+
+
+def test_every_link_of_every_page_is_followed_to_its_page_and_heading(
+    language: str, shown: HelpWindow
+) -> None:
+    """From where it stands, in the language of the window: a heading with code or stress in it
+    is found by the same name as on the web."""
+    followed = Counter[str]()
+    for page in pages():
+        for link in re.findall(r"(?<!!)\[[^\]]+\]\(([^)\s]+)\)", path_of(page).read_text("utf-8")):
+            shown.open_page(page)
+            shown.page.setSource(QUrl(link))
+            name, _, heading = link.rpartition("/")[2].partition("#")
+            assert not shown.said.isVisible(), (page, link)
+            assert shown.page.name == (name or page), (page, link)
+            assert shown.page.source().toLocalFile() == str(path_of(name or page))
+            if heading:
+                assert anchor(shown.page.textCursor().block().text()) == heading, (page, link)
+            followed["heading" if heading else "page"] += 1
+    assert min(followed["heading"], followed["page"]) > 10
 
 
 def test_back_and_forward_by_button_and_key(shown: HelpWindow, qtbot: Any) -> None:
