@@ -6836,6 +6836,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
+   <source>How forecasts did</source>
+   <translation>Acierto del pronóstico</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
    <source>On the dashed line forecast and outcome are equal. Discs: trips, larger with more crabs judged, and the forecast's 80% interval. Squares: trips of like forecasts together, and the 80% interval of what came; forecasts can be relied on where those reach the dashed line.</source>
    <translation>En la línea de trazos, pronóstico y resultado son iguales. Discos: salidas, mayores cuantos más cangrejos examinados, y el intervalo del 80 % del pronóstico. Cuadrados: salidas de pronóstico parecido, juntas, y el intervalo del 80 % de lo que resultó; se puede confiar en los pronósticos allí donde esos intervalos alcanzan la línea de trazos.</translation>
   </message>
@@ -7213,11 +7218,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/view.py" />
    <source>Kinds of evidence</source>
    <translation>Tipos de indicios</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/view.py" />
-   <source>How forecasts did</source>
-   <translation>Acierto del pronóstico</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/view.py" />
@@ -9130,6 +9130,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/load/layout_editor.py" />
    <source>no trap</source>
    <translation>ninguna nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
+   <source>Design, water and line</source>
+   <translation>Modelo, agua y cabo</translation>
   </message>
   <message>
    <location filename="planner/ui/load/layout_editor.py" />

@@ -23,7 +23,8 @@ from planner.logbook import book_zone, read_log
 from planner.phrasing import Style
 from planner.sites import load_site
 from planner.trips import Plan, PlanSet
-from planner.ui.load.text import layout_lines
+from planner.ui.load.layout_editor import LayoutEditor
+from planner.ui.load.text import layout_lines, water_lines
 from planner.ui.load.ticks import read_ticks, ticks_file, write_ticks
 from planner.ui.load.view import LoadView
 from planner.ui.state import ViewState
@@ -349,6 +350,60 @@ def test_two_rules_under_one_heading_both_stand_there(qtbot: QtBot, view: LoadVi
     assert facts is not None
     rules = facts.site.rules
     twice = replace(rules, notes=(*rules.notes, replace(rules.notes[0], text="another rule")))
+    before = len(view.cards[0].lines)
     view._show(replace(facts, site=replace(facts.site, rules=twice)))
-    assert "another rule" in text_of(view)
-    assert rules.notes[0].text in text_of(view)
+    said = [each._words.text().partition(": ")[2] for each in view.cards[0].lines]
+    assert len(said) == before + 1
+    assert {"another rule", rules.notes[0].text} <= set(said)
+
+
+def test_a_wide_window_has_three_columns_and_traps_are_moved_in_it(
+    qtbot: QtBot, view: LoadView
+) -> None:
+    """Protects large windows from a blank half, and small ones from columns too narrow to read."""
+    assert view.page.wide is False
+    assert view.traps.move_traps.isVisible()
+    gear, traps, rules = view.cards[1], view.traps, view.cards[0]
+    assert gear.x() == traps.x() < rules.x()
+    view.resize(2400, 1400)
+    qtbot.waitUntil(lambda: view.bench.idle and len({each.x() for each in view.cards}) == 2)
+    assert gear.x() < traps.x() < rules.x()
+    assert not traps.move_traps.isVisible()
+    cards = (*view.cards, traps)
+    qtbot.waitUntil(lambda: all(c.height() == c.heightForWidth(c.width()) for c in cards))
+    editor = view.findChild(LayoutEditor)
+    assert editor.isVisible()
+    view.resize(1100, 700)
+    qtbot.waitUntil(traps.move_traps.isVisible)
+    assert not editor.isVisible()
+    assert "ramp flat: " in text_of(view)
+    assert gear.x() == traps.x() < rules.x()
+
+
+def test_each_spot_has_its_water_where_traps_are_moved(qtbot: QtBot, view: LoadView) -> None:
+    """Protects what the words say in a small window from being lost in a large one."""
+    view.resize(2400, 1400)
+    editor = view.findChild(LayoutEditor)
+    qtbot.waitUntil(lambda: view.bench.idle and editor.tree.topLevelItemCount() == 6)
+
+    def said() -> list[tuple[str, str]]:
+        tops = [editor.tree.topLevelItem(at) for at in range(6)]
+        return [(top.text(0), top.text(1)) for top in tops]
+
+    assert view.facts is not None
+    assert said() == list(water_lines(view.facts, Style()).items())
+    feet = Style("ft", "F", True)
+    view.state.change(style=feet)
+    qtbot.waitUntil(lambda: said() == list(water_lines(view.facts, feet).items()))
+
+
+def test_tab_follows_the_columns(qtbot: QtBot, view: LoadView) -> None:
+    """Protects who goes by keyboard: down one column, then the next, in either arrangement."""
+    rules, gear, bait, safety, food = ([each.box for each in card.lines] for card in view.cards)
+    wanted = [*gear, view.traps.move_traps, *bait, *rules, *safety, *food]
+    assert stops(view, len(wanted)) == wanted
+    view.resize(2400, 1400)
+    editor = view.findChild(LayoutEditor)
+    qtbot.waitUntil(lambda: view.bench.idle and editor.tree.topLevelItemCount() == 6)
+    wanted = [*gear, *bait, *food, editor.tree, *rules, *safety]
+    assert stops(view, len(wanted)) == wanted

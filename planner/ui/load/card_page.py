@@ -31,10 +31,9 @@ class CardPage(Page):
         self._shown: Columns = ()
         self._row = row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, SPACE, 0)
-        row.setSpacing(SPACE)
         self._columns = [QVBoxLayout() for _ in three]
         for column in self._columns:
-            column.setSpacing(SPACE)
+            column.addStretch(1)
             row.addLayout(column)
         self._arrange(two)
 
@@ -56,14 +55,19 @@ class CardPage(Page):
     def _arrange(self, columns: Columns) -> None:
         if columns is self._shown:
             return
-        self._shown = columns
-        for column in self._columns:
-            while column.takeAt(0) is not None:
-                pass
-        for column, cards in zip(self._columns, columns, strict=False):
+        for column, cards in zip(self._columns, self._shown, strict=False):
             for card in cards:
-                column.addWidget(card)
-            column.addStretch(1)
-        for at in range(len(self._columns)):
+                # Not takeAt: the item it hands to Python lives on as the one that is told of the
+                # card's changes, and the new one would remember a height for good.
+                column.removeWidget(card)
+        self._shown = columns
+        for column, cards in zip(self._columns, columns, strict=False):
+            for at, card in enumerate(cards):
+                column.insertWidget(at, card)
+        for at, column in enumerate(self._columns):
+            column.setSpacing(2 * SPACE if self.wide else SPACE)
             self._row.setStretch(at, int(at < len(columns)))
+        self._row.setSpacing(2 * SPACE if self.wide else SPACE)
+        for card in chain(*columns):
+            card.make_room(self.wide)
         self.chain()

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QWidget
 
 from planner.handouts import Item, Section
 from planner.ui import theme
-from planner.ui.load.kept_column import KeptColumn, words_column
+from planner.ui.load.kept_column import KeptColumn, line_gap, words_column
 from planner.ui.parts import Card, caution, plain, quiet
 from planner.ui.theme import SPACE
 from planner.words import say
@@ -116,6 +116,11 @@ class SectionCard(Card):
         self._items.fill((item.key, (item, item.key in ticks)) for item in section.items)
         self._notes.fill(enumerate(section.notes))
         self.show()
+
+    def make_room(self, roomy: bool) -> None:
+        """Put air between the lines to tick, or no longer."""
+        for column in (self.column, self._items):
+            column.setSpacing(line_gap(roomy))
 
     def _new_line(self) -> CheckLine:
         line = CheckLine()

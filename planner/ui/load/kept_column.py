@@ -22,7 +22,7 @@ class KeptColumn(QVBoxLayout, Generic[Line, Content]):
 
     def __init__(self, make: Callable[[], Line], tell: Callable[[Line, Content], object]) -> None:
         super().__init__()
-        self.setSpacing(SPACE // 2)
+        self.setSpacing(line_gap(roomy=False))
         self._make, self._tell = make, tell
         self._lines: dict[tuple[Hashable, int], Line] = {}
 
@@ -56,3 +56,8 @@ class KeptColumn(QVBoxLayout, Generic[Line, Content]):
 def words_column(make: Callable[[], QLabel]) -> KeptColumn[QLabel, str]:
     """Return a column of words; make: returns a label of the kind wanted."""
     return KeptColumn(make, lambda label, text: label.setText(text))
+
+
+def line_gap(roomy: bool) -> int:
+    """Return the pixels between lines of a card, in a window with room for air or without."""
+    return 3 * SPACE // 2 if roomy else SPACE // 2

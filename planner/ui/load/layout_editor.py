@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, Qt, Signal
+from collections.abc import Mapping
+
+from PySide6.QtCore import QEvent, QModelIndex, QPersistentModelIndex, QSize, Qt, Signal
 from PySide6.QtGui import QDropEvent, QKeyEvent, QKeySequence, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QGridLayout,
     QHeaderView,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -15,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.handouts.layout import TrapLayout
+from planner.ui.load.kept_column import line_gap
 from planner.ui.load.layout_desk import LayoutDesk
 from planner.ui.parts import button, quiet
 from planner.ui.theme import SPACE
@@ -30,17 +35,21 @@ _NONE = say(
     "Which trap goes where on the next trip will stand here. Give the place its spots in the "
     "place book, and log traps with their design and spot."
 )
+Index = QModelIndex | QPersistentModelIndex
 Keys = QKeySequence.StandardKey
 
 
 class LayoutEditor(QWidget):
-    """The layout of the next trip, with what it is worth for telling designs apart."""
+    """The layout of the next trip, with what it is worth for telling designs apart.
 
-    def __init__(self, bench: Workbench) -> None:
+    roomy: whether there is air between the rows.
+    """
+
+    def __init__(self, bench: Workbench, roomy: bool = False) -> None:
         super().__init__()
         self.bench = bench
         self.layouts = LayoutDesk.of(bench)
-        self.tree = LayoutTree()
+        self.tree = LayoutTree(roomy)
         self.worth = quiet()
         self.how = quiet(_HOW)
         self.above = button(say("Spot above"), lambda: self._step(-1), say("Alt with the up arrow"))
@@ -70,6 +79,9 @@ class LayoutEditor(QWidget):
             buttons.addWidget(each, at // 2, at % 2)
         buttons.addWidget(self.proposed, 2, 0)
         buttons.addWidget(self.log, 2, 1)
+        if roomy:
+            column.setSpacing(line_gap(roomy))
+            buttons.setColumnStretch(2, 1)  # the buttons need no more than their words
         column.addLayout(buttons)
         self.tree.moved.connect(self.layouts.move)
         self.tree.stepped.connect(self._step)
@@ -80,6 +92,19 @@ class LayoutEditor(QWidget):
         bench.site_changed.connect(self._follow)
         bench.log_changed.connect(self._follow)
         self._show()
+
+    @property
+    def stops(self) -> list[QWidget]:
+        """Where Tab stops, from the top."""
+        buttons = (self.above, self.undo, self.below, self.redo, self.proposed, self.log)
+        return [self.tree, *buttons]
+
+    def tell_waters(self, waters: Mapping[str, str]) -> None:
+        """Say beside each spot what is said of its water, instead of how many traps it has."""
+        if waters != self.tree.waters:
+            self.tree.waters = waters
+            self.tree.setHeaderLabels([say("Spot and traps"), say("Design, water and line")])
+            self._show()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -130,15 +155,23 @@ class LayoutEditor(QWidget):
 
 
 class LayoutTree(QTreeWidget):
-    """Spots with their traps beneath; asks for moves, and makes none itself."""
+    """Spots with their traps beneath; asks for moves, and makes none itself.
+
+    waters: what is said beside a spot in place of how many traps it has.
+    """
 
     moved = Signal(str, str)
     stepped = Signal(int)
     undo_asked = Signal()
     redo_asked = Signal()
 
-    def __init__(self) -> None:
+    def __init__(self, roomy: bool) -> None:
         super().__init__()
+        self.waters: Mapping[str, str] = {}
+        self._tallest_px = _TALLEST_PX
+        if roomy:
+            self._tallest_px *= 2
+            self.setItemDelegate(_AiryRows(self))
         self.setColumnCount(2)
         self.setHeaderLabels([say("Spot and traps"), say("Design")])
         self.setAccessibleName(say("Layout of the next trip"))
@@ -164,7 +197,8 @@ class LayoutTree(QTreeWidget):
         for spot in layout.spots:
             here = [each for each in layout.placed if each.spot == spot]
             count = counted(len(here), "trap") if here else say("no trap")
-            top = QTreeWidgetItem(self, [spot, count])
+            top = QTreeWidgetItem(self, [spot, self.waters.get(spot, count)])
+            top.setToolTip(1, self.waters.get(spot, ""))
             top.setData(0, Qt.ItemDataRole.UserRole, spot)
             top.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsDropEnabled)
             for each in here:
@@ -183,7 +217,7 @@ class LayoutTree(QTreeWidget):
         self.expandAll()
         rows = len(layout.spots) + len(layout.placed)
         height = (rows + 1) * max(self.sizeHintForRow(0), 1) + self.header().sizeHint().height()
-        self.setFixedHeight(min(height, _TALLEST_PX))
+        self.setFixedHeight(min(height, self._tallest_px))
 
     def dropEvent(self, event: QDropEvent) -> None:
         trap, item = self.chosen, self.itemAt(event.position().toPoint())
@@ -214,6 +248,13 @@ class LayoutTree(QTreeWidget):
             self.redo_asked.emit()
         else:
             super().keyPressEvent(event)
+
+
+class _AiryRows(QStyledItemDelegate):
+    """Rows with air between them."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        return super().sizeHint(option, index) + QSize(0, line_gap(roomy=True))
 
 
 def _name(item: QTreeWidgetItem) -> str:

@@ -6,6 +6,7 @@ from collections import defaultdict
 
 from planner.handouts import TripFacts
 from planner.handouts.checklist import line_text
+from planner.handouts.facts import SpotWater
 from planner.phrasing import (
     Style,
     clock_text,
@@ -54,23 +55,25 @@ def layout_lines(facts: TripFacts, style: Style) -> list[tuple[str, str]]:
     for placed in facts.traps.placed:
         design = f" ({placed.design})" if placed.design else ""
         at[placed.spot].append(f"{placed.trap}{design}")
-    waters = {spot.spot: spot for spot in facts.spots}
-    lines = []
-    for spot, traps in at.items():
-        water = waters.get(spot)
-        if water is None:
-            lines.append((", ".join(traps), say("No spots are entered for this place.")))
-            continue
-        least = water.over_trap_least_m
-        cover = (
-            say("at least {height} over the trap", height=height_text(least, style))
-            if least > 0
-            else say("the trap stands dry at the lowest water")
-        )
-        lines.append(
-            (
-                f"{spot}: {', '.join(traps)}",
-                say("{cover}; {line} of line", cover=cover, line=line_text(water, style)),
-            )
-        )
-    return lines
+    waters = water_lines(facts, style)
+    return [
+        (f"{spot}: {', '.join(traps)}", waters[spot])
+        if spot in waters
+        else (", ".join(traps), say("No spots are entered for this place."))
+        for spot, traps in at.items()
+    ]
+
+
+def water_lines(facts: TripFacts, style: Style) -> dict[str, str]:
+    """Return the least water over a trap, and the line it needs, by spot."""
+    return {spot.spot: _water_line(spot, style) for spot in facts.spots}
+
+
+def _water_line(spot: SpotWater, style: Style) -> str:
+    least = spot.over_trap_least_m
+    cover = (
+        say("at least {height} over the trap", height=height_text(least, style))
+        if least > 0
+        else say("the trap stands dry at the lowest water")
+    )
+    return say("{cover}; {line} of line", cover=cover, line=line_text(spot, style))

@@ -6,7 +6,6 @@ from collections.abc import Callable, Sequence
 from functools import partial
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
 
 from planner.errors import PlannerError
@@ -22,12 +21,13 @@ from planner.ui.load.ticks import read_ticks, write_ticks
 from planner.ui.load.trap_card import TrapCard
 from planner.ui.parts import Empty, body, button, quiet, title
 from planner.ui.theme import SPACE
+from planner.ui.when_seen import WhenSeen
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 from planner.words import say
 
 
-class LoadView(QWidget):
+class LoadView(WhenSeen, QWidget):
     """Follows the chosen plan; while it is hidden it only remembers that something changed."""
 
     def __init__(self, bench: Workbench) -> None:
@@ -36,7 +36,6 @@ class LoadView(QWidget):
         self.facts: TripFacts | None = None
         self.ticks: frozenset[str] = frozenset()
         self._keys: frozenset[str] = frozenset()
-        self._stale = True
         self._lay_out()
         for signal in (
             bench.site_changed,
@@ -44,8 +43,8 @@ class LoadView(QWidget):
             bench.outlook_changed,
             bench.plans_changed,
         ):
-            signal.connect(self._changed)
-        LayoutDesk.of(bench).changed.connect(self._changed)
+            signal.connect(self.refresh_when_seen)
+        LayoutDesk.of(bench).changed.connect(self.refresh_when_seen)
         self.state.listen(self._state_changed)
         self.refresh()
 
@@ -107,21 +106,11 @@ class LoadView(QWidget):
 
     # -- showing -----------------------------------------------------------------------------
 
-    def showEvent(self, event: QShowEvent) -> None:
-        super().showEvent(event)
-        if self._stale:
-            self.refresh()
-
-    def _changed(self) -> None:
-        self._stale = True
-        if self.isVisible():
-            self.refresh()
-
     def _state_changed(self, changed: frozenset[str]) -> None:
         if changed == {"style"} and self.facts is not None and self.isVisible():
             self._show(self.facts)
         elif changed & {"plan", "style", "today"}:
-            self._changed()
+            self.refresh_when_seen()
 
     def chosen(self) -> Plan | None:
         """Return the chosen plan, None when there is none."""
@@ -129,7 +118,6 @@ class LoadView(QWidget):
 
     def refresh(self) -> None:
         """Work out what the chosen plan needs, and show it."""
-        self._stale = False
         site, plan, log = self.bench.site, self.chosen(), self.bench.log
         if site is None or plan is None:
             self.bench.desk.stop("load up")
@@ -155,7 +143,7 @@ class LoadView(QWidget):
 
     def _wait(self, text: str) -> None:
         self.facts = None
-        self.bench.turns.drop(self)
+        self.bench.turns.drop(self.page)
         self._waiting.words.setText(text)
         self._stack.setCurrentIndex(0)
 
@@ -175,9 +163,9 @@ class LoadView(QWidget):
             # Nothing is to be seen yet, and lines take long to make: the cards come up one a turn.
             for card in (*self.cards, self.traps):
                 card.hide()
-            self.bench.turns.take(self, *pieces)
+            self.bench.turns.take(self.page, *pieces)
         else:
-            self.bench.turns.drop(self)
+            self.bench.turns.drop(self.page)
             for piece in pieces:
                 piece()
 
