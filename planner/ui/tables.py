@@ -8,9 +8,11 @@ from typing import Any
 from PySide6.QtCore import (
     QAbstractItemModel,
     QAbstractTableModel,
+    QEvent,
     QModelIndex,
     QObject,
     QPersistentModelIndex,
+    QSize,
     Qt,
 )
 from PySide6.QtWidgets import (
@@ -32,6 +34,17 @@ from planner.words import say
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
 _FITTED_ROWS = 40
+# A table asks for eight roles of every cell; to look up their names in Qt each time would be felt.
+_SIDE = Qt.ItemDataRole.TextAlignmentRole
+_TEXTS = frozenset(
+    (
+        Qt.ItemDataRole.DisplayRole,
+        Qt.ItemDataRole.AccessibleTextRole,
+        Qt.ItemDataRole.ToolTipRole,
+    )
+)
+_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
 class RowsModel(QAbstractTableModel):
@@ -65,26 +78,69 @@ class RowsModel(QAbstractTableModel):
     ) -> Any:
         if orientation != Qt.Orientation.Horizontal:
             return None
-        if role == Qt.ItemDataRole.TextAlignmentRole:
+        if role == _SIDE:
             return self._alignment(section)
         return self._columns[section] if role == Qt.ItemDataRole.DisplayRole else None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        texts = (
-            Qt.ItemDataRole.DisplayRole,
-            Qt.ItemDataRole.AccessibleTextRole,
-            Qt.ItemDataRole.ToolTipRole,
-        )
-        if role in texts:
+        if role in _TEXTS:
             return self._rows[index.row()][index.column()]
-        return (
-            self._alignment(index.column()) if role == Qt.ItemDataRole.TextAlignmentRole else None
-        )
+        return self._alignment(index.column()) if role == _SIDE else None
 
     def _alignment(self, column: int) -> Qt.AlignmentFlag:
-        right = column in self._numbers
-        side = Qt.AlignmentFlag.AlignRight if right else Qt.AlignmentFlag.AlignLeft
-        return side | Qt.AlignmentFlag.AlignVCenter
+        return _RIGHT if column in self._numbers else _LEFT
+
+
+class _MeasuredOnce(QTableView):
+    """Keeps how wide its columns and how high its rows are to be, until something changes that.
+
+    While a table comes up Qt asks for each of them three times over.
+    """
+
+    def __init__(self, model: QAbstractTableModel) -> None:
+        super().__init__()
+        self._widths: dict[int, int] = {}
+        self._heights: dict[int, int] = {}
+        self._seen: tuple[QSize, int] | None = None
+        # Before the view and its headers follow the model: they may ask at once.
+        for changed in (
+            model.modelReset,
+            model.dataChanged,
+            model.rowsInserted,
+            model.rowsRemoved,
+            model.layoutChanged,
+        ):
+            changed.connect(self._forget)
+        self.horizontalHeader().sectionResized.connect(self._forget_heights)
+        self.setModel(model)
+
+    def sizeHintForColumn(self, column: int) -> int:
+        # Of a long table Qt measures what is seen, and some rows more.
+        seen = (self.size(), self.rowAt(0))
+        if seen != self._seen:
+            self._seen = seen
+            self._forget()
+        if column not in self._widths:
+            self._widths[column] = super().sizeHintForColumn(column)
+        return self._widths[column]
+
+    def sizeHintForRow(self, row: int) -> int:
+        if row not in self._heights:
+            self._heights[row] = super().sizeHintForRow(row)
+        return self._heights[row]
+
+    def changeEvent(self, event: QEvent) -> None:
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._forget()
+        super().changeEvent(event)
+
+    def _forget(self) -> None:
+        self._widths.clear()
+        self._heights.clear()
+
+    def _forget_heights(self) -> None:
+        # Words are wrapped at the width of their column.
+        self._heights.clear()
 
 
 def rows_table(
@@ -94,8 +150,7 @@ def rows_table(
 
     empty: what the table says while it has no row.
     """
-    table = QTableView()
-    table.setModel(model)
+    table = _MeasuredOnce(model)
     table.setAccessibleName(name)
     table.setWordWrap(True)
     table.setShowGrid(False)

@@ -57,7 +57,8 @@ def reread(qtbot: QtBot, bench: Workbench) -> None:
 
 def made_view(qtbot: QtBot, bench: Workbench) -> HaulsView:
     view = HaulsView(bench)
-    qtbot.addWidget(view)
+    # What is still worked out would be shown in a view that is gone.
+    qtbot.addWidget(view, before_close_func=lambda _: settled(qtbot, view))
     view.resize(1100, 700)
     view.show()
     qtbot.waitExposed(view)

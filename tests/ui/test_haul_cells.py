@@ -18,7 +18,7 @@ from planner.logbook.columns import CellError
 from planner.phrasing import Style
 from planner.sites import load_site
 from planner.trips import Plan
-from planner.ui.hauls.haul_cells import COLUMNS, NOT_RECORDED, Clock, shown, with_text, written
+from planner.ui.hauls.haul_cells import COLUMNS, NOT_RECORDED, Clock, with_text, written
 from planner.ui.hauls.haul_rows import (
     Refused,
     meant_day,
@@ -123,8 +123,8 @@ def test_nothing_is_not_zero() -> None:
     assert put("keepers", "0") == 0
     assert put("keepers", "") is None
     assert put("keepers", NOT_RECORDED) is None
-    assert shown(replace(HAUL, keepers=None), BY_FIELD["keepers"], CLOCK) == NOT_RECORDED
-    assert shown(replace(HAUL, keepers=0), BY_FIELD["keepers"], CLOCK) == "0"
+    assert written(replace(HAUL, keepers=None), BY_FIELD["keepers"], CLOCK) == ""
+    assert written(replace(HAUL, keepers=0), BY_FIELD["keepers"], CLOCK) == "0"
 
 
 @pytest.mark.parametrize(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -169,6 +170,42 @@ def test_typing_faster_than_saving_loses_nothing(qtbot: QtBot, view: HaulsView) 
     settled(qtbot, view)
     for at, haul in enumerate(in_book(view), start=1):
         assert (haul.keepers, haul.shorts, haul.females) == (at, at, at)
+
+
+def test_news_of_the_log_leaves_alone_what_is_being_typed(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects the second digit: the first cell is saved while the next is half typed."""
+    choose(view, 0, "keepers")
+    keys(qtbot, "5", Qt.Key.Key_Tab)
+    keys(qtbot, "1")
+    settled(qtbot, view)
+    view.bench.change_log(lambda book: book.save_trip("later", [Haul("later", "Sedge Hollow")]))
+    settled(qtbot, view)
+    line = QApplication.focusWidget()
+    assert isinstance(line, QLineEdit)
+    assert line.text() == "1"
+    keys(qtbot, "2", Qt.Key.Key_Tab)
+    settled(qtbot, view)
+    assert (in_book(view)[0].keepers, in_book(view)[0].shorts) == (5, 12)
+
+
+def test_only_rows_that_differ_are_drawn_anew(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects quick typing: the log that comes back as it is on screen costs the table nothing;
+    other units and a change made elsewhere are shown."""
+    model = view.entry.model
+    told: list[tuple[int, int]] = []
+    model.dataChanged.connect(lambda first, last, *_: told.append((first.row(), last.row())))
+    view.refresh()
+    settled(qtbot, view)
+    assert told == []
+    hauls = list(model.hauls)
+    hauls[1] = replace(hauls[1], keepers=8)
+    view.bench.change_log(lambda book: book.save_trip("22 Nov 2026", hauls))
+    settled(qtbot, view)
+    assert told == [(1, 1)]
+    assert model.data(model.index(1, AT["keepers"])) == "8"
+    view.bench.state.change(style=Style(length="ft"))
+    assert told == [(1, 1), (0, 2)]
+    assert model.data(model.index(0, AT["depth_m"])) == "6.23"
 
 
 def test_what_cannot_be_saved_stays_and_is_tried_again(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 import pytest
@@ -20,9 +21,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
-from planner.logbook import Promise
+from planner.logbook import Promise, TripOutcome
 from planner.phrasing import count_text
 from planner.ui.dates.plan_panel import PlanPanel
+from planner.ui.hauls.trip_list import TripList
 from planner.ui.hauls.view import HaulsView
 from planner.ui.workbench import Workbench
 
@@ -165,3 +167,33 @@ def test_no_button_or_field_is_cut_at_any_font(qtbot: QtBot, bench: Workbench, p
     fields = view.entry.details.findChildren(QLineEdit)
     assert all(field.height() >= field.minimumSizeHint().height() for field in fields)
     assert view.entry.table.height() >= 4 * view.entry.table.rowHeight(0)
+
+
+def test_a_count_leaves_the_list_of_trips_where_it_was(qtbot: QtBot) -> None:
+    """Protects the eye: the trip scrolled to stays there and chosen while counts come in, and no
+    trip looks chosen where the one on show is not in the list."""
+    trips = TripList()
+    qtbot.addWidget(trips)
+    trips.resize(300, 300)
+    trips.show()
+    shown = [
+        TripOutcome(f"trip {at}", "Sedge Hollow", None, 11, 33, 31, 2, None) for at in range(60)
+    ]
+    trips.show_trips(list(shown), ("trip 3", "Sedge Hollow"))
+    bar = trips.table.verticalScrollBar()
+    bar.setValue(bar.maximum())
+    asked: list[tuple[str, str]] = []
+    trips.chosen.connect(lambda *key: asked.append(key))
+    shown[59] = replace(shown[59], keepers=99)
+    trips.show_trips(list(shown), ("trip 3", "Sedge Hollow"))
+    model = trips.table.model()
+    assert model.data(model.index(59, 1)) == "99"
+    assert bar.value() == bar.maximum() > 0
+    assert [row.row() for row in trips.table.selectionModel().selectedRows()] == [3]
+    trips.show_trips(list(shown), ("just begun", "Sedge Hollow"))
+    assert not trips.table.selectionModel().hasSelection()
+    assert asked == []
+    trips.show_trips(shown[:10], ("trip 2", "Sedge Hollow"))
+    assert [row.row() for row in trips.table.selectionModel().selectedRows()] == [2]
+    trips.table.selectRow(3)
+    assert asked == [("trip 3", "Sedge Hollow")]

@@ -47,6 +47,46 @@ def test_a_short_table_is_as_high_as_its_rows(qtbot: Any) -> None:
     assert not table.verticalScrollBar().isVisible()
 
 
+def test_a_table_measures_its_cells_once_and_again_when_they_change(qtbot: Any) -> None:
+    """Qt asks three times over while a table comes up, which held the window up; but longer
+    words, words that need more lines and larger letters still get their room."""
+    model = _Counting(("Trip", "Notes"))
+    table = rows_table(model, "Trips", wide=1)
+    qtbot.addWidget(table)
+    table.resize(400, 900)
+    model.show([("22 Nov", "calm")] * 20)
+    model.asked = 0
+    table.show()
+    QApplication.processEvents()
+    # Once for its column, which is not the wide one, and twice for its row: the wide column is
+    # narrower while the table comes up.
+    assert model.asked <= 20 + 2 * 2 * 20
+    before = (table.columnWidth(0), table.rowHeight(0))
+    model.show([("22 November 2026", "a word or two more " * 12)] * 20)
+    QApplication.processEvents()
+    assert table.columnWidth(0) > before[0]
+    assert table.rowHeight(0) > 2 * before[1]
+    before = (table.columnWidth(0), table.rowHeight(0))
+    table.resize(300, 900)
+    QApplication.processEvents()
+    assert table.rowHeight(0) > before[1]
+    larger = table.font()
+    larger.setPointSize(2 * larger.pointSize())
+    table.setFont(larger)
+    QApplication.processEvents()
+    assert table.columnWidth(0) > before[0]
+
+
+class _Counting(RowsModel):
+    """Counts how often a cell is measured."""
+
+    asked = 0
+
+    def data(self, index: Any, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        self.asked += role == Qt.ItemDataRole.SizeHintRole
+        return super().data(index, role)
+
+
 def test_headings_stand_over_their_cells(qtbot: Any) -> None:
     """A heading in the middle over cells at the side is read as that of the next column."""
     plans = PlansModel()

@@ -68,11 +68,6 @@ def heading(column: Column, clock: Clock) -> str:
     return f"{column.heading} ({clock.style.length})" if column.kind == "depth" else column.heading
 
 
-def shown(haul: Haul, column: Column, clock: Clock) -> str:
-    """Return what the cell shows: a quiet dash for what was not recorded."""
-    return written(haul, column, clock) or NOT_RECORDED
-
-
 def written(haul: Haul, column: Column, clock: Clock) -> str:
     """Return the text that a person would type for the cell; "" for not recorded."""
     value = getattr(haul, column.field)

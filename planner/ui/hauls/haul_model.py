@@ -19,7 +19,7 @@ from PySide6.QtGui import QColor
 
 from planner.logbook import Crab, Haul
 from planner.ui import theme
-from planner.ui.hauls.haul_cells import COLUMNS, Clock, Column, heading, shown, written
+from planner.ui.hauls.haul_cells import COLUMNS, NOT_RECORDED, Clock, Column, heading, written
 from planner.ui.hauls.haul_rows import Refused, nudged, typed
 from planner.words import say
 
@@ -27,6 +27,15 @@ Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+# A table asks for eight roles of every cell; to look up their names in Qt each time would be felt.
+_DISPLAY, _EDIT = Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole
+_SIDE, _INK = Qt.ItemDataRole.TextAlignmentRole, Qt.ItemDataRole.ForegroundRole
+_TOLD = Qt.ItemDataRole.AccessibleTextRole
+_ROLES = frozenset((_DISPLAY, _EDIT, _SIDE, _INK, _TOLD))
+_READ_ONLY = (
+    Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemNeverHasChildren
+)
+_EDITABLE = _READ_ONLY | Qt.ItemFlag.ItemIsEditable
 
 
 class HaulModel(QAbstractTableModel):
@@ -45,18 +54,37 @@ class HaulModel(QAbstractTableModel):
         self.today = date.min
         self.editable = False
         self._clock: Clock | None = None
+        self._written: dict[int, tuple[str, ...]] = {}  # rows in words, from when they are asked
 
     def show(self, hauls: Sequence[Haul], clock: Clock, today: date, editable: bool) -> None:
-        """Show the hauls of a trip; the chosen cell stays where the rows stay as many."""
-        as_many = len(hauls) == len(self.hauls)
+        """Show the hauls of a trip; the chosen cell stays where the rows stay as many.
+
+        What is shown already is left alone, and with it what is being typed there.
+        """
+        before, as_many = self.hauls, len(hauls) == len(self.hauls)
+        alike = (clock, editable) == (self._clock, self.editable)
         if not as_many:
             self.beginResetModel()
-        self.hauls, self.today, self.editable, self._clock = tuple(hauls), today, editable, clock
+        self.today, self.editable, self._clock = today, editable, clock
+        if not alike:
+            self._written.clear()
+        self._have(tuple(hauls))
         if not as_many:
             self.endResetModel()
         else:
-            self._tell(range(len(self.hauls)), range(len(COLUMNS)))
-        self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, len(COLUMNS) - 1)
+            rows = [at for at, haul in enumerate(hauls) if not alike or haul != before[at]]
+            self._tell(rows, range(len(COLUMNS)))
+        if not alike:
+            self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, len(COLUMNS) - 1)
+
+    def _have(self, hauls: tuple[Haul, ...]) -> None:
+        """Hold these hauls; what differs is put into words anew."""
+        before, self.hauls = self.hauls, hauls
+        self._written = {
+            at: words
+            for at, words in self._written.items()
+            if at < len(hauls) and hauls[at] == before[at]
+        }
 
     # -- reading -----------------------------------------------------------------------------
 
@@ -66,50 +94,54 @@ class HaulModel(QAbstractTableModel):
     def columnCount(self, parent: Index = _NOWHERE) -> int:
         return 0 if parent.isValid() else len(COLUMNS)
 
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = _DISPLAY) -> Any:
         if orientation != Qt.Orientation.Horizontal or self._clock is None:
             return None
         column = COLUMNS[section]
-        if role == Qt.ItemDataRole.DisplayRole:
+        if role == _DISPLAY:
             return heading(column, self._clock)
         if role == Qt.ItemDataRole.ToolTipRole:
             return column.help
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return _alignment(column)
-        return None
+        return _alignment(column) if role == _SIDE else None
 
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if not index.isValid() or self._clock is None:
+    def data(self, index: Index, role: int = _DISPLAY) -> Any:
+        if role not in _ROLES or self._clock is None or not index.isValid():
             return None
-        haul, column = self.hauls[index.row()], COLUMNS[index.column()]
-        if role == Qt.ItemDataRole.DisplayRole:
-            return shown(haul, column, self._clock)
-        if role == Qt.ItemDataRole.EditRole:
-            return written(haul, column, self._clock)
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return _alignment(column)
-        if role == Qt.ItemDataRole.ForegroundRole and not written(haul, column, self._clock):
-            return QColor(theme.current().quiet)
-        if role == Qt.ItemDataRole.AccessibleTextRole:
-            text = written(haul, column, self._clock) or say("not recorded")
-            return say(
-                "{heading} of trap {trap}: {given}",
-                heading=column.heading,
-                trap=haul.trap,
-                given=text,
-            )
-        return None
+        row, at = index.row(), index.column()
+        if role == _SIDE:
+            return _alignment(COLUMNS[at])
+        text = self._words(row)[at]
+        if role == _DISPLAY:
+            return text or NOT_RECORDED
+        if role == _EDIT:
+            return text
+        if role == _INK:
+            return None if text else QColor(theme.current().quiet)
+        return say(
+            "{heading} of trap {trap}: {given}",
+            heading=COLUMNS[at].heading,
+            trap=self.hauls[row].trap,
+            given=text or say("not recorded"),
+        )
+
+    def _words(self, row: int) -> tuple[str, ...]:
+        """Return what a person would type for each cell of a row."""
+        found = self._written.get(row)
+        if found is None:
+            assert self._clock is not None
+            found = tuple(written(self.hauls[row], column, self._clock) for column in COLUMNS)
+            self._written[row] = found
+        return found
 
     def flags(self, index: Index) -> Qt.ItemFlag:
-        flags = super().flags(index)
-        return flags | Qt.ItemFlag.ItemIsEditable if self.editable else flags
+        if not index.isValid():
+            return Qt.ItemFlag.NoItemFlags
+        return _EDITABLE if self.editable else _READ_ONLY
 
     # -- changing ----------------------------------------------------------------------------
 
-    def setData(self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole) -> bool:
-        if role != Qt.ItemDataRole.EditRole:
+    def setData(self, index: Index, value: Any, role: int = _EDIT) -> bool:
+        if role != _EDIT:
             return False
         return self.type_into([(index.row(), index.column())], str(value))
 
@@ -154,13 +186,13 @@ class HaulModel(QAbstractTableModel):
     def set_crabs(self, row: int, crabs: tuple[Crab, ...]) -> None:
         """Give a haul its single crabs."""
         made = replace(self.hauls[row], crabs=crabs)
-        self.hauls = (*self.hauls[:row], made, *self.hauls[row + 1 :])
+        self._have((*self.hauls[:row], made, *self.hauls[row + 1 :]))
 
     def _take(self, hauls: tuple[Haul, ...], cells: Sequence[tuple[int, int]]) -> bool:
         if not self.editable or not cells:
             return False
         if hauls != self.hauls:
-            self.hauls = hauls
+            self._have(hauls)
             self._tell(*zip(*cells, strict=True))
             self.changed.emit(self._named(cells))
         return True
@@ -179,7 +211,7 @@ class HaulModel(QAbstractTableModel):
         )
 
     def _tell(self, rows: Sequence[int], columns: Sequence[int]) -> None:
-        if self.hauls:
+        if rows:
             self.dataChanged.emit(
                 self.index(min(rows), min(columns)), self.index(max(rows), max(columns))
             )

@@ -34,6 +34,11 @@ Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
 _COLUMNS = (say("Trip"), say("Kept"), say("Judged"), say("Light"), say("Place"))
 _NUMBERS = (1, 2, 3)
+# Looked up in Qt for every cell that is drawn, they would be felt.
+_SIDE = Qt.ItemDataRole.TextAlignmentRole
+_TEXTS = frozenset((Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole))
+_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 _NAME_EM = 20  # letters: a longer name of a trip or place is told by the pointer
 
 
@@ -114,7 +119,10 @@ class TripList(QWidget):
         trips = [trip for trip in self._all if _fits(trip, words)] if words else self._all
         self._filling = True
         at = self._rows.show(trips, self._chosen)
-        if at is not None:
+        selection = self.table.selectionModel()
+        if at is None:
+            selection.clear()
+        elif at not in [index.row() for index in selection.selectedRows()]:
             self.table.selectRow(at)
         self._filling = False
         self.sums.setText(trips_words(trips) if trips else say("No trip fits."))
@@ -122,7 +130,7 @@ class TripList(QWidget):
     def _row_chosen(self, current: QModelIndex, _before: QModelIndex) -> None:
         if current.isValid() and not self._filling:
             trip = self._rows.trips[current.row()]
-            self._chosen = (trip.trip, trip.place)
+            self._chosen = _key(trip)
             self.chosen.emit(*self._chosen)
 
 
@@ -133,13 +141,26 @@ class _TripRows(QAbstractTableModel):
         super().__init__(parent)
         self.trips: Sequence[TripOutcome] = ()
 
+        self._told: dict[int, tuple[str, ...]] = {}  # rows in words, from when they are asked
+
     def show(self, trips: Sequence[TripOutcome], chosen: TripKey | None) -> int | None:
-        """Show other trips and return the row of the chosen one."""
-        self.beginResetModel()
-        self.trips = trips
-        self.endResetModel()
-        rows = (at for at, trip in enumerate(trips) if (trip.trip, trip.place) == chosen)
-        return next(rows, None)
+        """Show other trips and return the row of the chosen one.
+
+        The same ones stay where they are, seen and chosen; those that came out otherwise are told.
+        """
+        before = self.trips
+        if [_key(trip) for trip in trips] == [_key(trip) for trip in before]:
+            self.trips = trips
+            for at, (trip, was) in enumerate(zip(trips, before, strict=True)):
+                if trip is not was and trip != was:
+                    self._told.pop(at, None)
+                    self.dataChanged.emit(self.index(at, 0), self.index(at, len(_COLUMNS) - 1))
+        else:
+            self.beginResetModel()
+            self.trips = trips
+            self._told.clear()
+            self.endResetModel()
+        return next((at for at, trip in enumerate(trips) if _key(trip) == chosen), None)
 
     def rowCount(self, parent: Index = _NOWHERE) -> int:
         return 0 if parent.isValid() else len(self.trips)
@@ -152,21 +173,29 @@ class _TripRows(QAbstractTableModel):
     ) -> Any:
         if orientation != Qt.Orientation.Horizontal:
             return None
-        if role == Qt.ItemDataRole.TextAlignmentRole:
+        if role == _SIDE:
             return _alignment(section)
         return _COLUMNS[section] if role == Qt.ItemDataRole.DisplayRole else None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
-            return _cell(self.trips[index.row()], index.column())
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return _alignment(index.column())
-        return None
+        if role in _TEXTS:
+            return self._words(index.row())[index.column()]
+        return _alignment(index.column()) if role == _SIDE else None
+
+    def _words(self, row: int) -> tuple[str, ...]:
+        found = self._told.get(row)
+        if found is None:
+            trip = self.trips[row]
+            found = self._told[row] = tuple(_cell(trip, at) for at in range(len(_COLUMNS)))
+        return found
+
+
+def _key(trip: TripOutcome) -> TripKey:
+    return trip.trip, trip.place
 
 
 def _alignment(column: int) -> Qt.AlignmentFlag:
-    side = Qt.AlignmentFlag.AlignRight if column in _NUMBERS else Qt.AlignmentFlag.AlignLeft
-    return side | Qt.AlignmentFlag.AlignVCenter
+    return _RIGHT if column in _NUMBERS else _LEFT
 
 
 def _fits(trip: TripOutcome, words: Sequence[str]) -> bool:
