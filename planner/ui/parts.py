@@ -32,6 +32,7 @@ from PySide6.QtWidgets import (
 
 from planner.ui import theme
 from planner.ui.theme import SPACE
+from planner.ui.turns import Turns
 
 Role = Literal["title", "heading", "quiet", "caution", "body"]
 
@@ -181,11 +182,12 @@ def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
 
 
 class Late(QWidget):
-    """A page of tabs that is made when it is first shown: what is in it would delay the first."""
+    """A page of tabs that is made when it is first shown, in a turn of its own."""
 
-    def __init__(self, make: Callable[[], QWidget]) -> None:
+    def __init__(self, make: Callable[[], QWidget], turns: Turns) -> None:
         super().__init__()
         self._make: Callable[[], QWidget] | None = make
+        self._turns = turns
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
 
@@ -198,8 +200,8 @@ class Late(QWidget):
             made.show()  # now, not at the next turn of the event loop
 
     def showEvent(self, event: QShowEvent) -> None:
-        self.fill()
         super().showEvent(event)
+        self._turns.take(self, self.fill)
 
 
 def show_through(scroll: QScrollArea) -> None:

@@ -462,6 +462,7 @@ def test_the_demo_log_is_learned_from_and_weighed(view: EvidenceView, qtbot: Any
     judged = sum(1 for outcome in view.bench.log.outcomes("Sedge Hollow") if outcome.judged)
     assert said.count(f"from {judged} trips") == len(view.evidence.effects)
     _turn_to(view, "How forecasts did")
+    _settle(qtbot, view)
     assert view.record.rows.rowCount() == len(view.evidence.record.trips) > 10
     assert "past trips forecast from earlier trips only" in view.record.sentence.text()
     assert "No trip begun from a plan" in view.record.promises.text()

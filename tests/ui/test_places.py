@@ -123,11 +123,13 @@ def test_looking_at_a_place_does_not_open_it_but_enter_does(book: _Book) -> None
 def test_heights_follow_the_users_units_and_constants_are_largest_first(book: _Book) -> None:
     """The same constituent reads 0.470 in metres and 1.542 in feet (0.470 / 0.3048)."""
     book.view.panel.setCurrentIndex(2)
+    book.settle()
     model = book.view.panel.constants
     first = [model.data(model.index(0, column)) for column in range(4)]
     assert first == ["M2", "0.470", "74.0", "12.42 h"]
     state = book.bench.state
     state.change(style=replace(state.style, length="ft"))
+    book.settle()
     assert model.data(model.index(0, 1)) == "1.542"
     assert model.headerData(1, Qt.Orientation.Horizontal) == "Amplitude, ft"
 
@@ -135,6 +137,7 @@ def test_heights_follow_the_users_units_and_constants_are_largest_first(book: _B
 def test_spots_are_told_in_a_table_too(book: _Book) -> None:
     """What the picture shows can be read: depth, cover, hours bare."""
     book.view.panel.setCurrentIndex(1)
+    book.settle()
     rows = book.view.panel.spot_rows
     assert rows.rowCount() == 6
     assert rows.data(rows.index(0, 0)) == "ramp flat"

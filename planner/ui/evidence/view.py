@@ -39,9 +39,10 @@ class EvidenceView(QWidget):
         self.bench, self.state = bench, bench.state
         self.evidence: Evidence | None = None
         self.effects = EffectsPanel(bench.state)
-        matters, did = _Learned(self.effects), _Learned(Late(lambda: self.record))
+        matters, did = _Learned(self.effects), _Learned(Late(lambda: self.record, bench.turns))
         self._learned_pages = (matters, did)
-        self._trips_page, self._trials_page = Late(lambda: self.trips), Late(lambda: self.trials)
+        self._trips_page = Late(lambda: self.trips, bench.turns)
+        self._trials_page = Late(lambda: self.trials, bench.turns)
         self._showing: dict[QWidget, Callable[[Evidence], None]] = {
             matters: self.effects.show_evidence,
             self._trips_page: lambda evidence: self.trips.show_curves(evidence),
@@ -120,7 +121,11 @@ class EvidenceView(QWidget):
         self._catch_up()
 
     def _catch_up(self) -> None:
-        """Work out what the shown tab needs and is not of this log and place yet."""
+        """Work out and show what the tab in front needs, once it has come up."""
+        self.bench.turns.take(self, self._work_out, self._show_tab)
+
+    def _work_out(self) -> None:
+        """Begin what the shown tab needs and is not of this log and place yet."""
         site, log, shown = self.bench.site, self.bench.log, self.tabs.currentWidget()
         if not self.isVisible() or not log.hauls or site is None:
             return
@@ -133,7 +138,6 @@ class EvidenceView(QWidget):
             self.trips.refresh()
         if self._take("evidence"):
             self._learn(site, log)
-        self._show_tab()
 
     def _take(self, what: str) -> bool:
         stale = what in self._stale
@@ -160,7 +164,7 @@ class EvidenceView(QWidget):
         self._unshown = set(self._showing)
         for page in self._learned_pages:
             page.show_inside()
-        self._show_tab()
+        self.bench.turns.then(self, self._show_tab)
 
     def _show_tab(self) -> None:
         """Show on the tab in front what was learned, if it does not yet."""

@@ -57,12 +57,12 @@ class PlacePanel(Tabs):
             (say("Constants"), self._make_constants, self._show_constants),
             (say("Rules"), self._make_rules, self._show_rules),
         ):
-            page = Late(make)
+            page = Late(make, bench.turns)
             self.addTab(page, words)
             self._showing[page] = show
-        self.addTab(Late(lambda: self.span), say("Any dates"))
-        self.addTab(Late(lambda: self.observed), say("Check against what you saw"))
-        self.currentChanged.connect(lambda _: self._show_tab())
+        self.addTab(Late(lambda: self.span, bench.turns), say("Any dates"))
+        self.addTab(Late(lambda: self.observed, bench.turns), say("Check against what you saw"))
+        self.currentChanged.connect(lambda _: self._catch_up())
         self.state.listen(self._state_changed)
 
     @cached_property
@@ -150,15 +150,24 @@ class PlacePanel(Tabs):
         """Show the place anew, in the units and clock of the user."""
         # Only what is seen at once: the rest when somebody turns to it.
         self._stale = set(self._showing)
-        self._show_tab()
+        self._catch_up()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
-        self._show_tab()
+        self._catch_up()
 
-    def _show_tab(self) -> None:
+    def _catch_up(self) -> None:
+        """Make the tab in front, then show the place on it, unless that is done."""
+        self._bench.turns.take(self, self._tab.fill, self._show_tab)
+
+    @property
+    def _tab(self) -> Late:
         tab = self.currentWidget()
         assert isinstance(tab, Late)
+        return tab
+
+    def _show_tab(self) -> None:
+        tab = self._tab
         if self.report is not None and tab in self._stale and self.isVisible():
             self._stale.discard(tab)
             tab.fill()
