@@ -15,9 +15,9 @@ from planner.ui.parts import Card, body, caution, quiet, refill
 from planner.ui.strip.days import plan_name
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
+from planner.ui.when_seen import WhenSeen
 from planner.ui.whole_lines import WholeLines
 from planner.ui.work import Checkpoint
-from planner.ui.when_seen import WhenSeen
 from planner.ui.workbench import Workbench
 from planner.words import say
 
