@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 from argparse import ArgumentParser, Namespace
 from collections.abc import Sequence
 from typing import NoReturn
@@ -37,6 +38,28 @@ _EPILOG = say(
 )
 
 
+# The words of argparse that a user can meet.
+_WORDS = {
+    "usage: ": say("usage: "),
+    "positional arguments": say("positional arguments"),
+    "options": say("options"),
+    "show this help message and exit": say("show this help message and exit"),
+    "unrecognized arguments: %s": say("unrecognized arguments: %s"),
+    "the following arguments are required: %s": say("the following arguments are required: %s"),
+    "argument %(argument_name)s: %(message)s": say("argument %(argument_name)s: %(message)s"),
+    "expected one argument": say("expected one argument"),
+    "expected at least one argument": say("expected at least one argument"),
+    "ignored explicit argument %r": say("ignored explicit argument %r"),
+    "not allowed with argument %s": say("not allowed with argument %s"),
+    "invalid %(type)s value: %(value)r": say("invalid %(type)s value: %(value)r"),
+    "invalid choice: %(value)r (choose from %(choices)s)": say(
+        "invalid choice: %(value)r (choose from %(choices)s)"
+    ),
+}
+# It looks for them under this name of its own, and offers no other way to another language.
+argparse._ = lambda text: _WORDS.get(text, text)  # type: ignore[attr-defined]
+
+
 class _Parser(ArgumentParser):
     """An argument parser whose errors are ours to report."""
 
@@ -56,9 +79,14 @@ def parse(argv: Sequence[str]) -> Namespace:
 
 def _parser() -> ArgumentParser:
     parser = _Parser(prog="fullshell", description=_DESCRIPTION, epilog=_EPILOG, allow_abbrev=False)
-    parser.add_argument("--version", action="version", version=f"fullshell {__version__}")
+    parser.add_argument(
+        "--version",
+        action="version",
+        version=f"fullshell {__version__}",
+        help=say("show the program's version number and exit"),
+    )
     parser.set_defaults(run=start.run, place=None)
-    jobs = parser.add_subparsers(title="jobs", metavar="JOB", parser_class=_Parser)
+    jobs = parser.add_subparsers(title=say("jobs"), metavar="JOB", parser_class=_Parser)
     for command in (water, sky, dates, plans, learn, trials, check, take, tally, picture, doctor):
         command.add_to(jobs)
     return parser

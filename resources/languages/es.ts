@@ -925,6 +925,16 @@
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
+   <source>week</source>
+   <translation>semana</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/dates.py" />
+   <source>weeks</source>
+   <translation>semanas</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/dates.py" />
    <source>as the average</source>
    <translation>como la media</translation>
   </message>
@@ -1471,8 +1481,83 @@
   </message>
   <message>
    <location filename="planner/cli/parser.py" />
+   <source>usage: </source>
+   <translation>uso: </translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>positional arguments</source>
+   <translation>argumentos por posición</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>options</source>
+   <translation>opciones</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>show this help message and exit</source>
+   <translation>muestra esta ayuda y termina</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>unrecognized arguments: %s</source>
+   <translation>argumentos desconocidos: %s</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>the following arguments are required: %s</source>
+   <translation>faltan estos argumentos: %s</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>argument %(argument_name)s: %(message)s</source>
+   <translation>argumento %(argument_name)s: %(message)s</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>expected one argument</source>
+   <translation>le falta su valor</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>expected at least one argument</source>
+   <translation>le falta al menos un valor</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>ignored explicit argument %r</source>
+   <translation>no lleva valor (se encontró %r)</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>not allowed with argument %s</source>
+   <translation>no se admite junto con %s</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>invalid %(type)s value: %(value)r</source>
+   <translation>valor no válido de %(type)s: %(value)r</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>invalid choice: %(value)r (choose from %(choices)s)</source>
+   <translation>opción no válida: %(value)r (elija entre %(choices)s)</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
    <source>{message}; see {prog} --help</source>
    <translation>{message}; consulte {prog} --help</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>show the program's version number and exit</source>
+   <translation>muestra el número de versión del programa y termina</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>jobs</source>
+   <translation>tareas</translation>
   </message>
   <message>
    <location filename="planner/cli/spans.py" />
@@ -6475,6 +6560,31 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <translation>Cale el {set_at}, recoja el {haul_at}, {count} llenos de talla</translation>
   </message>
   <message>
+   <location filename="planner/ui/evidence/curves_row.py" />
+   <source>from {least} light crabs of 100 to {most}; the table lists them</source>
+   <translation>de {least} cangrejos vacíos de 100 a {most}; la tabla los enumera</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/curves_row.py" />
+   <source>When in the year</source>
+   <translation>Cuándo en el año</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/curves_row.py" />
+   <source>When in the moon's round</source>
+   <translation>Cuándo en el ciclo de la luna</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/curves_row.py" />
+   <source>Line: best estimate, all else as on average. Band: its 80% interval. The trips themselves stand under Moon and season.</source>
+   <translation>Línea: mejor estimación, con todo lo demás como de promedio. Banda: su intervalo del 80 %. Las salidas mismas están en Luna y temporada.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/curves_row.py" />
+   <source>Light crabs of 100 (80% interval)</source>
+   <translation>Cangrejos vacíos de 100 (intervalo del 80 %)</translation>
+  </message>
+  <message>
    <location filename="planner/ui/evidence/effects_panel.py" />
    <source> of 100</source>
    <translation> de 100</translation>
@@ -7721,13 +7831,13 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_model.py" />
-   <source>{what} of {words}</source>
-   <translation>{what} de {words}</translation>
+   <source>{heading} of trap {trap}: {given}</source>
+   <translation>{heading} de la nasa {trap}: {given}</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_model.py" />
-   <source>{heading} of trap {trap}: {given}</source>
-   <translation>{heading} de la nasa {trap}: {given}</translation>
+   <source>{what} of {words}</source>
+   <translation>{what} de {words}</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_model.py" />

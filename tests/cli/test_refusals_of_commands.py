@@ -2,6 +2,11 @@
 
 from __future__ import annotations
 
+import os
+import re
+import subprocess
+import sys
+
 import pytest
 
 from planner.cli.entry import main
@@ -148,3 +153,28 @@ def test_version(run):
     from planner import __version__
 
     assert run("--version").out == f"fullshell {__version__}\n"
+
+
+def test_help_and_refusals_are_in_the_users_language_to_the_last_word():
+    """Protects from half a sentence in each: much of it is the words of Python's own library."""
+    pytest.importorskip("PySide6")
+    code = """
+import shlex, sys
+from planner.cli import main
+for line in sys.stdin.read().splitlines():
+    main(shlex.split(line))
+"""
+    lines = [words for words, _ in WRONG_WORDS if len(words) < 90]
+    helps = [f"{job} --help" for job in ("", "water", "sky", "dates", "plans", "take", "doctor")]
+    ran = subprocess.run(
+        [sys.executable, "-c", code],
+        input="\n".join([*lines, *helps, "dates x --from", "doctor --report=3"]),
+        env={**os.environ, "FULLSHELL_LANGUAGE": "es", "PYTHONUTF8": "1"},
+        capture_output=True,
+        encoding="utf-8",
+        check=True,
+    )
+    said = ran.stdout + ran.stderr
+    assert said.count("uso: fullshell") == len(helps)
+    english = r"\b(the|of|is|are|one|see|with|from a|default|usage|options?|argument|weeks)\b"
+    assert [line for line in said.splitlines() if re.search(rf"(?<![-{{]){english}", line)] == []

@@ -41,7 +41,7 @@ def add_to(jobs: Jobs) -> None:
     summary = say("How full the crabs should be, day by day, and why.")
     parser = add_job(jobs, "dates", summary, _answer)
     add_place(parser)
-    add_days(parser, "8 weeks")
+    add_days(parser, counted(8, "week"))
     add_log(parser)
 
 

@@ -24,7 +24,7 @@ from planner.cli.spans import day_span
 from planner.phrasing import RULES_CAUTION, TIDE_CAUTION, Style, day_clock_text, zone_text
 from planner.phrasing import soak_text as soak
 from planner.sites import Site
-from planner.words import say
+from planner.words import counted, say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -46,7 +46,7 @@ def add_to(jobs: Jobs) -> None:
     """Add the job."""
     parser = add_job(jobs, "plans", say("Ranked plans: when to set and when to haul."), _answer)
     add_place(parser)
-    add_days(parser, "8 weeks")
+    add_days(parser, counted(8, "week"))
     add_log(parser)
     parser.add_argument(
         "--most",

@@ -14,7 +14,7 @@ from planner.cli.commands.plans import DEFAULT_DAYS, MOST_DAYS, count
 from planner.cli.errors import UsageError
 from planner.cli.spans import day_span, today_at
 from planner.phrasing import Style, day_clock_text
-from planner.words import say
+from planner.words import counted, say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -39,7 +39,7 @@ def add_to(jobs: Jobs) -> None:
     parser.add_argument(
         "out", metavar="OUT", type=_out, help=say("the file to write; its ending says which")
     )
-    add_days(parser, "8 weeks")
+    add_days(parser, counted(8, "week"))
     add_log(parser)
     parser.add_argument(
         "--plan",
