@@ -50,7 +50,8 @@ def main(argv: Sequence[str] | None = None) -> int:
         return _say(
             say(
                 "this is a fault in the program itself, not in your input: {kind}: "
-                "{error}; set FULLSHELL_TRACEBACK=1 to see where, and report it",
+                "{error}; look whether its files are whole: fullshell doctor; if they are, set "
+                "FULLSHELL_TRACEBACK=1 to see where, and report it",
                 kind=type(error).__name__,
                 error=error,
             ),

@@ -1461,8 +1461,8 @@
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
-   <source>this is a fault in the program itself, not in your input: {kind}: {error}; set FULLSHELL_TRACEBACK=1 to see where, and report it</source>
-   <translation>esto es un fallo del propio programa, no de sus datos: {kind}: {error}; ponga FULLSHELL_TRACEBACK=1 para ver dónde, y dé aviso</translation>
+   <source>this is a fault in the program itself, not in your input: {kind}: {error}; look whether its files are whole: fullshell doctor; if they are, set FULLSHELL_TRACEBACK=1 to see where, and report it</source>
+   <translation>es un fallo del propio programa, no de lo que usted indicó: {kind}: {error}; mire si sus archivos están enteros: fullshell doctor; si lo están, ponga FULLSHELL_TRACEBACK=1 para ver dónde, e informe de ello</translation>
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
@@ -12371,6 +12371,16 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/trouble/checkup/screen.py" />
    <source>no view can be drawn</source>
    <translation>no se puede dibujar ninguna vista</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>the display {name} does not answer</source>
+   <translation>la pantalla {name} no responde</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/screen.py" />
+   <source>log in to the desktop, or leave DISPLAY and WAYLAND_DISPLAY unset</source>
+   <translation>entre en el escritorio, o deje sin poner DISPLAY y WAYLAND_DISPLAY</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/screen.py" />

@@ -184,6 +184,8 @@ class _Ended:
             "wrong",
             "apt-get install libxcb-cursor0",
         ),
+        (_Ended(-6, "", "qt.qpa.xcb: could not connect to display :9"), "wrong", "DISPLAY"),
+        (_Ended(-6, "", "Failed to create wl_display (No such file)"), "wrong", "DISPLAY"),
         (_Ended(-6, "", "This application failed to start"), "wrong", "packaging/README.md"),
     ],
 )

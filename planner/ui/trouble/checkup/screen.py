@@ -102,6 +102,12 @@ def _probed(what: str, variables: dict[str, str], *plugins: str) -> Finding:
     lacking = missing_library(ended.stderr)
     if lacking:
         return _lacking(what, lacking)
+    if "could not connect to display" in ended.stderr or "create wl_display" in ended.stderr:
+        return wrong(
+            what,
+            say("the display {name} does not answer", name=_display()),
+            say("log in to the desktop, or leave DISPLAY and WAYLAND_DISPLAY unset"),
+        )
     return wrong(
         what,
         say("Qt does not start (status {returncode})", returncode=ended.returncode),
