@@ -41,7 +41,7 @@ def user_folder() -> Path:
     """Return the folder of this user's data; the variable FULLSHELL_HOME moves it."""
     moved = os.environ.get("FULLSHELL_HOME")
     if moved:
-        return Path(moved)
+        return Path(os.path.expanduser(moved))
     import platformdirs
 
     try:
@@ -52,9 +52,8 @@ def user_folder() -> Path:
 
 def log_folder() -> Path:
     """Return the folder where faults are written down; the variable FULLSHELL_HOME moves it."""
-    moved = os.environ.get("FULLSHELL_HOME")
-    if moved:
-        return Path(moved) / "faults"
+    if os.environ.get("FULLSHELL_HOME"):
+        return user_folder() / "faults"
     import platformdirs
 
     try:

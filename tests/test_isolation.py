@@ -64,6 +64,18 @@ def test_a_user_without_a_home_has_an_empty_folder(monkeypatch: pytest.MonkeyPat
             folder.mkdir(parents=True)
 
 
+def test_a_moved_folder_may_begin_at_the_home(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A menu entry has no shell that would put the home in: a folder called "~" would be made
+    wherever the program was started, and the log be missed."""
+    for name in ("HOME", "USERPROFILE"):
+        monkeypatch.setenv(name, str(tmp_path))
+    monkeypatch.setenv("FULLSHELL_HOME", "~/crabs")
+    assert user_folder() == tmp_path / "crabs"
+    assert log_folder() == tmp_path / "crabs" / "faults"
+
+
 def test_the_user_folder_is_the_tests_own(user_home: Path, tmp_path: Path) -> None:
     """Protects the developer's own places and logs from the tests."""
     assert user_folder() == user_home

@@ -44,6 +44,13 @@ def test_every_job_has_an_example():
     assert {line.split()[1] for line in EXAMPLES} == set(JOBS)
 
 
+def test_every_variable_that_the_program_reads_is_in_the_guide():
+    """A log that a variable moves is looked for in vain by whoever never read of it."""
+    code = [path.read_text(encoding="utf-8") for path in (ROOT / "planner").rglob("*.py")]
+    read = {name for text in code for name in re.findall(r"\bFULLSHELL_[A-Z]+", text)}
+    assert read == set(re.findall(r"\bFULLSHELL_[A-Z]+", GUIDE))
+
+
 @pytest.mark.parametrize("job", JOBS)
 def test_every_option_is_in_the_guide(job, capsys):
     """An option nobody can read about is an option nobody uses."""
