@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtGui import QResizeEvent, QShowEvent
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from planner.clock import from_utc64
@@ -24,6 +24,7 @@ from planner.ui.places.place_charts import MonthChart
 from planner.ui.places.places_text import turn_rows
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
+from planner.ui.when_seen import WhenSeen
 from planner.ui.workbench import Workbench
 from planner.words import counted, say
 
@@ -31,7 +32,7 @@ _MONTH_PX: Final = 200  # of the month's least height, where the pane has it
 _LEAST_LINES: Final = 5  # lower, it would be all axis
 
 
-class EditPane(QWidget):
+class EditPane(WhenSeen, QWidget):
     """Follows an edit: the month at once, the checks a second later."""
 
     def __init__(self, bench: Workbench) -> None:
@@ -40,7 +41,6 @@ class EditPane(QWidget):
         self._shown: Preview | None = None
         self._check: WaterCheck | None = None
         self._checked_of: Preview | None = None
-        self._stale = False
         self.month = MonthChart()
         self.month.setAccessibleName(say("Month of water of the edited place"))
         self._turns = RowsModel((say("Local time"), say("Water"), say("Height")), numbers=(2,))
@@ -92,7 +92,6 @@ class EditPane(QWidget):
     def refresh(self) -> None:
         """Show the edit anew, in the units and clock of the user."""
         found, style = self._shown, self.state.style
-        self._stale = False
         if found is None:
             return
         month = found.month
@@ -148,12 +147,7 @@ class EditPane(QWidget):
 
     def _state_changed(self, changed: frozenset[str]) -> None:
         if "style" in changed:
-            self._stale = True
-            self._catch_up()
-
-    def showEvent(self, event: QShowEvent) -> None:
-        super().showEvent(event)
-        self._catch_up()
+            self.refresh_when_seen()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -167,8 +161,3 @@ class EditPane(QWidget):
         least = _LEAST_LINES * self.fontMetrics().lineSpacing()
         room = self.height() - above - below
         self.month.setMinimumHeight(max(least, min(room, _MONTH_PX)))
-
-    def _catch_up(self) -> None:
-        """Take up other units once somebody sees them."""
-        if self._stale and self.isVisible():
-            self.refresh()

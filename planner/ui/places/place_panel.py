@@ -183,7 +183,7 @@ class PlacePanel(Tabs):
         self.turns.show(turn_rows(report.turns, report.site.zone, style))
         self.pointed.setText(self._month_text())
 
-    def _show_facts(self, rows: Sequence[tuple[str, str]]) -> None:
+    def _show_facts(self, rows: Sequence[tuple[str, ...]]) -> None:
         # Other words for rows that stay: with rows that go and come, the chart below them would
         # be given many heights in turn.
         while self.facts.rowCount() > len(rows):
@@ -196,7 +196,8 @@ class PlacePanel(Tabs):
         roles = QFormLayout.ItemRole
         for at, words in enumerate(rows):
             for role, text in zip((roles.LabelRole, roles.FieldRole), words, strict=True):
-                label = self.facts.itemAt(at, role).widget()
+                item = self.facts.itemAt(at, role)
+                label = None if item is None else item.widget()
                 assert isinstance(label, QLabel)
                 label.setText(text)
 
