@@ -13,8 +13,9 @@ class Flow(QLayout):
 
     def __init__(self, *widgets: QWidget) -> None:
         super().__init__()
-        self.setContentsMargins(0, 0, 0, 0)
         self._items: list[QLayoutItem] = []
+        self._heights: dict[int, int] = {}  # by width, until something changes
+        self.setContentsMargins(0, 0, 0, 0)
         for widget in widgets:
             self.addWidget(widget)
 
@@ -37,7 +38,14 @@ class Flow(QLayout):
         return True
 
     def heightForWidth(self, width: int) -> int:
-        return self._place(QRect(0, 0, width, 0), move=False)
+        # While a view is put together Qt asks for the same again and again.
+        if width not in self._heights:
+            self._heights[width] = self._place(QRect(0, 0, width, 0), move=False)
+        return self._heights[width]
+
+    def invalidate(self) -> None:
+        self._heights.clear()
+        super().invalidate()
 
     def sizeHint(self) -> QSize:
         widths = [item.sizeHint().width() for item in self._shown()]

@@ -63,6 +63,14 @@ def test_a_foreign_table_is_asked_about_and_remembered(
     assert dialog.haul_clock.isVisible()
     assert not dialog.set_clock.isVisible()
     assert dialog.place.text() == "Sedge Hollow"
+    told = [dialog.columns.item(at, 1).text() for at in range(5)]
+    assert told == [
+        "Z1 | Z2 | Z3",
+        "03/04/2026 | 05/06/2026",
+        "4 | many | -",
+        "1.5 | 2",
+        "good | bad",
+    ]
     pick(dialog.order_box, "mdy")
     QTest.keyClicks(dialog.haul_clock, "7:30")
     dialog.haul_clock.setFocus()
@@ -120,8 +128,11 @@ def test_guessed_letters_can_be_set_right(
     path.write_bytes("trip,trap,spot\nx,A,crépe\n".encode("mac_roman"))
     dialog = dialog_of(qtbot, view, path, monkeypatch)
     assert dialog.encoding_box.isVisible()
+    assert [dialog.columns.item(at, 1).text() for at in range(2)] == ["x", "A"]
+    assert dialog.columns.item(2, 1).text() != "crépe"
     pick(dialog.encoding_box, "mac_roman")
     qtbot.waitUntil(lambda: dialog.offer.intake.hauls[0].spot == "crépe", timeout=LONG_MS)
+    qtbot.waitUntil(lambda: dialog.columns.item(2, 1).text() == "crépe", timeout=LONG_MS)
     dialog.reject()
 
 

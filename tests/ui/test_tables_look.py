@@ -6,11 +6,12 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from planner.logbook import TripOutcome
 from planner.ui.dates.plans_panel import PlansModel
 from planner.ui.evidence.row_chart import IntervalRow, RowChart, room_for_rows
+from planner.ui.flow import Flow
 from planner.ui.hauls.trip_list import TripList
 from planner.ui.parts import Tabs, body, scrolled
 from planner.ui.place_box import PlaceBox
@@ -187,6 +188,33 @@ def test_every_column_of_the_trips_is_in_sight(
     trips.show_trips([trip] * 30, None)
     qtbot.waitUntil(lambda: trips.table.viewport().width() > 120)
     assert trips.table.horizontalScrollBar().maximum() == 0
+
+
+def test_a_row_of_buttons_gets_another_line_as_soon_as_it_needs_one(qtbot: Any) -> None:
+    """What was worked out for a width holds until a button grows, goes or comes."""
+    holder, buttons = QWidget(), [QPushButton("one"), QPushButton("two"), QPushButton("three")]
+    column = QVBoxLayout(holder)
+    column.addLayout(Flow(*buttons))
+    column.addStretch(1)
+    qtbot.addWidget(holder)
+    holder.resize(400, 300)
+    holder.show()
+
+    def lines() -> int:
+        QApplication.processEvents()
+        return len({button.y() for button in buttons if button.isVisible()})
+
+    assert lines() == 1
+    buttons[1].setText("two " * 20)
+    assert lines() > 1
+    buttons[1].hide()
+    assert lines() == 1
+    buttons[1].show()
+    assert lines() > 1
+    low = column.minimumHeightForWidth(400)
+    buttons[1].setText("two")
+    assert lines() == 1
+    assert column.minimumHeightForWidth(400) < low
 
 
 def test_rows_of_a_chart_stand_apart_where_there_is_room(qtbot: Any) -> None:

@@ -6,6 +6,7 @@ from datetime import time
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QComboBox,
@@ -27,7 +28,6 @@ from planner.ui.hauls.intake_text import (
     MEANING_CHOICES,
     Offer,
     button_text,
-    column_rows,
     found,
     made_of,
     problem_lines,
@@ -83,8 +83,6 @@ class IntakeDialog(QDialog):
         self.columns.setTabKeyNavigation(False)
         header = self.columns.horizontalHeader()
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
         self.place = self._line(say("Where a row names no place"))
         self.haul_clock = self._line(say("Such as 7:30, for rows that have only a date"))
         self.set_clock = self._line(say("Such as 17:00, for rows that have only a date"))
@@ -142,21 +140,28 @@ class IntakeDialog(QDialog):
         return box
 
     def _fill_columns(self) -> None:
-        rows = column_rows(self.offer.grid)
-        self.columns.setRowCount(len(rows))
-        for at, (name, values) in enumerate(rows):
-            for column, text in enumerate((name, values)):
+        meanings = QStandardItemModel(self)  # one for all: many columns have many meanings each
+        for meaning, words in MEANING_CHOICES:
+            choice = QStandardItem(words)
+            choice.setData(meaning, Qt.ItemDataRole.UserRole)
+            meanings.appendRow(choice)
+        self.columns.setRowCount(len(self.offer.grid.heading))
+        for at, name in enumerate(self.offer.grid.heading):
+            for column, text in enumerate((name, self.offer.examples[at])):
                 item = QTableWidgetItem(text)
                 item.setToolTip(text)
                 self.columns.setItem(at, column, item)
             box = QComboBox()
             box.setAccessibleName(say("What {name} means", name=name))
-            for meaning, words in MEANING_CHOICES:
-                box.addItem(words, meaning)
+            box.setModel(meanings)
             box.activated.connect(lambda _, at=at: self._mean(at))
             self.columns.setCellWidget(at, 2, box)
             _choose(box, self.offer.mapping.columns.get(name, ""))
             self.choices.append(box)
+        header = self.columns.horizontalHeader()
+        # Once all is there: each box that comes would have the columns measured anew.
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
 
     # -- showing -----------------------------------------------------------------------------
 
@@ -165,7 +170,7 @@ class IntakeDialog(QDialog):
         self.offer = offer
         mapping = offer.mapping
         self.made_of.setText(made_of(offer.grid))
-        for at, (_, values) in enumerate(column_rows(offer.grid)):
+        for at, values in enumerate(offer.examples):
             item = self.columns.item(at, 1)
             if item is not None:
                 item.setText(values)

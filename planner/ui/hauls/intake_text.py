@@ -34,12 +34,14 @@ _QUESTIONS: Final = {
 class Offer:
     """A table as it is understood now, and what taking it in would do to the log.
 
-    twice: how many of the new hauls are of a trap that stands in the same trip with other values.
+    examples: the first values of each column, as one text. twice: how many of the new hauls are
+    of a trap that stands in the same trip with other values.
     is_own: a haul table under its own names and without any fault, about which there is nothing
     to ask.
     """
 
     intake: Intake
+    examples: tuple[str, ...]
     new: int
     filled: int
     known: int
@@ -97,6 +99,7 @@ def offer(
     joined = join(log.hauls, intake.hauls)
     return Offer(
         intake,
+        tuple(_first_values(grid.column(name)) for name in grid.heading),
         new=len(joined.new),
         filled=len(joined.filled),
         known=joined.known,
@@ -107,13 +110,9 @@ def offer(
     )
 
 
-def column_rows(grid: Grid) -> list[tuple[str, str]]:
-    """Return each column's name with its first values."""
-    rows = []
-    for name in grid.heading:
-        seen = dict.fromkeys(cell.strip() for cell in grid.column(name) if cell.strip())
-        rows.append((name, " | ".join(list(seen)[:_EXAMPLES])))
-    return rows
+def _first_values(cells: Sequence[str]) -> str:
+    told = (cell.strip() for cell in cells)
+    return " | ".join(list(dict.fromkeys(cell for cell in told if cell))[:_EXAMPLES])
 
 
 def made_of(grid: Grid) -> str:

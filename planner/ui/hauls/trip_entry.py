@@ -86,7 +86,10 @@ class TripEntry(QWidget):
         refused = QHBoxLayout()
         refused.addWidget(self.refusal, 1)
         refused.addWidget(self.again)
-        column = QVBoxLayout()
+        column, whole = QVBoxLayout(), QVBoxLayout(self)
+        # From the outside in: whatever is taken in takes all that it holds along, at a price.
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, say("The trip")))
         column.setContentsMargins(SPACE, 0, 0, 0)
         column.setSpacing(SPACE // 2)
         column.addWidget(self.line)
@@ -96,9 +99,6 @@ class TripEntry(QWidget):
         column.addLayout(refused)
         for label in (self.totals, self.missing, self.doubts, self.keys):
             column.addWidget(label)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("The trip")))
 
     # -- showing -----------------------------------------------------------------------------
 

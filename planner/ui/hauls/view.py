@@ -31,6 +31,7 @@ from planner.ui.hauls.haul_rows import (
 )
 from planner.ui.hauls.haul_saving import HaulSaver
 from planner.ui.hauls.log_files import LogFiles
+from planner.ui.hauls.look_back import LookBackWindow
 from planner.ui.hauls.traps_window import TrapsWindow
 from planner.ui.hauls.trip_entry import TripEntry
 from planner.ui.hauls.trip_list import TripList
@@ -115,23 +116,20 @@ class HaulsView(QWidget):
         column.addLayout(locked)
         self.nothing = Empty(_NOTHING, self.import_first)
         self._stack = QStackedWidget()
-        self._stack.addWidget(self.nothing)
-        self._stack.addWidget(self._halves())
+        # From the outside in: whatever is taken in takes all that it holds along, at a price.
         column.addWidget(self._stack, 1)
-
-    def _halves(self) -> QSplitter:
-        halves = QSplitter(Qt.Orientation.Horizontal)
+        self._stack.addWidget(self.nothing)
+        halves, left = QSplitter(Qt.Orientation.Horizontal), QWidget()
+        self._stack.addWidget(halves)
         halves.setChildrenCollapsible(False)
-        left = QWidget()
-        column = QVBoxLayout(left)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self.trips, 1)
-        column.addWidget(self.files)
         halves.addWidget(left)
+        inside = QVBoxLayout(left)
+        inside.setContentsMargins(0, 0, 0, 0)
+        inside.addWidget(self.trips, 1)
+        inside.addWidget(self.files)
         halves.addWidget(self.entry)
         halves.setStretchFactor(1, 1)
         halves.setSizes([300, 800])
-        return halves
 
     # -- showing -----------------------------------------------------------------------------
 
@@ -291,9 +289,6 @@ class HaulsView(QWidget):
         TrapsWindow(self.bench, self).show()
 
     def _show_look_back(self) -> None:
-        # Charts are loaded when they are asked for.
-        from planner.ui.hauls.look_back import LookBackWindow
-
         LookBackWindow(self.bench, self).show()
 
     def _show_bin(self) -> None:
