@@ -4,8 +4,9 @@
 
 Each language that has a guide is drawn by a program of its own, as texts made at import keep the
 language of the start. Beside the pictures it writes `shown.json`: the name of every button, tab,
-choice and column on each. A test draws the views again and compares, so that a changed window
-cannot keep an old picture. Pixels are not compared: they differ with the fonts of a machine.
+choice and column on each, and every word and number of its labels and tables. A test draws the
+views again and compares, so that a changed window, or a changed forecast, cannot keep an old
+picture. Pixels are not compared: they differ with the fonts of a machine.
 """
 
 from __future__ import annotations
@@ -38,6 +39,7 @@ FOLDERS: Final = {
 }
 SHOWN: Final = "shown.json"
 MOST_COLOURS: Final = 256
+MOST_ROWS: Final = 20  # of a table; more is on no picture
 TODAY: Final = date(2026, 11, 25)
 PIXELS_A_POINT: Final = 1.5
 
@@ -163,25 +165,32 @@ def home_of_its_own() -> Iterator[None]:
 
 
 def controls(window: QWidget) -> Controls:
-    """Return the names on a window: buttons, tabs, choices and heads of columns."""
-    from PySide6.QtCore import Qt
+    """Return what a window says: buttons, tabs, choices, heads of columns, words and cells."""
+    from PySide6.QtCore import QAbstractItemModel, Qt
     from PySide6.QtWidgets import QComboBox, QPushButton, QTableView, QTabWidget
 
     def seen(kind: type[Kind]) -> list[Kind]:
         return [each for each in window.findChildren(kind) if each.isVisible()]
 
-    heads = []
+    def cells(model: QAbstractItemModel) -> list[str]:
+        rows, across = range(model.rowCount()), range(model.columnCount())
+        return [" | ".join(str(model.index(row, at).data() or "") for at in across) for row in rows]
+
+    heads, rows = [], []
     for table in seen(QTableView):
         model = table.model()
         heads += [
             str(model.headerData(at, Qt.Orientation.Horizontal))
             for at in range(model.columnCount())
         ]
+        rows += cells(model)[:MOST_ROWS]
     return {
         "buttons": sorted(each.text().replace("&", "") for each in seen(QPushButton)),
         "tabs": sorted(tabs.tabText(at) for tabs in seen(QTabWidget) for at in range(tabs.count())),
         "choices": sorted(each.accessibleName() for each in seen(QComboBox)),
         "columns": sorted(heads),
+        "words": sorted({text for text in words(window).splitlines() if text.strip()}),
+        "cells": rows,
     }
 
 
