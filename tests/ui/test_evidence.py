@@ -17,7 +17,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtCore import QPointF
-from PySide6.QtWidgets import QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QScrollArea, QWidget
 
 from planner import molt
 from planner.assets import demo_log, demo_place
@@ -25,13 +25,15 @@ from planner.estimates import Band, Interval, interval_of_draws
 from planner.logbook import Haul, Log, Promise, Trip, TripOutcome
 from planner.molt.evidence_types import Cause, Curve, Effect, Evidence, PastForecast, Record
 from planner.molt.record import reliability_of
+from planner.phrasing import SHORT_MONTHS
 from planner.trials import settle_texts
+from planner.ui.evidence.curves_row import CurvesRow, curve_rows
 from planner.ui.evidence.effects_panel import EffectsPanel
 from planner.ui.evidence.evidence_rows import effect_text, record_rows, record_text, score_rows
 from planner.ui.evidence.record_panel import RecordPanel
 from planner.ui.evidence.trial_rows import groupings, legend_text, weigh_traps
 from planner.ui.evidence.trip_chart import mark_size
-from planner.ui.evidence.trip_points import TripPoint, moon_words, point_rows, trip_points
+from planner.ui.evidence.trip_points import MONTHS, TripPoint, moon_words, point_rows, trip_points
 from planner.ui.evidence.view import EvidenceView
 from planner.ui.sources import Source
 from planner.ui.state import ViewState
@@ -358,6 +360,41 @@ def test_an_empty_record_and_prior_effects_draw(qtbot: Any) -> None:
     record.show_record(_evidence(0).record)
     effects.show_evidence(_evidence(0))
     assert effects.rows.rowCount() == 3
+
+
+@pytest.mark.parametrize(
+    ("size", "with_curves"), [((940, 500), False), ((1090, 560), False), ((2400, 1260), True)]
+)
+def test_a_high_page_has_no_empty_half(
+    qtbot: Any, size: tuple[int, int], with_curves: bool
+) -> None:
+    """What the rows leave of a large page, the curves take; a small one stays with the rows."""
+    panel = EffectsPanel(ViewState(today=TODAY, day=TODAY))
+    qtbot.addWidget(panel)
+    panel.resize(*size)
+    panel.show()
+    panel.show_evidence(_evidence(0))
+    qtbot.waitUntil(lambda: (panel.findChild(CurvesRow) is not None) == with_curves)
+    bar = panel.findChild(QScrollArea).verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() == 0)
+    gap = panel._halves.height() - panel._halves.heightForWidth(panel._halves.width())
+    assert gap <= 2  # the cards stand together, whatever is left below them
+    if with_curves:
+        foot = panel.curves.mapTo(panel, panel.curves.rect().bottomLeft()).y()
+        assert foot > 0.97 * panel.height()
+        season, moon = (card.chart.box.viewRange()[1] for card in
+                        (panel.curves.season, panel.curves.moon))  # fmt: skip
+        assert season == moon  # one scale: what matters less swings less
+
+
+def test_the_curves_as_a_table_say_what_is_drawn() -> None:
+    """A row a tick, each with the band at that very day."""
+    days = np.arange(0.0, 366.0)
+    band = Band(days / 1000, days / 2000, days / 500)
+    rows = dict(curve_rows(Curve(days, band), MONTHS))
+    assert list(rows) == list(SHORT_MONTHS)
+    assert rows["Jan"] == "0 (0–0)"
+    assert rows["Jul"] == "18 (9–36)"  # day 181
 
 
 @given(st.lists(st.floats(0, 1), min_size=1), st.floats(0, 1), st.floats(0, 1))

@@ -22,7 +22,10 @@ from planner.ui.workbench import Workbench
 def test_the_page_never_scrolls_and_no_row_is_cut(
     bench: Workbench, qtbot: Any, settle: Any, size: tuple[int, int]
 ) -> None:
-    """Panels scroll inside, if at all: the page itself fits, and the table ends with a row."""
+    """Panels scroll inside, if at all: the page itself fits, and the table ends with a row.
+
+    So it does with the question of the kitchen above it.
+    """
     window = MainWindow(bench)
     qtbot.addWidget(window)
     window.resize(*size)
@@ -39,6 +42,12 @@ def test_the_page_never_scrolls_and_no_row_is_cut(
     assert columns > table.viewport().width() - 10
     panel = view.findChild(PlanPanel)
     assert panel.chart.height() >= 110
+    window._ask_kitchen()
+    window.kitchen.words.setText("How were they in the kitchen? " * 4)
+    window.kitchen.show()
+    QApplication.processEvents()
+    assert window.kitchen.height() > 0
+    qtbot.waitUntil(lambda: page.verticalScrollBar().maximum() == 0, timeout=5_000)
     window.close()
 
 

@@ -25,11 +25,15 @@ _TOP: Final = 1.03  # of the highest thing drawn
 
 @dataclass(frozen=True)
 class Points:
-    """What a chart of trips shows: where each trip stands, x of shape (n,), and a band below."""
+    """What a chart of trips shows: where each trip stands, x of shape (n,), and a band below.
+
+    top: the share up to which the axis reaches at least, for charts to be compared.
+    """
 
     trips: Sequence[TripPoint]
     x: Floats
     curve: Curve | None = None
+    top: float = 0.1
 
 
 class TripChart(Chart):
@@ -55,7 +59,7 @@ class TripChart(Chart):
         self.clear()
         self.setLabel("left", say("light crabs of 100 judged"), color=colours.text)
         self.getAxis("bottom").setTicks([self._ticks])
-        highest = 0.1
+        highest = points.top
         if points.curve is not None:
             highest = max(highest, float(points.curve.light_share.high.max()))
             self._band(points.curve)
@@ -64,7 +68,8 @@ class TripChart(Chart):
             self._bars(points)
             self._marks(points)
         self._take_width()
-        self.box.setYRange(-4, 100 * min(highest * _TOP, 1.05), padding=0.01)
+        foot = -4 if points.trips else 0  # half a mark stands below zero
+        self.box.setYRange(foot, 100 * min(highest * _TOP, 1.05), padding=0.01)
         self.setAccessibleDescription(
             say("{trips} judged trips; the table lists them", trips=len(points.trips))
         )

@@ -12,7 +12,7 @@ import numpy as np
 from planner.clock import to_utc64
 from planner.estimates import Interval
 from planner.logbook import TripOutcome
-from planner.phrasing import MOON_NAMES, day_text, interval_text, light_text
+from planner.phrasing import MOON_NAMES, SHORT_MONTHS, day_text, interval_text, light_text
 from planner.ui.strip.days import Catch, trip_marks
 from planner.words import say
 
@@ -20,6 +20,10 @@ LUNATION_D: Final = 29.530589
 YEAR_D: Final = 365.2425
 # The middle month of the year's days at which each month begins, for the axis of the season.
 MONTH_BEGINS: Final = (0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334)
+
+Ticks = Sequence[tuple[float, str]]
+MONTHS: Final[Ticks] = tuple(zip(map(float, MONTH_BEGINS), SHORT_MONTHS, strict=True))
+QUARTERS: Final[Ticks] = tuple((LUNATION_D * i / 4, MOON_NAMES[i % 4]) for i in range(5))
 
 
 @dataclass(frozen=True)

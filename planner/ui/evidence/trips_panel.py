@@ -6,11 +6,11 @@ import numpy as np
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from planner.molt.evidence_types import Curve, Evidence
-from planner.phrasing import MOON_NAMES, SHORT_MONTHS
 from planner.ui.evidence.trip_chart import Points, TripChart
 from planner.ui.evidence.trip_points import (
     LUNATION_D,
-    MONTH_BEGINS,
+    MONTHS,
+    QUARTERS,
     YEAR_D,
     TripPoint,
     point_rows,
@@ -37,10 +37,8 @@ class TripsPanel(QWidget):
     def __init__(self, bench: Workbench) -> None:
         super().__init__()
         self.bench = bench
-        quarters = [(LUNATION_D * i / 4, f"{MOON_NAMES[i % 4]}") for i in range(5)]
-        months = list(zip(map(float, MONTH_BEGINS), SHORT_MONTHS, strict=True))
-        self.moon = TripChart(say("Trips over the moon"), quarters, LUNATION_D)
-        self.season = TripChart(say("Trips over the year"), months, YEAR_D)
+        self.moon = TripChart(say("Trips over the moon"), QUARTERS, LUNATION_D)
+        self.season = TripChart(say("Trips over the year"), MONTHS, YEAR_D)
         self._points: tuple[TripPoint, ...] = ()
         self._moon_curve: Curve | None = None
         self._season_curve: Curve | None = None
