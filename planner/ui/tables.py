@@ -125,9 +125,10 @@ class _MeasuredOnce(QTableView):
         return self._widths[column]
 
     def sizeHintForRow(self, row: int) -> int:
-        if row not in self._heights:
-            self._heights[row] = super().sizeHintForRow(row)
-        return self._heights[row]
+        at = row if self.wordWrap() else 0  # lines are all of one height
+        if at not in self._heights:
+            self._heights[at] = super().sizeHintForRow(at)
+        return self._heights[at]
 
     def changeEvent(self, event: QEvent) -> None:
         if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
@@ -144,15 +145,21 @@ class _MeasuredOnce(QTableView):
 
 
 def rows_table(
-    model: QAbstractTableModel, name: str, wide: int | None = None, empty: str = ""
+    model: QAbstractTableModel,
+    name: str,
+    wide: int | None = None,
+    empty: str = "",
+    *,
+    wraps: bool = True,
 ) -> QTableView:
     """Return a read-only table of a model; the column `wide` takes the room that is left.
 
-    empty: what the table says while it has no row.
+    empty: what the table says while it has no row. wraps: whether long words go on in another
+    line; where they are short by nature, one row is measured for all.
     """
     table = _MeasuredOnce(model)
     table.setAccessibleName(name)
-    table.setWordWrap(True)
+    table.setWordWrap(wraps)
     table.setShowGrid(False)
     table.setAlternatingRowColors(True)
     table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)

@@ -78,6 +78,31 @@ def test_a_table_measures_its_cells_once_and_again_when_they_change(qtbot: Any) 
     assert table.columnWidth(0) > before[0]
 
 
+def test_rows_of_short_words_are_all_as_high_as_one(qtbot: Any) -> None:
+    """Where nothing wraps one row is measured for all, and they are no lower or higher than rows
+    that are each measured; larger letters make all of them higher."""
+    heights, asked = [], []
+    for wraps in (True, False):
+        model = _Counting(("Trip", "Bait"))
+        table = rows_table(model, "Hauls", wide=1, wraps=wraps)
+        qtbot.addWidget(table)
+        table.resize(400, 900)
+        model.show([("22 Nov", "mullet")] * 20)
+        model.asked = 0
+        table.show()
+        QApplication.processEvents()
+        heights.append({table.rowHeight(at) for at in range(20)})
+        asked.append(model.asked)
+    assert heights[0] == heights[1]
+    assert len(heights[1]) == 1
+    assert asked[1] <= 20 + 2 * 2 < asked[0]
+    larger = table.font()
+    larger.setPointSize(3 * larger.pointSize())
+    table.setFont(larger)
+    QApplication.processEvents()
+    assert min(table.rowHeight(at) for at in range(20)) > max(heights[1])
+
+
 class _Counting(RowsModel):
     """Counts how often a cell is measured."""
 

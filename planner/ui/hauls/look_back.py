@@ -178,28 +178,22 @@ class LookBackWindow(QDialog):
             say("Light crabs of 100 judged"), say("light, of 100 judged"), percent=True
         )
         self._model = RowsModel((say("Month"), *COLUMNS), NUMBERS, self)
-        self.table = rows_table(self._model, say("What each group gave"))
-        self.table.setWordWrap(False)
-        self.table.horizontalHeader().setResizeContentsPrecision(40)
-        # Thousands of rows: fitting each to its words would be felt.
-        self.table.verticalHeader().setSectionResizeMode(
-            self.table.verticalHeader().ResizeMode.Fixed
-        )
-        pictures = QWidget()
-        charts = QVBoxLayout(pictures)
-        charts.setContentsMargins(0, 0, 0, 0)
-        charts.addWidget(self.catch, 1)
-        charts.addWidget(self.light, 1)
+        self.table = rows_table(self._model, say("What each group gave"), wraps=False)
+        column, pictures = QVBoxLayout(self), QWidget()
         halves = QSplitter(Qt.Orientation.Horizontal)
-        halves.setChildrenCollapsible(False)
-        halves.addWidget(pictures)
-        halves.addWidget(self.table)
-        halves.setSizes([480, 560])
-        column = QVBoxLayout(self)
+        # From the outside in: whatever is taken in takes all that it holds along, at a price.
         column.setSpacing(SPACE)
         column.addLayout(Flow(*(_labelled(words, box) for words, box in named)))
         column.addWidget(self.summary)
         column.addWidget(halves, 1)
+        halves.setChildrenCollapsible(False)
+        halves.addWidget(pictures)
+        charts = QVBoxLayout(pictures)
+        charts.setContentsMargins(0, 0, 0, 0)
+        charts.addWidget(self.catch, 1)
+        charts.addWidget(self.light, 1)
+        halves.addWidget(self.table)
+        halves.setSizes([480, 560])
         enter_presses_nothing(self)
 
     def _box(self, name: str) -> QComboBox:

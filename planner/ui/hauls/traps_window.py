@@ -112,6 +112,7 @@ class TrapsWindow(QDialog):
             say("Hauls of the trap, newest first"),
             wide=3,
             empty=say("No haul of this trap is logged."),
+            wraps=False,
         )
         column = QVBoxLayout()
         column.setSpacing(SPACE // 2)
