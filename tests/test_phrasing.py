@@ -25,6 +25,7 @@ from planner.phrasing import (
 from planner.sites.editing import number_or_text
 from planner.ui.language_choice import codes
 from planner.ui.languages import use
+from planner.ui.places.edit_section import text_of
 from planner.words import MINUS, say, speak
 
 FORMS = (".0f", ".1f", ".2f", ".0%", "+.0f", ".6g")
@@ -92,6 +93,8 @@ def test_a_number_copied_from_the_screen_is_read_again(value: float) -> None:
     for shown in (number_text(value), f"{value:.6g}"):
         assert float(typed_number(shown)) == value
         assert number_or_text(shown) == value
+    for field in (value, round(value)):
+        assert number_or_text(text_of(field)) == field
     inside = max(value, -2.0)
     assert read_measure("water_c", number_text(inside), decimal_comma=True) == inside
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
@@ -173,3 +174,19 @@ def test_a_folder_that_is_not_there_is_a_sentence(tmp_path: Path) -> None:
     with pytest.raises(PlannerError, match="cannot be written"):
         write_sheet(sheet, tmp_path / "nowhere" / "sheet.pdf")
     assert list(tmp_path.iterdir()) == []
+
+
+def test_ranges_and_water_below_zero_have_their_signs(tmp_path: Path) -> None:
+    """The dash and the minus are in the font of the page, each drawn and read back as itself."""
+    site = load_site(demo_place())
+    low = replace(site, water=replace(site.water, mean_level_m=-0.6))
+    out = tmp_path / "sheet.pdf"
+    write_sheet(made_sheet(low, Style()), out, "A4")
+    text = text_of(out)
+    assert "9–20" in text
+    assert re.search(r"−\d\.\d\d m", text)
+    page = pdfium.PdfDocument(out)[0].get_textpage()
+    for at in range(page.count_chars()):
+        if page.get_text_range(at, 1) in "–−":
+            left, _, right, _ = page.get_charbox(at)
+            assert right - left > 2.0  # points: a missing glyph would be empty

@@ -107,7 +107,7 @@ def text_of(value: Any) -> str:
     """Return a value of a file as it stands in a field: numbers without empty decimals."""
     if value is None:
         return ""
-    if isinstance(value, float):
+    if isinstance(value, (int, float)) and not isinstance(value, bool):
         return number_text(value, ".10g")
     return str(value)
 
