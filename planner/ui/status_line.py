@@ -43,6 +43,8 @@ class StatusLine(QFrame):
         self.progress.setRange(0, 0)
         self.progress.setMaximumWidth(120)
         self.progress.setTextVisible(False)
+        # As high as the words: a higher one would push the whole window up with every saved cell.
+        self.progress.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Ignored)
         self.progress.setAccessibleName(say("Working"))
         self.stop = QPushButton(say("Stop"))
         self.stop.setToolTip(say("Give up what is being worked out"))

@@ -395,12 +395,18 @@ def test_long_work_is_shown_and_can_be_stopped(make_window: MakeWindow, qtbot: A
 
 
 def test_saving_is_shown_but_never_stopped_half_way(make_window: MakeWindow, qtbot: Any) -> None:
-    """The clerk's work has its name in the line, and no button."""
+    """The clerk's work has its name in the line, and no button; the view above stays in place,
+    or it would jump, and be drawn anew, with every cell that is typed."""
     window = make_window()
+    QApplication.processEvents()
+    before = window._stack.geometry()
     held = threading.Event()
     window.bench.clerk.start("slow", "Saving", lambda _: held.wait(20), lambda _: None)
     qtbot.waitUntil(window.status.working.isVisible, timeout=20_000)
     assert window.status.working.text() == "Saving…"
+    assert window.status.progress.isVisible()
+    QApplication.processEvents()
+    assert window._stack.geometry() == before
     window.status._offer_stop()
     assert not window.status.stop.isVisible()
     held.set()
