@@ -83,6 +83,26 @@ def test_it_follows_the_log_and_keeps_the_filters(
     qtbot.waitUntil(lambda: view.bench.idle, timeout=LONG_MS)
 
 
+def test_the_charts_are_made_one_after_the_other(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects quick fingers: the boxes answer before the charts are there, whose results then
+    show what was chosen; closed before that, nothing is left to do."""
+    view.bench._log = read_log(demo_log(), book_zone)
+    view.look_back.click()
+    found = view.findChild(LookBackWindow)
+    assert isinstance(found, LookBackWindow)
+    assert not hasattr(found, "catch")
+    pick(found.by, "design")
+    qtbot.waitUntil(lambda: len(found.groups) == 3, timeout=LONG_MS)
+    assert len(found.catch._values) == len(found.light._values) == 3
+    assert found.catch.y() < found.light.y()
+    found.close()
+    view.look_back.click()
+    (again,) = [each for each in view.findChildren(LookBackWindow) if each.isVisible()]
+    again.close()
+    view.bench.log_changed.emit()
+    qtbot.waitUntil(lambda: view.bench.idle, timeout=LONG_MS)
+
+
 def test_names_theme_and_size(app: QApplication, qtbot: QtBot, looking: LookBackWindow) -> None:
     """Protects who tabs, who listens, who works in the dark and on a small screen."""
     nameless = [

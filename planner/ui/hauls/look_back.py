@@ -159,6 +159,8 @@ class LookBackWindow(QDialog):
         self.frame: Frame | None = None
         self.groups: tuple[Group, ...] = ()
         self._lay_out()
+        # Results are handed over in turns too, and so find both charts made.
+        bench.turns.take(self, self._make_catch, self._make_light)
         bench.log_changed.connect(self.refresh)
         self.finished.connect(self._leave)
         self.refresh()
@@ -173,10 +175,6 @@ class LookBackWindow(QDialog):
             self.filters["quarter"].addItem(quarter, quarter)
         named = [(say("Group by"), self.by), *((words, self.filters[n]) for n, words in _FILTERS)]
         self.summary = body()
-        self.catch = GroupChart(say("Keepers a haul"), say("keepers a haul"), percent=False)
-        self.light = GroupChart(
-            say("Light crabs of 100 judged"), say("light, of 100 judged"), percent=True
-        )
         self._model = RowsModel((say("Month"), *COLUMNS), NUMBERS, self)
         self.table = rows_table(self._model, say("What each group gave"), wraps=False)
         column, pictures = QVBoxLayout(self), QWidget()
@@ -188,13 +186,21 @@ class LookBackWindow(QDialog):
         column.addWidget(halves, 1)
         halves.setChildrenCollapsible(False)
         halves.addWidget(pictures)
-        charts = QVBoxLayout(pictures)
-        charts.setContentsMargins(0, 0, 0, 0)
-        charts.addWidget(self.catch, 1)
-        charts.addWidget(self.light, 1)
+        self._charts = QVBoxLayout(pictures)
+        self._charts.setContentsMargins(0, 0, 0, 0)
         halves.addWidget(self.table)
         halves.setSizes([480, 560])
         enter_presses_nothing(self)
+
+    def _make_catch(self) -> None:
+        self.catch = GroupChart(say("Keepers a haul"), say("keepers a haul"), percent=False)
+        self._charts.addWidget(self.catch, 1)
+
+    def _make_light(self) -> None:
+        self.light = GroupChart(
+            say("Light crabs of 100 judged"), say("light, of 100 judged"), percent=True
+        )
+        self._charts.addWidget(self.light, 1)
 
     def _box(self, name: str) -> QComboBox:
         box = QComboBox()
