@@ -2,9 +2,9 @@
 
     python -m tests.benchmarks.leaks [--changes 1000]
 
-After 200 changes, when everything has been built and caches are full, and at the end: objects of
-Qt, listeners and what Python holds (tracemalloc sees numpy too), and the memory of the process
-as the system counts it.
+After two rounds of them, when everything has been built and caches are full, and at the end:
+objects of Qt, listeners and what Python holds (tracemalloc sees numpy too), and the memory of the
+process as the system counts it.
 """
 
 from __future__ import annotations
@@ -22,46 +22,91 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from itertools import cycle, islice
 from pathlib import Path
+from typing import Final
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
+from PySide6.QtCore import QCoreApplication, QEvent, QObject
+from PySide6.QtWidgets import QApplication, QGraphicsView
+
+from planner.sites import list_places
+from planner.ui import theme
+from planner.ui.app import make_app
+from planner.ui.sources import Source, demo_source
+from planner.ui.state import ViewState
+from planner.ui.window import VIEWS, MainWindow
+from planner.ui.workbench import Workbench
+from tests.ui.rooms import settle
+
 _TODAY = date(2026, 11, 25)
-_SETTLED = 200
+ROUND: Final = 84  # changes after which the same view, place, day, unit and theme are shown
 
 
 @dataclass(frozen=True)
-class Held:
-    """What is held at some moment."""
+class Kept:
+    """What Qt and the view's state hold at some moment."""
 
     widgets: int
     qt_objects: int
     scene_items: int
     listeners: int
+
+
+@dataclass(frozen=True)
+class Held:
+    """What is held at some moment, and what that takes."""
+
+    kept: Kept
     python_mb: float
     process_mb: float
 
     def line(self) -> str:
         return (
-            f"{self.widgets} widgets, {self.qt_objects} Qt objects, {self.scene_items} items in "
-            f"charts, {self.listeners} listeners, Python {self.python_mb:.1f} MB, process "
-            f"{self.process_mb:.0f} MB"
+            f"{self.kept.widgets} widgets, {self.kept.qt_objects} Qt objects, "
+            f"{self.kept.scene_items} items in charts, {self.kept.listeners} listeners, "
+            f"Python {self.python_mb:.1f} MB, process {self.process_mb:.0f} MB"
         )
 
 
-def measure(changes: int, where: bool = False) -> tuple[Held, Held]:
-    """Return what is held after 200 changes and after all; print what grew most if asked to."""
-    from PySide6.QtCore import QCoreApplication, QEvent, QObject
-    from PySide6.QtWidgets import QGraphicsView
+def changes(bench: Workbench) -> Iterator[Callable[[], object]]:
+    """Yield changes of view, theme, day, unit and place without end, the same every round."""
+    state, demo = bench.state, demo_source()
+    others = [str(e.path) for e in list_places() if str(e.path) != demo.place][:2]
+    views = cycle(name for name, *_ in VIEWS)
+    places = cycle([Source(others[0]), demo, Source(others[1]), demo])
+    for at in cycle(range(20)):
+        yield lambda: state.change(view=next(views))
+        yield lambda at=at: state.change(theme=("dark", "light")[at % 2])
+        yield lambda at=at: state.change(day=_TODAY + timedelta(days=at))
+        unit = ("ft", "m")[at % 2]
+        yield lambda unit=unit: state.change(style=replace(state.style, length=unit))
+        if at % 5 == 4:
+            yield lambda: bench.open(next(places))
 
-    from planner.sites import list_places
-    from planner.ui import theme
-    from planner.ui.app import make_app
-    from planner.ui.sources import Source, demo_source
-    from planner.ui.state import ViewState
-    from planner.ui.window import VIEWS, MainWindow
-    from planner.ui.workbench import Workbench
-    from tests.ui.rooms import settle
 
+def rest(window: MainWindow) -> None:
+    """Let all be worked out, and let go of what is to be deleted.
+
+    The program's own loop does that; turning it by hand does not.
+    """
+    settle(window)
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+
+
+def kept(window: MainWindow) -> Kept:
+    """Count what is there."""
+    gc.collect()
+    bench = window.bench
+    return Kept(
+        len(QApplication.allWidgets()),
+        len(window.findChildren(QObject)) + len(bench.findChildren(QObject)),
+        sum(len(view.items()) for view in window.findChildren(QGraphicsView)),
+        len(bench.state._listeners),
+    )
+
+
+def measure(count: int, where: bool = False) -> tuple[Held, Held]:
+    """Return what is held after two rounds and after all; print what grew most if asked to."""
     app = make_app()
     theme.apply(app, "light")
     bench = Workbench(ViewState(today=_TODAY, day=_TODAY, theme="light"))
@@ -70,45 +115,16 @@ def measure(changes: int, where: bool = False) -> tuple[Held, Held]:
     window.show()
     bench.open(demo_source())
     settle(window)
-    state = bench.state
-    others = [str(e.path) for e in list_places() if str(e.path) != demo_source().place][:2]
-
-    def acts() -> Iterator[Callable[[], object]]:
-        views = cycle(name for name, *_ in VIEWS)
-        places = cycle([Source(others[0]), demo_source(), Source(others[1]), demo_source()])
-        for at in range(10**6):
-            yield lambda: state.change(view=next(views))
-            yield lambda at=at: state.change(theme=("dark", "light")[at % 2])
-            yield lambda at=at: state.change(day=_TODAY + timedelta(days=at % 30))
-            unit = ("ft", "m")[at % 2]
-            yield lambda unit=unit: state.change(style=replace(state.style, length=unit))
-            if at % 5 == 4:
-                yield lambda: bench.open(next(places))
-
-    def rest() -> None:
-        # The program's own loop lets go of what is to be deleted; turning it by hand does not.
-        settle(window)
-        QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
     def held() -> Held:
-        rest()
-        gc.collect()
-        items = sum(len(view.items()) for view in window.findChildren(QGraphicsView))
-        return Held(
-            len(app.allWidgets()),
-            len(window.findChildren(QObject)) + len(bench.findChildren(QObject)),
-            items,
-            len(state._listeners),
-            tracemalloc.get_traced_memory()[0] / 1e6,
-            _process_mb(),
-        )
+        return Held(kept(window), tracemalloc.get_traced_memory()[0] / 1e6, _process_mb())
 
     early, before = None, None
     tracemalloc.start()
-    for number, act in enumerate(islice(acts(), changes), start=1):
-        act()
-        rest()
-        if number == min(_SETTLED, changes // 2):
+    for number, change in enumerate(islice(changes(bench), count), start=1):
+        change()
+        rest(window)
+        if number == _settled(count):
             early = held()
             before = tracemalloc.take_snapshot() if where else None
     late = held()
@@ -120,6 +136,11 @@ def measure(changes: int, where: bool = False) -> tuple[Held, Held]:
     bench.close()
     assert early is not None
     return early, late
+
+
+def _settled(count: int) -> int:
+    """Return after how many changes everything has been built and caches are full."""
+    return min(2 * ROUND, count // 2)
 
 
 def _process_mb() -> float:
@@ -143,7 +164,7 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as home:
         os.environ["FULLSHELL_HOME"] = home
         early, late = measure(options.changes, options.where)
-    print(f"after {min(_SETTLED, options.changes // 2)} changes: {early.line()}")
+    print(f"after {_settled(options.changes)} changes: {early.line()}")
     print(f"after {options.changes}: {late.line()}")
 
 
