@@ -140,7 +140,6 @@ class _TripRows(QAbstractTableModel):
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
         self.trips: Sequence[TripOutcome] = ()
-
         self._told: dict[int, tuple[str, ...]] = {}  # rows in words, from when they are asked
 
     def show(self, trips: Sequence[TripOutcome], chosen: TripKey | None) -> int | None:
@@ -148,10 +147,11 @@ class _TripRows(QAbstractTableModel):
 
         The same ones stay where they are, seen and chosen; those that came out otherwise are told.
         """
-        before = self.trips
-        if [_key(trip) for trip in trips] == [_key(trip) for trip in before]:
+        pairs = tuple(zip(trips, self.trips, strict=False))
+        as_many = len(trips) == len(self.trips)
+        if as_many and all(trip is was or _key(trip) == _key(was) for trip, was in pairs):
             self.trips = trips
-            for at, (trip, was) in enumerate(zip(trips, before, strict=True)):
+            for at, (trip, was) in enumerate(pairs):
                 if trip is not was and trip != was:
                     self._told.pop(at, None)
                     self.dataChanged.emit(self.index(at, 0), self.index(at, len(_COLUMNS) - 1))
