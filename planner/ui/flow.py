@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRect, QSize, Qt
-from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLayout, QLayoutItem, QWidget
 
-from planner.ui.theme import SPACE
+from planner.ui.theme import LINE_GAP, SPACE
 
 
 class Flow(QLayout):
@@ -90,3 +90,21 @@ class Flow(QLayout):
             lines[-1].append(item)
             left -= needed + SPACE // 2
         return lines
+
+
+def labelled(text: str, field: QWidget, gap: int = 0) -> QWidget:
+    """Return a field that stays beside its label wherever the line breaks.
+
+    gap: pixels after it, before what follows in its line.
+    """
+    label = QLabel(text)
+    label.setBuddy(field)
+    # An underlined letter is drawn wider than the label reckons: "To" would lose its end.
+    label.setMinimumWidth(label.sizeHint().width() + LINE_GAP)
+    field.setAccessibleName(field.accessibleName() or text.replace("&", ""))
+    pair = QWidget()
+    row = QHBoxLayout(pair)
+    row.setContentsMargins(0, 0, gap, 0)
+    row.addWidget(label)
+    row.addWidget(field)
+    return pair

@@ -10,6 +10,7 @@ from planner.ui import theme
 from planner.ui.theme import SPACE
 
 _BAR_PX = 4
+_LEAST_PX = 156
 
 
 class RailButton(QPushButton):
@@ -24,7 +25,8 @@ class RailButton(QPushButton):
         bold = self.font()
         bold.setBold(True)
         words = QFontMetrics(bold).size(Qt.TextFlag.TextSingleLine, self.text())
-        return QSize(words.width() + 4 * SPACE, words.height() + 5 * SPACE // 2)
+        width = max(words.width() + 4 * SPACE, _LEAST_PX)
+        return QSize(width, words.height() + 5 * SPACE // 2)
 
     def minimumSizeHint(self) -> QSize:
         return self.sizeHint()

@@ -134,7 +134,6 @@ class MainWindow(QMainWindow):
             made.setToolTip(f"{question}  (Ctrl+{number})")
             made.clicked.connect(lambda _=False, view=name: self.state.change(view=view))
             made.setAccessibleDescription(question)
-            made.setMinimumWidth(156)
             group.addButton(made)
             column.addWidget(made)
             self._buttons[name] = made

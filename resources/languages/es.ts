@@ -8528,6 +8528,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/look_back.py" />
+   <source>What each group gave</source>
+   <translation>Lo que dio cada grupo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>Keepers a haul</source>
    <translation>De talla por recogida</translation>
   </message>
@@ -8540,11 +8545,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/look_back.py" />
    <source>light, of 100 judged</source>
    <translation>vacíos, de 100 examinados</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls/look_back.py" />
-   <source>What each group gave</source>
-   <translation>Lo que dio cada grupo</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/look_back.py" />
@@ -9298,11 +9298,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/load/take_along.py" />
-   <source>Paper</source>
-   <translation>Papel</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/load/take_along.py" />
    <source>Save the trip sheet</source>
    <translation>Guardar la hoja de la salida</translation>
   </message>
@@ -9350,6 +9345,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/load/take_along.py" />
    <source>Trip sheet written to {path}. Print it from there.</source>
    <translation>Hoja de la salida escrita en {path}. Imprímala desde ahí.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/take_along.py" />
+   <source>Paper</source>
+   <translation>Papel</translation>
   </message>
   <message>
    <location filename="planner/ui/load/take_along.py" />
@@ -10669,6 +10669,16 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_panel.py" />
+   <source>Each box is a trap on its ground. The band is what the coming year's astronomical tide reaches; wind and pressure go beyond it. Drag the picture sideways when there are more.</source>
+   <translation>Cada caja es una nasa en su fondo. La banda es lo que alcanza la marea astronómica del año que viene; el viento y la presión llevan el agua más allá. Arrastre la imagen de lado cuando haya más.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/place_panel.py" />
+   <source>Spots of the place</source>
+   <translation>Puestos del lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/place_panel.py" />
    <source>Tidal constituents</source>
    <translation>Constituyentes de la marea</translation>
   </message>
@@ -10696,11 +10706,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/place_panel.py" />
    <source>High and low waters of the coming month</source>
    <translation>Pleamares y bajamares del mes que viene</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/place_panel.py" />
-   <source>Each box is a trap on its ground. The band is what the coming year's astronomical tide reaches; wind and pressure go beyond it. Drag the picture sideways when there are more.</source>
-   <translation>Cada caja es una nasa en su fondo. La banda es lo que alcanza la marea astronómica del año que viene; el viento y la presión llevan el agua más allá. Arrastre la imagen de lado cuando haya más.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_panel.py" />

@@ -4,8 +4,9 @@
 
 Start and feel: first paint and the strip after it; frames while panning and zooming; the calls
 of a recorded session; memory over a thousand changes. Access: contrasts, and how far apart
-neighbouring marks are to the common kinds of colour vision. What is counted rather than
-measured (names, keys, tables, nothing cut) is held by tests/ui/test_access_*.py.
+neighbouring marks are to the common kinds of colour vision; what is counted rather than
+measured (names, keys, tables, nothing cut) is told by size, letters, scale and language, and
+held by tests/ui/test_access_*.py.
 
 On a machine that does other things too, read the *own* times: processor time of the thread.
 """
@@ -19,12 +20,21 @@ import sys
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+_ROOMS = (
+    (),
+    ("--points", "16", "--size", "1100x700"),
+    ("--points", "16", "--size", "1100x700", "--language", "es"),
+    ("--points", "10", "--size", "1100x700", "--mirrored"),
+    ("--points", "8", "--size", "1100x700", "--scale", "3"),
+    ("--size", "2560x1440"),
+)
 _TESTS = Path(__file__).parents[1] / "ui"
 
 
 def _run(title: str, module: str, *options: str) -> None:
     """Run a benchmark in a process of its own, so that none warms or burdens another."""
-    print(f"\n{title}", flush=True)
+    if title:
+        print(f"\n{title}", flush=True)
     subprocess.run(
         [sys.executable, "-m", f"tests.benchmarks.{module}", *options],
         check=True,
@@ -94,6 +104,9 @@ def main() -> None:
     _run("Frames over ten years of days", "frames", "--frames", "40" if quick else "120")
     _run("Calls of a session", "session")
     _run("Memory", "leaks", "--changes", "100" if quick else "1000")
+    print("\nRooms by keyboard, by screen reader, and for words that are cut")
+    for options in _ROOMS[:1] if quick else _ROOMS:
+        _run("", "access", *options)
     print("\nLeast contrasts (WCAG 2.1)")
     contrasts()
     print("\nNeighbouring marks, least CIEDE2000 as seen (Machado et al. 2009)")

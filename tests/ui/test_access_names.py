@@ -10,7 +10,6 @@ from itertools import pairwise
 from typing import Any
 
 import pytest
-from pyqtgraph import PlotWidget
 from PySide6.QtCore import QCoreApplication, QEvent, QPoint, Qt
 from PySide6.QtGui import QAccessible, QAccessibleInterface
 from PySide6.QtWidgets import (
@@ -26,6 +25,7 @@ from PySide6.QtWidgets import (
 )
 from rooms import Rooms
 
+from planner.ui.charts import Chart
 from planner.ui.sources import demo_source
 from planner.ui.tables import ChartWithTable
 from planner.ui.window import MainWindow
@@ -40,11 +40,11 @@ _DUMB = (QAccessible.Role.NoRole, QAccessible.Role.Client, QAccessible.Role.Pane
 _CELLS = (QAccessible.Role.Table, QAccessible.Role.Tree, QAccessible.Role.List)
 
 
-@pytest.fixture
-def window(empty_bench: Workbench, qtbot: Any) -> Iterator[MainWindow]:
+@pytest.fixture(params=[(1280, 800), (1920, 1080), (2560, 1440)], ids=lambda size: f"{size[0]}px")
+def window(request: Any, empty_bench: Workbench, qtbot: Any) -> Iterator[MainWindow]:
     made = MainWindow(empty_bench)
     qtbot.addWidget(made)
-    made.resize(1280, 800)
+    made.resize(*request.param)  # parts stand elsewhere in large windows
     made.show()
     activate(qtbot, made)
     empty_bench.open(demo_source())
@@ -163,9 +163,11 @@ def test_every_room_by_keyboard_and_screen_reader(window: MainWindow) -> None:
     """Protects whoever uses no mouse or no eyes: what can be pressed, chosen or typed into has a
     name and is led to by Tab, from top to bottom, in each view, tab, form and dialog."""
     wrong: dict[str, list[str]] = {}
+    charts: set[str] = set()
     seen = 0
     for name, room in Rooms(window).walk():
         seen += 1
+        charts |= {each.accessibleName() for each in room.findChildren(Chart)}
         for what, found in (
             ("nameless", _nameless(room)),
             ("no key leads to", _unreachable(room)),
@@ -175,6 +177,7 @@ def test_every_room_by_keyboard_and_screen_reader(window: MainWindow) -> None:
             for each in found:
                 wrong.setdefault(f"{what}: {each}", []).append(name)
     assert seen > 30
+    assert len(charts) > 10  # or the look for their tables is at nothing
     assert not wrong, "\n".join(f"{what}  [{rooms[0]}]" for what, rooms in wrong.items())
 
 
@@ -183,10 +186,9 @@ def _charts_without_tables(root: QWidget) -> list[str]:
     tables = [t for t in root.findChildren(QAbstractItemView) if t.accessibleName()]
     return [
         _where(chart)
-        for chart in root.findChildren(PlotWidget)
+        for chart in root.findChildren(Chart)
         if chart.isVisible()
         and not any(isinstance(p, ChartWithTable) for p in _parents(chart))
-        and type(chart.parent()).__name__ != "StripView"  # Ctrl+T turns it into a table
         and not (chart.accessibleName() and any(t.isVisible() for t in tables))
     ]
 

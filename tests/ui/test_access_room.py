@@ -7,6 +7,7 @@ import os
 import subprocess
 import sys
 from collections.abc import Iterator
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -153,8 +154,13 @@ _LOOKS = (_cut, _outside, _sideways, _names_of_axes, _pictures, _names_of_places
 @pytest.mark.slow
 @pytest.mark.parametrize(
     ("points", "size", "mirrored"),
-    [(8, (1100, 700), False), (16, (1280, 800), False), (10, (1100, 700), True)],
-    ids=["8 points", "16 points", "mirrored"],
+    [
+        (8, (1100, 700), False),
+        (16, (1280, 800), False),
+        (16, (1100, 700), False),
+        (10, (1100, 700), True),
+    ],
+    ids=["8 points", "16 points", "16 points, small", "mirrored"],
 )
 def test_nothing_is_cut_in_any_room(
     letters: QApplication, empty_bench: Workbench, qtbot: Any,
@@ -192,3 +198,15 @@ def test_nothing_is_cut_at_three_times_the_size() -> None:
         env={**os.environ, "QT_SCALE_FACTOR": "3"}, capture_output=True, text=True, check=False,
     )  # fmt: skip
     assert walk.returncode == 0, walk.stdout[-3000:]
+
+
+@pytest.mark.slow
+def test_nothing_is_cut_in_the_longer_words_of_spanish() -> None:
+    """A language is set when a program starts too."""
+    walk = subprocess.run(
+        [sys.executable, "-m", "tests.benchmarks.access", "--language", "es", "--points", "16",
+         "--size", "1100x700"],
+        cwd=Path(__file__).parents[2], capture_output=True, text=True, check=True,
+    )  # fmt: skip
+    none = "0 without a name, 0 that no key leads to, 0 cut, 0 without a table"
+    assert none in walk.stdout, walk.stdout

@@ -58,7 +58,10 @@ class Panels(QSplitter):
             self._like_it.show()
         else:
             self._tabs.addTab(self._like_it, say("Past trips like it"))
-        self._tabs.tabBar().setVisible(not three)
+        bar, policies = self._tabs.tabBar(), Qt.FocusPolicy
+        bar.setVisible(not three)
+        # The tabs would hand the focus to a bar that is hidden: Tab would go no further.
+        bar.setFocusPolicy(policies.NoFocus if three else policies.TabFocus)
         for at in range(self.count()):
             self.setStretchFactor(at, _PANEL_SHARES[at])
         self.setSizes([self.width() * share // 100 for share in _PANEL_SHARES[: self.count()]])

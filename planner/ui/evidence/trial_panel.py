@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QDoubleSpinBox,
     QFileDialog,
     QHBoxLayout,
-    QLabel,
     QVBoxLayout,
     QWidget,
 )
@@ -36,7 +35,7 @@ from planner.ui.evidence.trial_rows import (
     settle_words,
     weigh_traps,
 )
-from planner.ui.flow import Flow
+from planner.ui.flow import Flow, labelled
 from planner.ui.load.layout_editor import LayoutEditor
 from planner.ui.parts import Card, Halves, body, button, caution, heading, quiet, refill, scrolled
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
@@ -88,7 +87,7 @@ class TrialPanel(QWidget):
         self.save.setEnabled(False)
         asked = Flow(
             *(
-                _labelled(text, box)
+                labelled(text, box, 2 * SPACE)
                 for text, box in (
                     (say("Compare &by"), self.by),
                     (say("Co&unt"), self.measure),
@@ -257,19 +256,6 @@ class TrialPanel(QWidget):
             self.bench.notice.emit(say("Picture of the comparison written to {out}.", out=out))
         else:
             self.bench.trouble.emit(say("{out} cannot be written; choose another folder.", out=out))
-
-
-def _labelled(text: str, box: QWidget) -> QWidget:
-    """Return a box beside its label, with a gap after it wherever the line breaks."""
-    label = QLabel(text)
-    label.setBuddy(box)
-    box.setAccessibleName(text.replace("&", ""))
-    pair = QWidget()
-    row = QHBoxLayout(pair)
-    row.setContentsMargins(0, 0, SPACE * 2, 0)
-    row.addWidget(label)
-    row.addWidget(box)
-    return pair
 
 
 def _holder(layout: QVBoxLayout) -> QWidget:

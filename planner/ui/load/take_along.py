@@ -9,7 +9,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QUrl
 from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QComboBox, QFileDialog, QHBoxLayout, QLabel, QWidget
+from PySide6.QtWidgets import QComboBox, QFileDialog, QWidget
 
 from planner.handouts import (
     TripFacts,
@@ -21,7 +21,7 @@ from planner.handouts import (
 )
 from planner.handouts.writing import write_whole
 from planner.logbook import Haul
-from planner.ui.flow import Flow
+from planner.ui.flow import Flow, labelled
 from planner.ui.load.deck_button import DeckButton
 from planner.ui.load.deck_rows import planned_rows
 from planner.ui.load.papers import Paper, usual_paper
@@ -64,17 +64,7 @@ class TakeAlong(QWidget):
             say("The water at each spot every ten minutes (CSV)"),
         )
         files = (self.calendar, self.waypoints, self.water)
-        self.setLayout(Flow(self._named_paper(), self.sheet, self.on_deck, *files))
-
-    def _named_paper(self) -> QWidget:
-        label = QLabel(say("Paper"))
-        label.setBuddy(self.paper)
-        both = QWidget()
-        row = QHBoxLayout(both)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(label)
-        row.addWidget(self.paper)
-        return both
+        self.setLayout(Flow(labelled(say("Paper"), self.paper), self.sheet, self.on_deck, *files))
 
     def _chosen_paper(self) -> Paper:
         return "A4" if self.paper.currentIndex() else "letter"

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from planner.errors import Problem
 from planner.sites.book import PlaceEntry
+from planner.ui.flow import Flow
 from planner.ui.parts import Card, body, button, caution, quiet, refill, scrolled
 from planner.ui.places.place_list import kind_text
 from planner.ui.theme import SPACE
@@ -35,14 +36,10 @@ class PlaceHead(QWidget):
         self.again = button(say("Read again"), read_again, say("Read the place file anew"))
         self.said = quiet()
         self.said.hide()
-        buttons = QHBoxLayout()
-        for each in (self.open, self.copy, self.edit, self.file, self.again):
-            buttons.addWidget(each)
-        buttons.addStretch(1)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.kind)
-        column.addLayout(buttons)
+        column.addLayout(Flow(self.open, self.copy, self.edit, self.file, self.again))
         column.addWidget(self.said)
 
     def show_entry(self, entry: PlaceEntry) -> None:

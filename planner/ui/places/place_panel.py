@@ -112,24 +112,24 @@ class PlacePanel(Tabs):
         chart = ChartWithTable(
             self.spots, rows_table(self.spot_rows, say("Spots against the year's water"), wide=0)
         )
-        return _column(
-            self.spots_said,
-            chart,
-            quiet(
-                say(
-                    "Each box is a trap on its ground. The band is what the coming year's "
-                    "astronomical tide reaches; wind and pressure go beyond it. "
-                    "Drag the picture sideways when there are more."
-                )
-            ),
-            stretch=chart,
+        legend = quiet(
+            say(
+                "Each box is a trap on its ground. The band is what the coming year's "
+                "astronomical tide reaches; wind and pressure go beyond it. "
+                "Drag the picture sideways when there are more."
+            )
         )
+        # The picture needs more height than a low window of large letters has.
+        column = _column(self.spots_said, chart, legend, stretch=chart)
+        return scrolled(column, say("Spots of the place"))
 
     def _make_constants(self) -> QWidget:
         self.constants = RowsModel((say("Constituent"),), numbers=(1, 2, 3))
         self.constants_said = quiet()
         table = rows_table(self.constants, say("Tidal constituents"), wide=0)
-        return _column(self.constants_said, table, stretch=table)
+        page = QWidget()
+        page.setLayout(_column(self.constants_said, table, stretch=table))
+        return page
 
     def _make_rules(self) -> QWidget:
         self.rules = QVBoxLayout()
@@ -237,11 +237,9 @@ class PlacePanel(Tabs):
             self.refresh()
 
 
-def _column(*widgets: QWidget, stretch: QWidget) -> QWidget:
+def _column(*widgets: QWidget, stretch: QWidget) -> QVBoxLayout:
     column = QVBoxLayout()
     column.setContentsMargins(0, SPACE, 0, 0)
     for widget in widgets:
         column.addWidget(widget, 1 if widget is stretch else 0)
-    page = QWidget()
-    page.setLayout(column)
-    return page
+    return column

@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
     QHeaderView,
-    QLabel,
     QProgressBar,
     QVBoxLayout,
     QWidget,
@@ -23,6 +22,7 @@ from planner.errors import PlannerError
 from planner.phrasing import Style
 from planner.sites.site import Site
 from planner.tides.tide import FIRST_YEAR, LAST_YEAR
+from planner.ui.flow import Flow, labelled
 from planner.ui.parts import body, button, quiet, refill
 from planner.ui.places.span_rows import (
     Advance,
@@ -33,7 +33,7 @@ from planner.ui.places.span_rows import (
     write_turns,
 )
 from planner.ui.tables import Index, rows_table
-from planner.ui.theme import LINE_GAP, SPACE
+from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -104,17 +104,9 @@ class SpanPanel(QWidget):
 
     def _build(self) -> None:
         self.first, self.last = QDateEdit(), QDateEdit()
-        days = QHBoxLayout()
-        for words, field in ((say("&From"), self.first), (say("&To"), self.last)):
+        for field in (self.first, self.last):
             field.setDisplayFormat("yyyy-MM-dd")
             field.setDateRange(QDate(FIRST_YEAR, 1, 1), QDate(LAST_YEAR, 12, 31))
-            field.setAccessibleName(words.replace("&", ""))
-            label = QLabel(words)
-            label.setBuddy(field)
-            # An underlined letter is drawn wider than the label reckons: "To" would lose its end.
-            label.setMinimumWidth(label.sizeHint().width() + LINE_GAP)
-            days.addWidget(label)
-            days.addWidget(field)
         self.begin = button(
             say("Work out"), self.work_out, say("Every high and low water of these days")
         )
@@ -126,11 +118,12 @@ class SpanPanel(QWidget):
         self.bar.setRange(0, 100)
         self.bar.setMaximumWidth(160)
         self.bar.setAccessibleName(say("How much is worked out"))
+        named = (labelled(say("&From"), self.first), labelled(say("&To"), self.last))
+        days = Flow(*named, self.begin, self.save)
         working = QHBoxLayout()
-        for row, widgets in ((days, (self.begin, self.save)), (working, (self.bar, self.stop))):
-            for each in widgets:
-                row.addWidget(each)
-            row.addStretch(1)
+        for each in (self.bar, self.stop):
+            working.addWidget(each)
+        working.addStretch(1)
         self.words = QVBoxLayout()
         self.model = SpanModel()
         self.table = rows_table(

@@ -137,7 +137,8 @@ class PlacesView(QWidget):
             column.addWidget(each)
         left = QWidget()
         left.setLayout(column)
-        left.setMinimumWidth(210)
+        # Its buttons are wider than that where letters are large.
+        left.setMinimumWidth(max(210, column.minimumSize().width()))
         return left
 
     # -- the list ----------------------------------------------------------------------------
