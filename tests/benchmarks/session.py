@@ -4,9 +4,9 @@
 
 The window is started as the program starts it, and a session is played to it: every view, tab,
 chart as a table, form and dialog; another place, day, plan, theme and unit; a trip begun and
-hauls typed; a plan moved. Every key and every turn of the event loop is timed, which is all
-that Qt has to deliver between two looks at the mouse; those over the limit are listed, the
-worst first.
+hauls typed; a plan moved. Every click, every key and every turn of the event loop is timed: a
+turn is all that Qt has to deliver between two looks at the mouse. Those over the limit are
+listed, the worst first.
 
 Two times are given. *Wall* is what the user waits, and grows when the machine is busy with
 other things; *own* is the processor time of the window's thread alone.
@@ -30,7 +30,7 @@ from typing import Any, TypeVar
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-from PySide6.QtCore import QEvent, QObject, Qt, QTimer
+from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -41,7 +41,7 @@ _STARTED_AT = date(2026, 11, 25)
 
 @dataclass
 class Call:
-    """A turn of the event loop, a key, or one event delivered on the window's thread."""
+    """A click, a key, a turn of the event loop, or one event, on the window's thread."""
 
     step: str
     what: str
@@ -113,8 +113,11 @@ class Session:
 
     def __init__(self, window: Any, watchdog: Watchdog, by_call: bool = False) -> None:
         self.window, self.watchdog = window, watchdog
-        self._timed: Callable[[Callable[[], object]], object] = (
-            (lambda call: call()) if by_call else watchdog.time
+        # With single events timed, a turn is only what they come in.
+        self._turn_once: Callable[[], object] = (
+            QApplication.processEvents
+            if by_call
+            else partial(watchdog.time, QApplication.processEvents)
         )
         self.bench, self.state = window.bench, window.state
 
@@ -122,7 +125,7 @@ class Session:
         """Run the event loop until something is true, and a little longer."""
         rest = 0
         while rest < 3:
-            self._timed(QApplication.processEvents)
+            self._turn_once()
             rest = rest + 1 if done() else 0
             if not done():
                 time.sleep(0.001)
@@ -132,18 +135,10 @@ class Session:
             self.turn(lambda: self.bench.idle)
 
     def act(self, step: str, act: Callable[[], object]) -> None:
-        """Let the event loop make a call, as it does for a click, then wait for what follows."""
+        """Make a call, as the event loop does for a click, then wait for what follows."""
         self.watchdog.step = step
-        ran: list[bool] = []
-
-        def run() -> None:
-            try:
-                act()
-            finally:  # what went wrong is printed by Qt; the session goes on
-                ran.append(True)
-
-        QTimer.singleShot(0, self.window, run)
-        self.turn(lambda: bool(ran))
+        self.watchdog.time(act)
+        self.turn()
         self.settle()
 
     def keys(self, step: str, widget: QWidget, *pressed: Any) -> None:
@@ -154,7 +149,7 @@ class Session:
                 QApplication.focusWidget() or widget,
                 key,
             )
-            self._timed(press)
+            self.watchdog.time(press)
             self.turn()
         self.settle()
 
