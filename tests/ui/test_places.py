@@ -152,6 +152,7 @@ def test_a_sample_is_copied_once_and_never_over_the_users_own(book: _Book) -> No
     book.settle()
     copy = user_places() / "boston-ma.toml"
     assert book.view.chosen == copy
+    assert "your copy" in book.view.head.said.text()
     assert book.view.head.edit.isVisible()
     copy.write_text(copy.read_text(encoding="utf-8") + "# mine\n", encoding="utf-8")
     sample = sample_sites() / "boston-ma.toml"

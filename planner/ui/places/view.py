@@ -190,10 +190,11 @@ class PlacesView(QWidget):
     # -- the chosen place --------------------------------------------------------------------
 
     def _picked(self, entry: PlaceEntry) -> None:
+        if entry.path != self.chosen:  # what is said of a place that was just made stays
+            self.head.tell("")
         self.chosen = entry.path
         self._readable = False
         self._name_open()
-        self.head.tell("")
         self._show_chosen()
 
     def _show_chosen(self) -> None:
