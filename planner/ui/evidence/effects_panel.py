@@ -45,8 +45,19 @@ class EffectsPanel(QWidget):
         self.chart = RowChart(say("What moves the share of light crabs"))
         self.rows = RowsModel(EFFECT_COLUMNS, numbers=(1, 2, 3, 4, 5))
         table = rows_table(self.rows, say("What moves the share of light crabs"), wide=0)
-        self.sentences = QVBoxLayout()
+        # From the outside in: whatever is taken in takes all that it holds along, at a price.
+        whole, column = QVBoxLayout(self), QVBoxLayout()
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, say("What matters")))
+        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.addLayout(controls)
         left, right = QVBoxLayout(), QVBoxLayout()
+        self._halves = Halves(left, right, (3, 2), letters=200)
+        column.addWidget(self._halves)
+        rest = QWidget()  # takes what is left of a page, with curves or without
+        column.addWidget(rest, 1)
+        self._below = QVBoxLayout(rest)
+        self._below.setContentsMargins(0, 0, 0, 0)
         left.addWidget(
             Card(
                 say("From the best day to the worst"),
@@ -57,22 +68,11 @@ class EffectsPanel(QWidget):
             )
         )
         said = Card(say("In words"))
-        said.column.addLayout(self.sentences)
         right.addWidget(said)
+        self.sentences = QVBoxLayout()
+        said.column.addLayout(self.sentences)
         for half in (left, right):
             half.addStretch(1)
-        self._halves = Halves(left, right, (3, 2), letters=200)
-        rest = QWidget()  # takes what is left of a page, with curves or without
-        self._below = QVBoxLayout(rest)
-        self._below.setContentsMargins(0, 0, 0, 0)
-        column = QVBoxLayout()
-        column.setContentsMargins(0, SPACE, SPACE, 0)
-        column.addLayout(controls)
-        column.addWidget(self._halves)
-        column.addWidget(rest, 1)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("What matters")))
         state.listen(self._state_changed)
 
     @cached_property

@@ -108,7 +108,10 @@ class RecordPanel(QWidget):
         self.rows = RowsModel(RECORD_COLUMNS, numbers=(1, 2, 3))
         self.groups = RowsModel(RELIABLE_COLUMNS, numbers=(1, 2, 3))
         self.chart = RecordChart()
-        column = QVBoxLayout()
+        # From the outside in: whatever is taken in takes all that it holds along, at a price.
+        whole, column = QVBoxLayout(self), QVBoxLayout()
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, say("How forecasts did")))
         column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(self.sentence)
         column.addWidget(self.promises)
@@ -143,9 +146,6 @@ class RecordPanel(QWidget):
             ),
             1,
         )
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("How forecasts did")))
 
     def show_record(self, record: Record, promises: str = "") -> None:
         """Show another record; promises: how the plans' own forecasts did, in words."""

@@ -47,7 +47,10 @@ class TripsPanel(QWidget):
         self.pointed = quiet(_MARKS)
         for chart in (self.moon, self.season):
             chart.pointed.connect(lambda text: self.pointed.setText(text or self._legend()))
-        column = QVBoxLayout()
+        # From the outside in: whatever is taken in takes all that it holds along, at a price.
+        whole, column = QVBoxLayout(self), QVBoxLayout()
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, say("Moon and season")))
         column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(self.said)
         column.addWidget(self.pointed)
@@ -57,9 +60,6 @@ class TripsPanel(QWidget):
         ):
             table = rows_table(self.rows, say("Judged trips, {heading}", heading=heading.lower()))
             column.addWidget(Card(heading, ChartWithTable(chart, table)), 1)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("Moon and season")))
 
     def refresh(self) -> None:
         """Show the trips of the open place."""

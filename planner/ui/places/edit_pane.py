@@ -52,7 +52,11 @@ class EditPane(WhenSeen, QWidget):
         self.facts, self.suspected = QVBoxLayout(), QVBoxLayout()
         for each in (self.facts, self.suspected):
             each.setSpacing(SPACE // 2)
+        # From the outside in: whatever is taken in takes all that it holds along, at a price.
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
         column = self._column = QVBoxLayout()
+        whole.addWidget(scrolled(column, say("The water this makes")))
         column.setContentsMargins(0, SPACE, SPACE, 0)
         self._heading = heading(say("The water this makes"))
         column.addWidget(self._heading)
@@ -63,9 +67,6 @@ class EditPane(WhenSeen, QWidget):
         column.addWidget(self.first)
         column.addLayout(self.facts)
         column.addStretch(0)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("The water this makes")))
         self.state.listen(self._state_changed)
 
     def show_preview(self, found: Preview) -> None:

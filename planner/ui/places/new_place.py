@@ -3,21 +3,15 @@
 from __future__ import annotations
 
 import math
-from zoneinfo import available_timezones
 
-from PySide6.QtCore import QStringListModel, Qt, Signal
-from PySide6.QtWidgets import (
-    QCompleter,
-    QFormLayout,
-    QHBoxLayout,
-    QLineEdit,
-    QPushButton,
-)
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QLineEdit, QPushButton
 
 from planner.errors import InputError, PlannerError
 from planner.phrasing import typed_number
 from planner.sites.keeping import new_place
 from planner.ui.parts import Card, caution, quiet
+from planner.ui.places.zone_field import ZoneField
 from planner.ui.workbench import Workbench
 from planner.words import say
 
@@ -39,12 +33,8 @@ class NewPlaceForm(Card):
         self.latitude.setPlaceholderText(say("38.2, north positive"))
         self.longitude = QLineEdit()
         self.longitude.setPlaceholderText(say("-76.1, east positive"))
-        self.zone = QLineEdit()
+        self.zone = ZoneField()
         self.zone.setPlaceholderText("America/New_York")
-        zones = QCompleter(QStringListModel(sorted(available_timezones())), self.zone)
-        zones.setFilterMode(Qt.MatchFlag.MatchContains)
-        zones.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-        self.zone.setCompleter(zones)
         form = QFormLayout()
         for label, box in (
             (say("&Name"), self.name),

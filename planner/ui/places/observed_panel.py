@@ -74,7 +74,13 @@ class ObservedPanel(QWidget):
         for at, each in enumerate((self.add, self.load, self.remove, self.back)):
             buttons.addWidget(each, at // 2, at % 2)
         self.hint = quiet()
-        left = QVBoxLayout()
+        # From the outside in: whatever is taken in takes all that it holds along, at a price.
+        whole, column = QVBoxLayout(self), QVBoxLayout()
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(column, say("Check against what you saw")))
+        column.setContentsMargins(0, SPACE, SPACE, 0)
+        left, right = QVBoxLayout(), QVBoxLayout()
+        column.addWidget(Halves(left, right))
         left.addWidget(self.hint)
         left.addWidget(self.table, 1)
         left.addLayout(buttons)
@@ -87,17 +93,10 @@ class ObservedPanel(QWidget):
             self.differences, say("Differences from prediction"), wide=0
         )
         self.difference_table.setMinimumHeight(9 * self.fontMetrics().height())
-        right = QVBoxLayout()
         right.addWidget(heading(say("What they say")))
         right.addLayout(self._words)
         right.addWidget(self.difference_table, 1)
         right.addStretch(1)
-        column = QVBoxLayout()
-        column.setContentsMargins(0, SPACE, SPACE, 0)
-        column.addWidget(Halves(left, right))
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("Check against what you saw")))
 
     # -- showing -----------------------------------------------------------------------------
 

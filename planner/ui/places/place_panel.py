@@ -97,15 +97,21 @@ class PlacePanel(Tabs):
             rows_table(self.turns, say("High and low waters of the coming month"), wide=0),
         )
         column = QVBoxLayout()
+        # From the outside in: whatever is taken in takes all that it holds along, at a price.
+        page = scrolled(column, say("Facts and water of the place"))
         column.setContentsMargins(0, SPACE, SPACE, 0)
         column.addLayout(self.suspected)
         column.addLayout(self.facts)
         column.addSpacing(SPACE)
         column.addWidget(self.pointed)
         column.addWidget(chart, 1)
-        return scrolled(column, say("Facts and water of the place"))
+        return page
 
     def _make_spots(self) -> QWidget:
+        column = QVBoxLayout()
+        # The picture needs more height than a low window of large letters has.
+        page = scrolled(column, say("Spots of the place"))
+        column.setContentsMargins(0, SPACE, 0, 0)
         self.spots = SpotChart()
         self.spot_rows = RowsModel((say("Spot"),), numbers=(1, 2, 3, 4))
         self.spots_said = body()
@@ -119,16 +125,20 @@ class PlacePanel(Tabs):
                 "Drag the picture sideways when there are more."
             )
         )
-        # The picture needs more height than a low window of large letters has.
-        column = _column(self.spots_said, chart, legend, stretch=chart)
-        return scrolled(column, say("Spots of the place"))
+        column.addWidget(self.spots_said)
+        column.addWidget(chart, 1)
+        column.addWidget(legend)
+        return page
 
     def _make_constants(self) -> QWidget:
         self.constants = RowsModel((say("Constituent"),), numbers=(1, 2, 3))
         self.constants_said = quiet()
         table = rows_table(self.constants, say("Tidal constituents"), wide=0)
         page = QWidget()
-        page.setLayout(_column(self.constants_said, table, stretch=table))
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, SPACE, 0, 0)
+        column.addWidget(self.constants_said)
+        column.addWidget(table, 1)
         return page
 
     def _make_rules(self) -> QWidget:
@@ -235,11 +245,3 @@ class PlacePanel(Tabs):
     def _state_changed(self, changed: frozenset[str]) -> None:
         if changed & {"style"}:
             self.refresh()
-
-
-def _column(*widgets: QWidget, stretch: QWidget) -> QVBoxLayout:
-    column = QVBoxLayout()
-    column.setContentsMargins(0, SPACE, 0, 0)
-    for widget in widgets:
-        column.addWidget(widget, 1 if widget is stretch else 0)
-    return column

@@ -4,12 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from typing import Any
-from zoneinfo import available_timezones
 
-from PySide6.QtCore import QStringListModel, Qt
 from PySide6.QtWidgets import (
     QComboBox,
-    QCompleter,
     QFormLayout,
     QGridLayout,
     QLabel,
@@ -22,6 +19,7 @@ from planner.sites.editing import Wanted, number_or_text
 from planner.ui.parts import heading, quiet
 from planner.ui.places.edit_section import Section, table_in, text_of
 from planner.ui.places.rows_editor import RowsEditor
+from planner.ui.places.zone_field import ZoneField
 from planner.ui.theme import SPACE
 from planner.words import say
 
@@ -33,17 +31,13 @@ class PlaceSection(Section):
         super().__init__()
         self._written: frozenset[str] = frozenset()
         self.name, self.latitude, self.longitude = QLineEdit(), QLineEdit(), QLineEdit()
-        self.zone, self.datum = QLineEdit(), QLineEdit()
+        self.zone, self.datum = ZoneField(), QLineEdit()
         self.state, self.source = QLineEdit(), QLineEdit()
         self.latitude.setPlaceholderText(say("38.2, north positive"))
         self.longitude.setPlaceholderText(say("-76.1, east positive"))
         self.datum.setPlaceholderText("MLLW")
         self.state.setPlaceholderText(say("2026: when the agency issued them"))
-        zones = QCompleter(QStringListModel(sorted(available_timezones())), self.zone)
-        zones.setFilterMode(Qt.MatchFlag.MatchContains)
-        zones.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-        zones.activated.connect(lambda _: self.changed.emit())
-        self.zone.setCompleter(zones)
+        self.zone.picked.connect(self.changed)
         self.units = QComboBox()
         self.units.addItem(say("metres"), "m")
         self.units.addItem(say("feet"), "ft")

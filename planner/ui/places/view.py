@@ -64,20 +64,24 @@ class PlacesView(QWidget):
     # -- building ----------------------------------------------------------------------------
 
     def _build(self) -> None:
-        self.panel = PlacePanel(self.bench)
-        self.form = NewPlaceForm(self.bench)
-        self.form.written.connect(self._place_written)
-        self.form.cancelled.connect(self._show_chosen)
-        self._right = QStackedWidget()
-        self._right.addWidget(
-            Empty(say("Choose a place on the left to see its water, its spots and its rules."))
-        )
-        self._right.addWidget(self.panel)
-        self.problems = PlaceProblems()
-        self._right.addWidget(self.problems)
-        self._right.addWidget(self.form)
-        right = self._column = QVBoxLayout()
-        right.setContentsMargins(SPACE, SPACE, SPACE * 2, SPACE)
+        # From the outside in: whatever is taken in takes all that it holds along, at a price.
+        row, split = QHBoxLayout(self), QSplitter()
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(split)
+        self._left, right = QWidget(), QWidget()
+        for half in (self._left, right):
+            split.addWidget(half)
+        split.setChildrenCollapsible(False)
+        self._fill_left()
+        self._fill_right(right)
+        split.setSizes([_LIST_WIDTH, 4 * _LIST_WIDTH])
+        split.setStretchFactor(1, 1)
+        self._split, self._list_moved = split, False
+        split.splitterMoved.connect(self._moved)
+
+    def _fill_right(self, right: QWidget) -> None:
+        column = self._column = QVBoxLayout(right)
+        column.setContentsMargins(SPACE, SPACE, SPACE * 2, SPACE)
         self.name = title()
         self.head = PlaceHead(
             open_it=self.open_chosen,
@@ -86,23 +90,21 @@ class PlacesView(QWidget):
             edit_file=self._edit,
             read_again=self.read_again,
         )
-        right.addWidget(self.name)
-        right.addWidget(self.head)
-        right.addWidget(self._right, 1)
-        holder = QWidget()
-        holder.setLayout(right)
-        split = self._split = QSplitter()
-        split.setChildrenCollapsible(False)
-        self._left = self._make_list()
-        split.addWidget(self._left)
-        split.addWidget(holder)
-        split.setSizes([_LIST_WIDTH, 4 * _LIST_WIDTH])
-        split.setStretchFactor(1, 1)
-        self._list_moved = False
-        split.splitterMoved.connect(self._moved)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(split)
+        self._right = QStackedWidget()
+        column.addWidget(self.name)
+        column.addWidget(self.head)
+        column.addWidget(self._right, 1)
+        self.panel = PlacePanel(self.bench)
+        self.form = NewPlaceForm(self.bench)
+        self.form.written.connect(self._place_written)
+        self.form.cancelled.connect(self._show_chosen)
+        self._right.addWidget(
+            Empty(say("Choose a place on the left to see its water, its spots and its rules."))
+        )
+        self._right.addWidget(self.panel)
+        self.problems = PlaceProblems()
+        self._right.addWidget(self.problems)
+        self._right.addWidget(self.form)
 
     @cached_property
     def editor(self) -> PlaceEditor:
@@ -116,7 +118,7 @@ class PlacesView(QWidget):
     def _is_editing(self) -> bool:
         return isinstance(self._right.currentWidget(), PlaceEditor)
 
-    def _make_list(self) -> QWidget:
+    def _fill_left(self) -> None:
         self.places = PlaceList()
         self.places.picked.connect(self._picked)
         self.places.activated.connect(self.open_chosen)
@@ -129,17 +131,14 @@ class PlacesView(QWidget):
         self.folder = button(
             say("Show the folder"), self._show_folder, say("Show your own place files")
         )
-        column = QVBoxLayout()
+        column = QVBoxLayout(self._left)
         column.setContentsMargins(SPACE * 2, SPACE, SPACE, SPACE)
         column.addWidget(title(say("Place book")))
         column.addWidget(self.places, 1)
         for each in (self.new, self.pick, self.folder):
             column.addWidget(each)
-        left = QWidget()
-        left.setLayout(column)
         # Its buttons are wider than that where letters are large.
-        left.setMinimumWidth(max(210, column.minimumSize().width()))
-        return left
+        self._left.setMinimumWidth(max(210, column.minimumSize().width()))
 
     # -- the list ----------------------------------------------------------------------------
 
