@@ -32,7 +32,7 @@ from planner.ui.theme import SPACE
 from planner.words import say
 
 Index = QModelIndex | QPersistentModelIndex
-_NOWHERE = QModelIndex()
+NOWHERE = QModelIndex()
 _FITTED_ROWS = 40
 # A table asks for eight roles of every cell; to look up their names in Qt each time would be felt.
 _SIDE = Qt.ItemDataRole.TextAlignmentRole
@@ -67,10 +67,10 @@ class RowsModel(QAbstractTableModel):
         self._columns = self._columns if columns is None else tuple(columns)
         self.endResetModel()
 
-    def rowCount(self, parent: Index = _NOWHERE) -> int:
+    def rowCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(self._rows)
 
-    def columnCount(self, parent: Index = _NOWHERE) -> int:
+    def columnCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(self._columns)
 
     def headerData(

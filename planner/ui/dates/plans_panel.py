@@ -11,7 +11,6 @@ from PySide6.QtCore import (
     QItemSelectionModel,
     QModelIndex,
     QObject,
-    QPersistentModelIndex,
     Qt,
 )
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTableView
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTableView
 from planner.phrasing import Style, day_clock_text, height_text, interval_text, short_one_in
 from planner.ui.dates.plan_words import Days, moved_ranks
 from planner.ui.parts import Card, quiet
+from planner.ui.tables import NOWHERE, Index
 from planner.ui.when_seen import WhenSeen
 from planner.ui.whole_rows import WholeRows, WideTable
 from planner.ui.workbench import Workbench
@@ -27,8 +27,6 @@ from planner.words import say
 if TYPE_CHECKING:
     from planner.trips import Plan
 
-Index = QModelIndex | QPersistentModelIndex
-_NOWHERE = QModelIndex()
 _COLUMNS: Final = (
     ("", say("Rank by expected full keepers; ↑ and ↓: places gained and lost by the last wish")),
     (say("Set"), say("When the first trap goes in")),
@@ -104,10 +102,10 @@ class PlansModel(QAbstractTableModel):
         """Return the plan of a row."""
         return self._plans[row]
 
-    def rowCount(self, parent: Index = _NOWHERE) -> int:
+    def rowCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(self._plans)
 
-    def columnCount(self, parent: Index = _NOWHERE) -> int:
+    def columnCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(_COLUMNS)
 
     def headerData(

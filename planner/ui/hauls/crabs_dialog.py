@@ -9,7 +9,6 @@ from PySide6.QtCore import (
     QAbstractTableModel,
     QModelIndex,
     QObject,
-    QPersistentModelIndex,
     Qt,
     Signal,
 )
@@ -26,10 +25,8 @@ from planner.ui.hauls.crab_cells import (
 )
 from planner.ui.hauls.typing_table import TypingTable
 from planner.ui.parts import caution, enter_presses_nothing, quiet
+from planner.ui.tables import NOWHERE, Index
 from planner.words import say
-
-Index = QModelIndex | QPersistentModelIndex
-_NOWHERE = QModelIndex()
 
 
 class CrabsDialog(QDialog):
@@ -115,10 +112,10 @@ class CrabModel(QAbstractTableModel):
             self._add_empty()
             self.changed.emit(say("removal of a crab"))
 
-    def rowCount(self, parent: Index = _NOWHERE) -> int:
+    def rowCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(self.crabs)
 
-    def columnCount(self, parent: Index = _NOWHERE) -> int:
+    def columnCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(CRAB_COLUMNS)
 
     def headerData(

@@ -9,9 +9,7 @@ from typing import Any
 
 from PySide6.QtCore import (
     QAbstractTableModel,
-    QModelIndex,
     QObject,
-    QPersistentModelIndex,
     Qt,
     Signal,
 )
@@ -21,10 +19,9 @@ from planner.logbook import Crab, Haul
 from planner.ui import theme
 from planner.ui.hauls.haul_cells import COLUMNS, NOT_RECORDED, Clock, Column, heading, written
 from planner.ui.hauls.haul_rows import Refused, nudged, typed
+from planner.ui.tables import NOWHERE, Index
 from planner.words import say
 
-Index = QModelIndex | QPersistentModelIndex
-_NOWHERE = QModelIndex()
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 # A table asks for eight roles of every cell; to look up their names in Qt each time would be felt.
@@ -88,10 +85,10 @@ class HaulModel(QAbstractTableModel):
 
     # -- reading -----------------------------------------------------------------------------
 
-    def rowCount(self, parent: Index = _NOWHERE) -> int:
+    def rowCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(self.hauls)
 
-    def columnCount(self, parent: Index = _NOWHERE) -> int:
+    def columnCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(COLUMNS)
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = _DISPLAY) -> Any:

@@ -9,7 +9,6 @@ from PySide6.QtCore import (
     QAbstractTableModel,
     QModelIndex,
     QObject,
-    QPersistentModelIndex,
     Qt,
     Signal,
 )
@@ -27,11 +26,10 @@ from planner.phrasing import short_one_in
 from planner.ui.hauls.haul_cells import NOT_RECORDED
 from planner.ui.hauls.haul_words import light_words, trips_words
 from planner.ui.parts import quiet
+from planner.ui.tables import NOWHERE, Index
 from planner.ui.theme import SPACE
 from planner.words import say
 
-Index = QModelIndex | QPersistentModelIndex
-_NOWHERE = QModelIndex()
 _COLUMNS = (say("Trip"), say("Kept"), say("Judged"), say("Light"), say("Place"))
 _NUMBERS = (1, 2, 3)
 # Looked up in Qt for every cell that is drawn, they would be felt.
@@ -162,10 +160,10 @@ class _TripRows(QAbstractTableModel):
             self.endResetModel()
         return next((at for at, trip in enumerate(trips) if _key(trip) == chosen), None)
 
-    def rowCount(self, parent: Index = _NOWHERE) -> int:
+    def rowCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(self.trips)
 
-    def columnCount(self, parent: Index = _NOWHERE) -> int:
+    def columnCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(_COLUMNS)
 
     def headerData(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import QEvent, QModelIndex, QPersistentModelIndex, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QDropEvent, QKeyEvent, QKeySequence, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -22,6 +22,7 @@ from planner.handouts.layout import TrapLayout
 from planner.ui.load.kept_column import line_gap
 from planner.ui.load.layout_desk import LayoutDesk
 from planner.ui.parts import button, quiet
+from planner.ui.tables import Index
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.words import counted, say
@@ -35,7 +36,6 @@ _NONE = say(
     "Which trap goes where on the next trip will stand here. Give the place its spots in the "
     "place book, and log traps with their design and spot."
 )
-Index = QModelIndex | QPersistentModelIndex
 Keys = QKeySequence.StandardKey
 
 

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from pathlib import Path
 from typing import Any, Final
 
-from PySide6.QtCore import QAbstractTableModel, QDate, QModelIndex, Qt, QTimer
+from PySide6.QtCore import QAbstractTableModel, QDate, Qt, QTimer
 from PySide6.QtWidgets import (
     QDateEdit,
     QFileDialog,
@@ -32,13 +32,12 @@ from planner.ui.places.span_rows import (
     turn_row,
     write_turns,
 )
-from planner.ui.tables import Index, rows_table
+from planner.ui.tables import NOWHERE, Index, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 from planner.words import say
 
-_NOWHERE: Final = QModelIndex()
 _KEY: Final = "span of turns"
 _LOOK_MS: Final = 100  # how often the bar looks at how far the work is
 
@@ -58,10 +57,10 @@ class SpanModel(QAbstractTableModel):
         self._found, self._style = found, style
         self.endResetModel()
 
-    def rowCount(self, parent: Index = _NOWHERE) -> int:
+    def rowCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() or self._found is None else len(self._found.turns.times)
 
-    def columnCount(self, parent: Index = _NOWHERE) -> int:
+    def columnCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(self._heads)
 
     def headerData(

@@ -11,7 +11,6 @@ from PySide6.QtCore import (
     QItemSelectionModel,
     QModelIndex,
     QObject,
-    QPersistentModelIndex,
     Qt,
     Signal,
 )
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import QTableView
 
 from planner.phrasing import Style, day_text, height_text, interval_text, light_text, range_text
 from planner.ui.strip.days import TripMark, moon_text, outcome_text, plan_name
+from planner.ui.tables import NOWHERE, Index
 from planner.words import say
 
 if TYPE_CHECKING:
@@ -34,8 +34,6 @@ _COLUMNS = (
     say("Plans"),
     say("Free or closed"),
 )
-Index = QModelIndex | QPersistentModelIndex
-_NOWHERE = QModelIndex()
 
 
 class DaysModel(QAbstractTableModel):
@@ -71,10 +69,10 @@ class DaysModel(QAbstractTableModel):
             return None
         return self._outlook.index(day)
 
-    def rowCount(self, parent: Index = _NOWHERE) -> int:
+    def rowCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() or self._outlook is None else len(self._outlook.days)
 
-    def columnCount(self, parent: Index = _NOWHERE) -> int:
+    def columnCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(_COLUMNS)
 
     def headerData(
