@@ -6626,13 +6626,13 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/effects_panel.py" />
-   <source>From the best day to the worst</source>
-   <translation>Del mejor día al peor</translation>
+   <source>What matters</source>
+   <translation>Qué influye</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/effects_panel.py" />
-   <source>What matters</source>
-   <translation>Qué influye</translation>
+   <source>From the best day to the worst</source>
+   <translation>Del mejor día al peor</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/effects_panel.py" />
@@ -6936,6 +6936,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
+   <source>How forecasts did</source>
+   <translation>Acierto del pronóstico</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/record_panel.py" />
    <source>Both scores are means over judged crabs; smaller is better. Each past trip was forecast from earlier trips only.</source>
    <translation>Las dos puntuaciones son medias sobre los cangrejos examinados; menos es mejor. Cada salida pasada se pronosticó solo a partir de salidas anteriores.</translation>
   </message>
@@ -6943,11 +6948,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/record_panel.py" />
    <source>Past forecasts</source>
    <translation>Pronósticos pasados</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/record_panel.py" />
-   <source>How forecasts did</source>
-   <translation>Acierto del pronóstico</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
@@ -7031,11 +7031,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_panel.py" />
-   <source>Next trip: which trap goes where</source>
-   <translation>Próxima salida: qué nasa va en qué sitio</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_panel.py" />
    <source>Comparing traps</source>
    <translation>Comparando las nasas</translation>
   </message>
@@ -7056,13 +7051,18 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Traps compared</source>
+   <translation>Nasas comparadas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
    <source>What would settle it</source>
    <translation>Qué lo resolvería</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_panel.py" />
-   <source>Traps compared</source>
-   <translation>Nasas comparadas</translation>
+   <source>Next trip: which trap goes where</source>
+   <translation>Próxima salida: qué nasa va en qué sitio</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_panel.py" />
@@ -7296,6 +7296,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Moon and season</source>
+   <translation>Luna y temporada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
    <source>Over the moon</source>
    <translation>Según la luna</translation>
   </message>
@@ -7308,11 +7313,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/trips_panel.py" />
    <source>Judged trips, {heading}</source>
    <translation>Salidas con examinados, {heading}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trips_panel.py" />
-   <source>Moon and season</source>
-   <translation>Luna y temporada</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/view.py" />
@@ -10010,6 +10010,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/observed_panel.py" />
+   <source>Check against what you saw</source>
+   <translation>Comparar con lo que usted vio</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Seen</source>
    <translation>Vista</translation>
   </message>
@@ -10027,11 +10032,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/places/observed_panel.py" />
    <source>What they say</source>
    <translation>Lo que dicen</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/observed_panel.py" />
-   <source>Check against what you saw</source>
-   <translation>Comparar con lo que usted vio</translation>
   </message>
   <message>
    <location filename="planner/ui/places/observed_panel.py" />
@@ -10669,13 +10669,13 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_panel.py" />
-   <source>Each box is a trap on its ground. The band is what the coming year's astronomical tide reaches; wind and pressure go beyond it. Drag the picture sideways when there are more.</source>
-   <translation>Cada caja es una nasa en su fondo. La banda es lo que alcanza la marea astronómica del año que viene; el viento y la presión llevan el agua más allá. Arrastre la imagen de lado cuando haya más.</translation>
+   <source>Spots of the place</source>
+   <translation>Puestos del lugar</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_panel.py" />
-   <source>Spots of the place</source>
-   <translation>Puestos del lugar</translation>
+   <source>Each box is a trap on its ground. The band is what the coming year's astronomical tide reaches; wind and pressure go beyond it. Drag the picture sideways when there are more.</source>
+   <translation>Cada caja es una nasa en su fondo. La banda es lo que alcanza la marea astronómica del año que viene; el viento y la presión llevan el agua más allá. Arrastre la imagen de lado cuando haya más.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_panel.py" />
@@ -11216,11 +11216,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/rules_section.py" />
    <source>Rules chec&amp;ked on</source>
    <translation>Normas compro&amp;badas el</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/rules_section.py" />
-   <source>Rules checked on</source>
-   <translation>Normas comprobadas el</translation>
   </message>
   <message>
    <location filename="planner/ui/places/rules_section.py" />

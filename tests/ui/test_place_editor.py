@@ -479,3 +479,40 @@ def test_a_sample_is_copied_before_it_is_edited(qtbot: Any) -> None:
     assert not made.view.head.edit.isVisibleTo(made.view)
     assert made.view.head.copy.isVisibleTo(made.view)
     made.bench.close()
+
+
+def test_a_zone_is_offered_by_any_part_of_its_name(
+    qtbot: Any, own_place: Path, editing: Any
+) -> None:
+    """Nobody knows the first half of a zone's name; one that is picked counts as an edit."""
+    made = editing(own_place)
+    activate(qtbot, made.view)
+    made.editor.tabs.setCurrentIndex(1)
+    field = made.editor.place.zone
+    made.type_in(field, "halif")
+    offered = field.completer().popup()
+    assert offered.isVisible()
+    assert offered.model().index(0, 0).data() == "America/Halifax"
+    assert not made.editor.save.isEnabled()  # no zone has that name
+    qtbot.keyClick(offered, Qt.Key.Key_Down)
+    qtbot.keyClick(offered, Qt.Key.Key_Return)
+    made.settle()
+    assert field.text() == "America/Halifax"
+    assert made.editor.save.isEnabled()
+
+
+def test_the_underlined_letter_of_a_field_leads_to_it(
+    qtbot: Any, own_place: Path, editing: Any
+) -> None:
+    """Alt and the letter put the cursor into the field beside the words."""
+    made = editing(own_place)
+    activate(qtbot, made.view)
+    for tab, field, key in (
+        (1, made.editor.place.zone, Qt.Key.Key_Z),
+        (2, made.editor.spots.ramp, Qt.Key.Key_R),
+        (4, made.editor.rules.checked, Qt.Key.Key_K),
+    ):
+        made.editor.tabs.setCurrentIndex(tab)
+        made.editor.tabs.tabBar().setFocus()
+        qtbot.keyClick(made.editor.tabs.tabBar(), key, Qt.KeyboardModifier.AltModifier)
+        assert field.hasFocus(), field.accessibleName()

@@ -6,7 +6,15 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QFormLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QVBoxLayout,
+    QWidget,
+)
 
 from planner.errors import Problem
 from planner.phrasing import number_text
@@ -71,15 +79,20 @@ class Section(QWidget):
         self.notes[key] = made
         return made
 
-    def add_field(self, form: QFormLayout, label: str, field: QWidget, key: str) -> None:
-        """Add a field to a form with the line for its problems under it."""
-        holder = QWidget()
-        column = QVBoxLayout(holder)
-        column.setContentsMargins(0, 0, 0, 0)
+    def add_field(
+        self, form: QFormLayout, label: str, field: QWidget, key: str, *beside: QWidget
+    ) -> None:
+        """Add a field to a form, what stands beside it, and the line for its problems under it."""
+        words, column, line = QLabel(label), QVBoxLayout(), QHBoxLayout()
+        words.setBuddy(field)
+        form.addRow(words, column)
         column.setSpacing(LINE_GAP)
-        column.addWidget(field)
+        column.addLayout(line)
+        line.setSpacing(form.horizontalSpacing())
+        line.addWidget(field, 1)
+        for each in beside:
+            line.addWidget(each)
         column.addWidget(self.note(key))
-        form.addRow(label, holder)
         field.setAccessibleName(label.replace("&", ""))
         if isinstance(field, QLineEdit):
             field.textEdited.connect(lambda _: self.changed.emit())

@@ -83,17 +83,16 @@ class FreeSection(Section):
             box.clicked.connect(lambda _=False: self.changed.emit())
             row.addWidget(box)
         row.addStretch(1)
-        form = QFormLayout()
-        self.add_field(form, say("Days of the week"), days, "free.weekdays")
-        self.add_field(form, say("&From (time of day)"), self.earliest, "free.from")
-        self.add_field(form, say("&To (time of day)"), self.latest, "free.to")
-        column = QVBoxLayout(self)
+        column, form = QVBoxLayout(self), QFormLayout()
         column.setContentsMargins(0, SPACE, SPACE, 0)
         column.addWidget(heading(say("When you can be on the water")))
         column.addWidget(
             quiet(say("Plans set and haul only then, and leave you the time to fetch the bait."))
         )
         column.addLayout(form)
+        self.add_field(form, say("Days of the week"), days, "free.weekdays")
+        self.add_field(form, say("&From (time of day)"), self.earliest, "free.from")
+        self.add_field(form, say("&To (time of day)"), self.latest, "free.to")
         for words, field, each, key in (
             (say("Not free after all"), self.never, self.busy, "free.never"),
             (say("Free besides"), self.also, self.open, "free.also"),

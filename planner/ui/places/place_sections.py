@@ -127,14 +127,13 @@ class SpotsSection(Section):
         self.ramp = QLineEdit()
         self.ramp.setPlaceholderText(say("empty: launching never waits for water"))
         self.said = quiet()
-        form = QFormLayout()
-        self.add_field(form, say("&Ramp works down to a water level of"), self.ramp, "ramp")
-        column = QVBoxLayout(self)
+        column, form = QVBoxLayout(self), QFormLayout()
         column.setContentsMargins(0, SPACE, SPACE, 0)
         column.addWidget(self.said)
         column.addWidget(self.spots, 1)
         column.addWidget(self.note("spots"))
         column.addLayout(form)
+        self.add_field(form, say("&Ramp works down to a water level of"), self.ramp, "ramp")
 
     def show_unit(self, unit: str) -> None:
         """Name the unit that depths are in."""

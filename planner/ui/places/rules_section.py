@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
-from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFormLayout, QLineEdit, QVBoxLayout
 
 from planner.phrasing import RULES_CAUTION
 from planner.sites.editing import Wanted, number_or_text
@@ -57,25 +57,17 @@ class RulesSection(Section):
         self._build()
 
     def _build(self) -> None:
-        form = QFormLayout()
-        holder = QWidget()
-        row = QHBoxLayout(holder)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.checked, 1)
-        row.addWidget(self.today)
-        self.add_field(form, say("Rules chec&ked on"), holder, "rules.checked")
-        self.checked.setAccessibleName(say("Rules checked on"))
-        self.checked.textEdited.connect(lambda _: self.changed.emit())
+        column, form = QVBoxLayout(self), QFormLayout()
+        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.addWidget(quiet(RULES_CAUTION))
+        column.addWidget(self.old)
+        column.addLayout(form)
+        self.add_field(form, say("Rules chec&ked on"), self.checked, "rules.checked", self.today)
         self.add_field(form, say("W&here they were checked"), self.where, "rules.where")
         self.add_field(form, say("&Most traps allowed"), self.most_traps, "rules.max_traps")
         self.add_field(
             form, say("Longest soak allowed, &hours"), self.longest_soak, "rules.max_soak_hours"
         )
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, SPACE, SPACE, 0)
-        column.addWidget(quiet(RULES_CAUTION))
-        column.addWidget(self.old)
-        column.addLayout(form)
         column.addWidget(heading(say("No trap in the water")))
         column.addWidget(
             quiet(

@@ -72,33 +72,33 @@ class WaterSection(Section):
         for each in (self.by_constants, self.by_offsets):
             group.addButton(each)
         group.buttonClicked.connect(lambda _: self._choose())
-        choice = QHBoxLayout()
+        # From the outside in: whatever is taken in takes all that it holds along, at a price.
+        self._whole = QVBoxLayout(self)
+        self._whole.setContentsMargins(0, SPACE, SPACE, 0)
+        self.plain = QWidget()
+        self._whole.addWidget(self.plain, 1)
+        # The fields themselves and the forms over them: one is shown.
+        self._one_shown: list[QWidget] = [self.plain]
+        column, choice, level = QVBoxLayout(self.plain), QHBoxLayout(), QFormLayout()
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(choice)
+        column.addWidget(self.note("water"))
+        column.addLayout(level)
         choice.addWidget(self.by_constants)
         choice.addWidget(self.by_offsets)
         choice.addStretch(1)
         self.level = QLineEdit()
         self.level.setPlaceholderText(say("0.26: mean sea level above the datum"))
-        level = QFormLayout()
         self.add_field(level, say("&Mean level"), self.level, "water.mean_level")
         self.offsets = OffsetsForm(bench)
         self.offsets.changed.connect(self.changed)
         self.notes["water.offsets"] = self.offsets.wrong
-        self._of_constants = self._make_constants()
-        align_fields(level, self._form, self.offsets.form)
-        self.plain = QWidget()
-        # The fields themselves and the forms over them: one is shown.
-        self._one_shown: list[QWidget] = [self.plain]
-        column = QVBoxLayout(self.plain)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addLayout(choice)
-        column.addWidget(self.note("water"))
-        column.addLayout(level)
+        self._of_constants = QWidget()
         # One is shown; stacked, both would ask for the height of the higher.
         column.addWidget(self._of_constants, 1)
         column.addWidget(self.offsets, 1)
-        self._whole = QVBoxLayout(self)
-        self._whole.setContentsMargins(0, SPACE, SPACE, 0)
-        self._whole.addWidget(self.plain, 1)
+        self._fill_constants()
+        align_fields(level, self._form, self.offsets.form)
 
     @cached_property
     def paste(self) -> PasteForm:
@@ -120,7 +120,7 @@ class WaterSection(Section):
         self._whole.addWidget(form, 1)
         self._one_shown.append(form)
 
-    def _make_constants(self) -> QWidget:
+    def _fill_constants(self) -> None:
         self.clock, self.rule = QComboBox(), QComboBox()
         for words, rule in _RULES:
             self.rule.addItem(words, rule)
@@ -130,7 +130,10 @@ class WaterSection(Section):
         self.rule.setToolTip(
             say("Slow changes over 18.6 years. Agencies' own tables hold them through each year")
         )
-        form = self._form = QFormLayout()
+        column, form = QVBoxLayout(self._of_constants), QFormLayout()
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(form)
+        self._form = form
         self.add_field(
             form, say("Phase &lags are on the clock"), self.clock, "water.phase_reference"
         )
@@ -152,19 +155,14 @@ class WaterSection(Section):
             say("Work constants out from hourly or six-minute levels in a CSV file"),
         )
         self.said = quiet()
-        page = QWidget()
-        column = QVBoxLayout(page)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addLayout(form)
         row = QHBoxLayout()
+        column.addLayout(row)
         row.addWidget(self.begin_paste)
         row.addWidget(self.begin_record)
         row.addStretch(1)
-        column.addLayout(row)
         column.addWidget(self.said)
         column.addWidget(self.note("water.constituents"))
         column.addWidget(self.constants, 1)
-        return page
 
     # -- fields ------------------------------------------------------------------------------
 
