@@ -9795,7 +9795,7 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/free_section.py" />
-   <source>&amp;From (time of day)</source>
+   <source>F&amp;rom (time of day)</source>
    <translation>&amp;Desde (hora del día)</translation>
   </message>
   <message>
@@ -10749,8 +10749,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
-   <source>&amp;Heights of this place in</source>
-   <translation>&amp;Alturas de este lugar en</translation>
+   <source>Hei&amp;ghts of this place in</source>
+   <translation>Altu&amp;ras de este lugar en</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
@@ -10765,7 +10765,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
    <source>State of the &amp;constants</source>
-   <translation>&amp;Estado de las constantes</translation>
+   <translation>E&amp;stado de las constantes</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
@@ -11219,7 +11219,7 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/rules_section.py" />
-   <source>W&amp;here they were checked</source>
+   <source>&amp;Where they were checked</source>
    <translation>Dó&amp;nde se comprobaron</translation>
   </message>
   <message>
@@ -11229,7 +11229,7 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/rules_section.py" />
-   <source>Longest soak allowed, &amp;hours</source>
+   <source>Longest &amp;soak allowed, hours</source>
    <translation>Tiempo máximo en el agua, &amp;horas</translation>
   </message>
   <message>
@@ -11399,7 +11399,7 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
-   <source>&amp;From</source>
+   <source>F&amp;rom</source>
    <translation>&amp;Desde</translation>
   </message>
   <message>
@@ -11629,7 +11629,7 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/water_section.py" />
-   <source>O&amp;ffsets from another place</source>
+   <source>&amp;Offsets from another place</source>
    <translation>Di&amp;ferencias con otro lugar</translation>
   </message>
   <message>
@@ -11664,7 +11664,7 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/water_section.py" />
-   <source>Node &amp;factors</source>
+   <source>&amp;Node factors</source>
    <translation>Factores no&amp;dales</translation>
   </message>
   <message>

@@ -4,8 +4,8 @@
         [--language es]
 
 Every room is opened, as in tests/ui/test_access_*.py, and looked at by the same rules: each
-control has a name and is led to by a key, each chart can be read as a table, no words are cut
-and nothing lies outside what holds it.
+control has a name and is led to by a key, no letter of Alt stands for two, each chart can be
+read as a table, no words are cut and nothing lies outside what holds it.
 """
 
 from __future__ import annotations
@@ -26,7 +26,13 @@ def look(points: int, size: tuple[int, int], mirrored: bool) -> str:
     from PySide6.QtCore import Qt
     from PySide6.QtGui import QFont
     from rooms import Rooms, settle
-    from test_access_names import _charts_without_tables, _controls, _nameless, _unreachable
+    from test_access_names import (
+        _charts_without_tables,
+        _controls,
+        _letters_taken_twice,
+        _nameless,
+        _unreachable,
+    )
     from test_access_room import _LOOKS
 
     from planner.ui import theme
@@ -53,19 +59,24 @@ def look(points: int, size: tuple[int, int], mirrored: bool) -> str:
     settle(window)
     rooms, controls = 0, 0
     charts: set[str] = set()
-    broken = {"without a name": 0, "that no key leads to": 0, "cut": 0, "without a table": 0}
+    rules = {
+        "without a name": _nameless,
+        "that no key leads to": _unreachable,
+        "letters taken twice": _letters_taken_twice,
+        "without a table": _charts_without_tables,
+        "cut": lambda room: [each for looked in _LOOKS for each in looked(room)],
+    }
+    broken = dict.fromkeys(rules, 0)
     for _, room in Rooms(window).walk():
         rooms += 1
         controls += len(list(_controls(room)))
         charts |= {each.accessibleName() for each in room.findChildren(Chart)}
-        broken["without a name"] += len(_nameless(room))
-        broken["that no key leads to"] += len(_unreachable(room))
-        broken["without a table"] += len(_charts_without_tables(room))
-        broken["cut"] += sum(len(list(looked(room))) for looked in _LOOKS)
+        for what, found in rules.items():
+            broken[what] += len(found(room))
     window.close()
     bench.close()
-    found = ", ".join(f"{count} {what}" for what, count in broken.items())
-    return f"{rooms} rooms, {controls} controls shown in them, {len(charts)} charts: {found}"
+    counts = ", ".join(f"{count} {what}" for what, count in broken.items())
+    return f"{rooms} rooms, {controls} controls shown in them, {len(charts)} charts: {counts}"
 
 
 def main() -> None:

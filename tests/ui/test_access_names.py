@@ -11,7 +11,7 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QPoint, Qt
-from PySide6.QtGui import QAccessible, QAccessibleInterface
+from PySide6.QtGui import QAccessible, QAccessibleInterface, QKeySequence
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
@@ -19,7 +19,9 @@ from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QApplication,
     QComboBox,
+    QLabel,
     QLineEdit,
+    QMenuBar,
     QTabBar,
     QWidget,
 )
@@ -159,6 +161,23 @@ def _jumps_up(root: QWidget) -> list[str]:
     return found
 
 
+def _letters_taken_twice(root: QWidget) -> list[str]:
+    """Return what shares its letter with another: Alt with it would only step between the two."""
+    words = [action.text() for bar in root.findChildren(QMenuBar) for action in bar.actions()]
+    for widget in root.findChildren(QWidget):
+        if not widget.isVisible() or not widget.isEnabled() or widget.window() is not root:
+            continue
+        if isinstance(widget, QTabBar):
+            words += [widget.tabText(at) for at in range(widget.count())]
+        elif isinstance(widget, QAbstractButton) or (isinstance(widget, QLabel) and widget.buddy()):
+            words.append(widget.text())
+    letters: dict[str, list[str]] = {}
+    for word in words:
+        letters.setdefault(QKeySequence.mnemonic(word).toString(), []).append(word)
+    letters.pop("", None)
+    return [" and ".join(sharing) for sharing in letters.values() if len(sharing) > 1]
+
+
 def test_every_room_by_keyboard_and_screen_reader(window: MainWindow) -> None:
     """Protects whoever uses no mouse or no eyes: what can be pressed, chosen or typed into has a
     name and is led to by Tab, from top to bottom, in each view, tab, form and dialog."""
@@ -172,6 +191,7 @@ def test_every_room_by_keyboard_and_screen_reader(window: MainWindow) -> None:
             ("nameless", _nameless(room)),
             ("no key leads to", _unreachable(room)),
             ("Tab jumps up", _jumps_up(room)),
+            ("one letter for", _letters_taken_twice(room)),
             ("chart without a table", _charts_without_tables(room)),
         ):
             for each in found:

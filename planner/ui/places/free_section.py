@@ -91,7 +91,7 @@ class FreeSection(Section):
         )
         column.addLayout(form)
         self.add_field(form, say("Days of the week"), days, "free.weekdays")
-        self.add_field(form, say("&From (time of day)"), self.earliest, "free.from")
+        self.add_field(form, say("F&rom (time of day)"), self.earliest, "free.from")
         self.add_field(form, say("&To (time of day)"), self.latest, "free.to")
         for words, field, each, key in (
             (say("Not free after all"), self.never, self.busy, "free.never"),

@@ -47,7 +47,7 @@ class PlaceSection(Section):
         self.add_field(form, say("La&titude, degrees"), self.latitude, "latitude")
         self.add_field(form, say("L&ongitude, degrees"), self.longitude, "longitude")
         self.add_field(form, say("Time &zone"), self.zone, "timezone")
-        self.add_field(form, say("&Heights of this place in"), self.units, "water.units")
+        self.add_field(form, say("Hei&ghts of this place in"), self.units, "water.units")
         self.add_field(form, say("&Datum (what zero means)"), self.datum, "water.datum")
         self.add_field(form, say("So&urce of the water"), self.source, "water.source")
         self.add_field(form, say("State of the &constants"), self.state, "water.constants_state")

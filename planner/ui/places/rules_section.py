@@ -63,10 +63,10 @@ class RulesSection(Section):
         column.addWidget(self.old)
         column.addLayout(form)
         self.add_field(form, say("Rules chec&ked on"), self.checked, "rules.checked", self.today)
-        self.add_field(form, say("W&here they were checked"), self.where, "rules.where")
+        self.add_field(form, say("&Where they were checked"), self.where, "rules.where")
         self.add_field(form, say("&Most traps allowed"), self.most_traps, "rules.max_traps")
         self.add_field(
-            form, say("Longest soak allowed, &hours"), self.longest_soak, "rules.max_soak_hours"
+            form, say("Longest &soak allowed, hours"), self.longest_soak, "rules.max_soak_hours"
         )
         column.addWidget(heading(say("No trap in the water")))
         column.addWidget(

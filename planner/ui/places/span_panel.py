@@ -117,7 +117,7 @@ class SpanPanel(QWidget):
         self.bar.setRange(0, 100)
         self.bar.setMaximumWidth(160)
         self.bar.setAccessibleName(say("How much is worked out"))
-        named = (labelled(say("&From"), self.first), labelled(say("&To"), self.last))
+        named = (labelled(say("F&rom"), self.first), labelled(say("&To"), self.last))
         days = Flow(*named, self.begin, self.save)
         working = QHBoxLayout()
         for each in (self.bar, self.stop):

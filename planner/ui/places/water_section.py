@@ -61,7 +61,7 @@ class WaterSection(Section):
         self._unit, self._zone = "m", ""
         self._written: frozenset[str] = frozenset()
         self.by_constants = QRadioButton(say("&Constants of a station here"))
-        self.by_offsets = QRadioButton(say("O&ffsets from another place"))
+        self.by_offsets = QRadioButton(say("&Offsets from another place"))
         self.by_constants.setToolTip(
             say("You have amplitudes and phase lags for this place, from an agency or a gauge")
         )
@@ -137,7 +137,7 @@ class WaterSection(Section):
         self.add_field(
             form, say("Phase &lags are on the clock"), self.clock, "water.phase_reference"
         )
-        self.add_field(form, say("Node &factors"), self.rule, "water.node_factors")
+        self.add_field(form, say("&Node factors"), self.rule, "water.node_factors")
         self.constants = RowsEditor(
             say("Constituents"),
             say("Add a constituent"),
