@@ -39,6 +39,7 @@ FOLDERS: Final = {
 }
 SHOWN: Final = "shown.json"
 MOST_COLOURS: Final = 256
+_KIND: Final = 0xF0F0F0  # colours that share these bits of red, green and blue are much alike
 MOST_ROWS: Final = 20  # of a table; more is on no picture
 TODAY: Final = date(2026, 11, 25)
 PIXELS_A_POINT: Final = 1.5
@@ -222,8 +223,12 @@ def draw_sheet(out: Path) -> None:
 
 
 def thin_out(path: Path) -> None:
-    """Keep the commonest colours of a picture, the others as the nearest of these: a third of
-    the size, and the repository and every program that is installed hold them all."""
+    """Keep as many colours of a picture as a byte can name, the others as the nearest of these: a
+    third of the size, and the repository and every program that is installed hold them all.
+
+    Of colours that are much alike only the commonest: the edges of black letters alone have more
+    greys than would leave room for a warning's brown.
+    """
     import numpy as np
     from PySide6.QtGui import QImage
 
@@ -231,7 +236,9 @@ def thin_out(path: Path) -> None:
     high, wide = image.height(), image.width()
     pixels = np.frombuffer(image.constBits(), dtype="<u4").reshape(high, wide)
     colours, at, count = np.unique(pixels, return_inverse=True, return_counts=True)
-    kept = colours[np.argsort(-count, kind="stable")[:MOST_COLOURS]]
+    commonest = colours[np.argsort(-count, kind="stable")]
+    _, first_of_kind = np.unique(commonest & _KIND, return_index=True)
+    kept = commonest[np.sort(first_of_kind)[:MOST_COLOURS]]
     parts = [each.view(np.uint8).reshape(-1, 4).astype(int) for each in (colours, kept)]
     nearest = ((parts[0][:, None] - parts[1]) ** 2).sum(axis=2).argmin(axis=1)
     # Lines of such an image take a multiple of four bytes.

@@ -12,7 +12,7 @@ from pathlib import Path
 
 import pictures
 import pytest
-from PySide6.QtGui import QImage
+from PySide6.QtGui import QColor, QImage
 from PySide6.QtWidgets import QApplication, QWidget
 
 from planner.words import MINUS
@@ -132,3 +132,21 @@ def test_every_picture_of_a_guide_is_there_and_every_one_is_used() -> None:
     assert linked == {path.resolve() for path in there}
     for folder in pictures.FOLDERS.values():
         assert {f"{name}.png" for name in shown_on(folder)} <= {path.name for path in linked}
+
+
+def test_fewer_colours_lose_none_to_the_eye(tmp_path: Path) -> None:
+    """A few brown letters among hundreds of common greys stay brown: a warning looks like one."""
+    path, picture = tmp_path / "few.png", QImage(300, 300, QImage.Format.Format_RGB32)
+    for row in range(300):
+        for column in range(300):
+            blue = (row + column) % 20  # greys that are no two alike, some thousands of them
+            picture.setPixelColor(column, row, QColor(row * 255 // 299, row * 255 // 299, blue))
+    brown = QColor("#7a4a00")
+    picture.setPixelColor(7, 150, brown)
+    picture.save(str(path))
+    pictures.thin_out(path)
+    thin = QImage(str(path))
+    assert thin.colorCount() <= pictures.MOST_COLOURS
+    found = thin.pixelColor(7, 150)
+    for part in (QColor.red, QColor.green, QColor.blue):
+        assert abs(part(found) - part(brown)) <= 16
