@@ -3,9 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -19,24 +17,13 @@ from planner.phrasing import (
     number_text,
     numbers_text,
     range_text,
-    temperature_text,
     typed_number,
 )
 from planner.sites.editing import number_or_text
-from planner.ui.language_choice import codes
-from planner.ui.languages import use
-from planner.ui.places.edit_section import text_of
-from planner.words import MINUS, say, speak
+from planner.words import MINUS
 
 FORMS = (".0f", ".1f", ".2f", ".0%", "+.0f", ".6g")
 NUMBERS = st.floats(-1e5, 1e5, allow_nan=False)
-
-
-@pytest.fixture(params=codes())
-def language(request: pytest.FixtureRequest) -> Iterator[str]:
-    use(request.param)
-    yield request.param
-    speak(None)
 
 
 @given(value=NUMBERS, form=st.sampled_from(FORMS))
@@ -69,32 +56,12 @@ def test_ends_of_several_words_are_joined_by_a_word() -> None:
     assert range_text("20%", "49%") == "20%–49%"
 
 
-def test_each_language_joins_as_its_readers_do(language: str) -> None:
-    """English with an en dash. Spanish with a hyphen: Ortografía de la lengua española (RAE,
-    2010), III 4.1.1.3.1: "las páginas 23-45"; with a word where the percent sign stands off."""
-    expected = {
-        "en": ("9–20", "20%–49%", "−2 to 3"),
-        "es": ("9-20", "20\u00a0% a 49\u00a0%", "−2 a 3"),
-    }[language]
-    assert (numbers_text(9, 20), numbers_text(0.2, 0.49, ".0%"), numbers_text(-2, 3)) == expected
-
-
-def test_heights_and_degrees_below_zero_have_a_minus(language: str) -> None:
-    comma = "," if language == "es" else "."
-    assert height_text(-0.2, Style()) == f"−0{comma}20 m"
-    assert height_text(-0.01, Style()) == f"0{comma}00 m"
-    assert temperature_text(-1.6, Style()) == "−2 °C"
-    assert say("{minutes:+d} min", minutes=-5) == "−5 min"
-
-
 @given(value=st.floats(-30, 40).map(lambda value: round(value, 2)))
 def test_a_number_copied_from_the_screen_is_read_again(value: float) -> None:
     """Both the minus that is shown and the hyphen that a keyboard has are taken."""
     for shown in (number_text(value), f"{value:.6g}"):
         assert float(typed_number(shown)) == value
         assert number_or_text(shown) == value
-    for field in (value, round(value)):
-        assert number_or_text(text_of(field)) == field
     inside = max(value, -2.0)
     assert read_measure("water_c", number_text(inside), decimal_comma=True) == inside
 
