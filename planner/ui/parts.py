@@ -181,6 +181,18 @@ def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
     return scroll
 
 
+def scrolling(widget: QWidget, name: str) -> QVBoxLayout:
+    """Return the empty column of a widget that scrolls as a whole.
+
+    It is filled from the outside in: whatever is taken in takes all that it holds along, at a
+    price.
+    """
+    whole, column = QVBoxLayout(widget), QVBoxLayout()
+    whole.setContentsMargins(0, 0, 0, 0)
+    whole.addWidget(scrolled(column, name))
+    return column
+
+
 class Late(QWidget):
     """A page of tabs that is made when it is first shown, in a turn of its own."""
 
@@ -201,7 +213,8 @@ class Late(QWidget):
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
-        self._turns.take(self, self.fill)
+        if self._make is not None:
+            self._turns.take(self, self.fill)
 
 
 def show_through(scroll: QScrollArea) -> None:

@@ -88,7 +88,12 @@ class RowsModel(QAbstractTableModel):
         return self._alignment(index.column()) if role == _SIDE else None
 
     def _alignment(self, column: int) -> Qt.AlignmentFlag:
-        return _RIGHT if column in self._numbers else _LEFT
+        return alignment(column in self._numbers)
+
+
+def alignment(figures: bool) -> Qt.AlignmentFlag:
+    """Return where a cell's text stands: figures at the right, words at the left."""
+    return _RIGHT if figures else _LEFT
 
 
 class _MeasuredOnce(QTableView):

@@ -91,7 +91,8 @@ def test_a_century_keeps_the_window_alive_shows_how_far_it_is_and_can_be_stopped
     demo.ask(date(1950, 1, 1), date(2049, 12, 31))
     demo.settle()
     assert demo.panel.found is not None
-    assert len(set(beats)) > 5  # the bar moved on in many turns of the loop
+    # How often the bar is seen to move is a matter of the machine's speed; that it moves is not.
+    assert len({beat for beat in beats if 0 < beat < 100}) > 1
     turns = demo.direct(date(1950, 1, 1), date(2050, 1, 1))
     assert demo.panel.model.rowCount() == len(turns.times)
     assert np.array_equal(demo.panel.found.turns.times, turns.times)

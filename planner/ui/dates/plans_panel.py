@@ -18,7 +18,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTableView
 from planner.phrasing import Style, day_clock_text, height_text, interval_text, short_one_in
 from planner.ui.dates.plan_words import Days, moved_ranks
 from planner.ui.parts import Card, quiet
-from planner.ui.tables import NOWHERE, Index
+from planner.ui.tables import NOWHERE, Index, alignment
 from planner.ui.when_seen import WhenSeen
 from planner.ui.whole_rows import WholeRows, WideTable
 from planner.ui.workbench import Workbench
@@ -151,8 +151,7 @@ class PlansModel(QAbstractTableModel):
 
 
 def _alignment(column: int) -> Qt.AlignmentFlag:
-    side = Qt.AlignmentFlag.AlignRight if column in _FIGURES else Qt.AlignmentFlag.AlignLeft
-    return side | Qt.AlignmentFlag.AlignVCenter
+    return alignment(column in _FIGURES)
 
 
 class PlansPanel(WhenSeen, Card):

@@ -12,7 +12,7 @@ from planner.molt.evidence_types import Evidence
 from planner.ui.evidence.curves_row import CurvesRow
 from planner.ui.evidence.evidence_rows import CAUSE_WORDS, EFFECT_COLUMNS, effect_rows, effect_text
 from planner.ui.evidence.row_chart import IntervalRow, RowChart, room_for_rows
-from planner.ui.parts import Card, Halves, body, quiet, refill, scrolled
+from planner.ui.parts import Card, Halves, body, quiet, refill, scrolling
 from planner.ui.state import ViewState
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
@@ -45,10 +45,7 @@ class EffectsPanel(QWidget):
         self.chart = RowChart(say("What moves the share of light crabs"))
         self.rows = RowsModel(EFFECT_COLUMNS, numbers=(1, 2, 3, 4, 5))
         table = rows_table(self.rows, say("What moves the share of light crabs"), wide=0)
-        # From the outside in: whatever is taken in takes all that it holds along, at a price.
-        whole, column = QVBoxLayout(self), QVBoxLayout()
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("What matters")))
+        column = scrolling(self, say("What matters"))
         column.setContentsMargins(0, SPACE, SPACE, 0)
         column.addLayout(controls)
         left, right = QVBoxLayout(), QVBoxLayout()

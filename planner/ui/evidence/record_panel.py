@@ -20,7 +20,7 @@ from planner.ui.evidence.evidence_rows import (
     score_rows,
 )
 from planner.ui.evidence.trip_chart import mark_size
-from planner.ui.parts import Card, body, heading, quiet, scrolled
+from planner.ui.parts import Card, body, heading, quiet, scrolling
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table, show_whole
 from planner.ui.theme import SPACE
 from planner.words import say
@@ -108,10 +108,7 @@ class RecordPanel(QWidget):
         self.rows = RowsModel(RECORD_COLUMNS, numbers=(1, 2, 3))
         self.groups = RowsModel(RELIABLE_COLUMNS, numbers=(1, 2, 3))
         self.chart = RecordChart()
-        # From the outside in: whatever is taken in takes all that it holds along, at a price.
-        whole, column = QVBoxLayout(self), QVBoxLayout()
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("How forecasts did")))
+        column = scrolling(self, say("How forecasts did"))
         column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(self.sentence)
         column.addWidget(self.promises)

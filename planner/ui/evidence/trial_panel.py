@@ -37,7 +37,7 @@ from planner.ui.evidence.trial_rows import (
 )
 from planner.ui.flow import Flow, labelled
 from planner.ui.load.layout_editor import LayoutEditor
-from planner.ui.parts import Card, Halves, body, button, caution, heading, quiet, refill, scrolled
+from planner.ui.parts import Card, Halves, body, button, caution, heading, quiet, refill, scrolling
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
@@ -117,10 +117,7 @@ class TrialPanel(QWidget):
         self.legend = quiet()
         self.settle = body()
         self.layout_editor = LayoutEditor(self.bench)
-        # From the outside in: whatever is taken in takes all that it holds along, at a price.
-        whole, column = QVBoxLayout(self), QVBoxLayout()
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("Traps compared")))
+        column = scrolling(self, say("Traps compared"))
         column.setContentsMargins(0, SPACE, SPACE, 0)
         column.addLayout(controls)
         left, right = QVBoxLayout(), QVBoxLayout()

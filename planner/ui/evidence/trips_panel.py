@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from planner.molt.evidence_types import Curve, Evidence
 from planner.ui.evidence.trip_chart import Points, TripChart
@@ -16,7 +16,7 @@ from planner.ui.evidence.trip_points import (
     point_rows,
     trip_points,
 )
-from planner.ui.parts import Card, quiet, scrolled
+from planner.ui.parts import Card, quiet, scrolling
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
@@ -47,10 +47,7 @@ class TripsPanel(QWidget):
         self.pointed = quiet(_MARKS)
         for chart in (self.moon, self.season):
             chart.pointed.connect(lambda text: self.pointed.setText(text or self._legend()))
-        # From the outside in: whatever is taken in takes all that it holds along, at a price.
-        whole, column = QVBoxLayout(self), QVBoxLayout()
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("Moon and season")))
+        column = scrolling(self, say("Moon and season"))
         column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(self.said)
         column.addWidget(self.pointed)

@@ -19,11 +19,9 @@ from planner.logbook import Crab, Haul
 from planner.ui import theme
 from planner.ui.hauls.haul_cells import COLUMNS, NOT_RECORDED, Clock, Column, heading, written
 from planner.ui.hauls.haul_rows import Refused, nudged, typed
-from planner.ui.tables import NOWHERE, Index
+from planner.ui.tables import NOWHERE, Index, alignment
 from planner.words import say
 
-_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 # A table asks for eight roles of every cell; to look up their names in Qt each time would be felt.
 _DISPLAY, _EDIT = Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole
 _SIDE, _INK = Qt.ItemDataRole.TextAlignmentRole, Qt.ItemDataRole.ForegroundRole
@@ -215,4 +213,4 @@ class HaulModel(QAbstractTableModel):
 
 
 def _alignment(column: Column) -> Qt.AlignmentFlag:
-    return _RIGHT if column.kind in ("count", "depth") else _LEFT
+    return alignment(column.kind in ("count", "depth"))

@@ -9,7 +9,7 @@ from itertools import islice
 from zoneinfo import ZoneInfo
 
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from planner.logbook import Crab, Haul, Trip, TripKey
 from planner.ui.flow import Flow
@@ -22,7 +22,7 @@ from planner.ui.hauls.haul_table import KEYS_IN_WORDS, HaulTable
 from planner.ui.hauls.haul_words import doubts, missing, promised, totals
 from planner.ui.hauls.trip_details import TripDetails
 from planner.ui.load.deck_button import DeckButton
-from planner.ui.parts import body, button, caution, heading, quiet, scrolled
+from planner.ui.parts import body, button, caution, heading, quiet, scrolling
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -86,10 +86,7 @@ class TripEntry(QWidget):
         refused = QHBoxLayout()
         refused.addWidget(self.refusal, 1)
         refused.addWidget(self.again)
-        column, whole = QVBoxLayout(), QVBoxLayout(self)
-        # From the outside in: whatever is taken in takes all that it holds along, at a price.
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("The trip")))
+        column = scrolling(self, say("The trip"))
         column.setContentsMargins(SPACE, 0, 0, 0)
         column.setSpacing(SPACE // 2)
         column.addWidget(self.line)

@@ -26,7 +26,7 @@ from planner.phrasing import short_one_in
 from planner.ui.hauls.haul_cells import NOT_RECORDED
 from planner.ui.hauls.haul_words import light_words, trips_words
 from planner.ui.parts import quiet
-from planner.ui.tables import NOWHERE, Index
+from planner.ui.tables import NOWHERE, Index, alignment
 from planner.ui.theme import SPACE
 from planner.words import say
 
@@ -35,8 +35,6 @@ _NUMBERS = (1, 2, 3)
 # Looked up in Qt for every cell that is drawn, they would be felt.
 _SIDE = Qt.ItemDataRole.TextAlignmentRole
 _TEXTS = frozenset((Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole))
-_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 _NAME_EM = 20  # letters: a longer name of a trip or place is told by the pointer
 
 
@@ -193,7 +191,7 @@ def _key(trip: TripOutcome) -> TripKey:
 
 
 def _alignment(column: int) -> Qt.AlignmentFlag:
-    return _RIGHT if column in _NUMBERS else _LEFT
+    return alignment(column in _NUMBERS)
 
 
 def _fits(trip: TripOutcome, words: Sequence[str]) -> bool:

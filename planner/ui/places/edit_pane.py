@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from planner.clock import from_utc64
 from planner.phrasing import day_text
 from planner.tides.checks import WaterCheck
-from planner.ui.parts import body, caution, heading, quiet, refill, scrolled
+from planner.ui.parts import body, caution, heading, quiet, refill, scrolling
 from planner.ui.places.edit_preview import (
     MONTH_DAYS,
     Preview,
@@ -52,11 +52,7 @@ class EditPane(WhenSeen, QWidget):
         self.facts, self.suspected = QVBoxLayout(), QVBoxLayout()
         for each in (self.facts, self.suspected):
             each.setSpacing(SPACE // 2)
-        # From the outside in: whatever is taken in takes all that it holds along, at a price.
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        column = self._column = QVBoxLayout()
-        whole.addWidget(scrolled(column, say("The water this makes")))
+        column = self._column = scrolling(self, say("The water this makes"))
         column.setContentsMargins(0, SPACE, SPACE, 0)
         self._heading = heading(say("The water this makes"))
         column.addWidget(self._heading)

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from planner.errors import PlannerError
 from planner.sites.site import Site
-from planner.ui.parts import Halves, body, button, caution, heading, quiet, refill, scrolled
+from planner.ui.parts import Halves, body, button, caution, heading, quiet, refill, scrolling
 from planner.ui.places.observed_rows import (
     Cells,
     Checked,
@@ -29,7 +29,7 @@ from planner.ui.places.observed_rows import (
     comparison_texts,
     difference_rows,
 )
-from planner.ui.tables import RowsModel, rows_table, say_when_empty
+from planner.ui.tables import RowsModel, alignment, rows_table, say_when_empty
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
@@ -74,10 +74,7 @@ class ObservedPanel(QWidget):
         for at, each in enumerate((self.add, self.load, self.remove, self.back)):
             buttons.addWidget(each, at // 2, at % 2)
         self.hint = quiet()
-        # From the outside in: whatever is taken in takes all that it holds along, at a price.
-        whole, column = QVBoxLayout(self), QVBoxLayout()
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("Check against what you saw")))
+        column = scrolling(self, say("Check against what you saw"))
         column.setContentsMargins(0, SPACE, SPACE, 0)
         left, right = QVBoxLayout(), QVBoxLayout()
         column.addWidget(Halves(left, right))
@@ -152,7 +149,7 @@ class ObservedPanel(QWidget):
         for column in (0, 1):
             item = QTableWidgetItem(cells[column])
             if column == 1:
-                item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+                item.setTextAlignment(alignment(figures=True))
             self.table.setItem(at, column, item)
         kind = QComboBox()
         kind.setAccessibleName(say("High or low water"))

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.ui.parts import button
+from planner.ui.tables import alignment
 from planner.words import say
 
 Row = tuple[str, ...]
@@ -120,9 +121,7 @@ class RowsEditor(QWidget):
             self.table.setItem(at, column, item)
 
     def _alignment(self, column: int) -> Qt.AlignmentFlag:
-        figures = column > 0 and not self._words
-        side = Qt.AlignmentFlag.AlignRight if figures else Qt.AlignmentFlag.AlignLeft
-        return side | Qt.AlignmentFlag.AlignVCenter
+        return alignment(column > 0 and not self._words)
 
     def _row(self, at: int) -> Row:
         items = [self.table.item(at, column) for column in range(self.table.columnCount())]
