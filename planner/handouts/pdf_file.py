@@ -13,8 +13,7 @@ from typing import Final, Literal
 from PySide6.QtCore import QCoreApplication, QMarginsF
 from PySide6.QtGui import QColor, QGuiApplication, QPageLayout, QPageSize, QPdfWriter
 
-from planner.errors import PlannerError
-from planner.words import say
+from planner.whole_file import whole_file
 
 Paper = Literal["letter", "A4"]
 Orientation = QPageLayout.Orientation
@@ -70,19 +69,7 @@ def write_pdf(path: Path, draw: Callable[[Path], None]) -> None:
 
     PlannerError when it cannot be written.
     """
-    partial = path.with_name(f"{path.name}.partial")
-    try:
+    with whole_file(path) as partial:
         # Qt tells of a failed write only on its console: find out before it starts.
         partial.open("wb").close()
         draw(partial)
-        partial.replace(path)
-    except OSError as error:
-        raise PlannerError(
-            say(
-                "{path} cannot be written ({strerror}); choose another folder or make room.",
-                path=path,
-                strerror=error.strerror,
-            )
-        ) from None
-    finally:
-        partial.unlink(missing_ok=True)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import csv
 import io
-import os
 from collections.abc import Callable
 from datetime import UTC, datetime
 from functools import lru_cache
@@ -14,7 +13,7 @@ from zoneinfo import ZoneInfo
 from planner.logbook.columns import COLUMNS, guard_formula
 from planner.logbook.errors import LogbookError
 from planner.logbook.log import Log
-from planner.words import say
+from planner.whole_file import whole_file
 
 
 def table_text(log: Log, zones: Callable[[str], ZoneInfo | None] | None = None) -> str:
@@ -45,20 +44,8 @@ def export_table(
 
     LogbookError when it cannot be written.
     """
-    path = Path(path)
-    partial = path.with_name(f"{path.name}.partial")
-    try:
+    with whole_file(Path(path), LogbookError) as partial:
         partial.write_text(table_text(log, zones), encoding="utf-8", newline="")
-        os.replace(partial, path)
-    except OSError as error:
-        partial.unlink(missing_ok=True)
-        raise LogbookError(
-            say(
-                "{path} cannot be written ({strerror}); choose another folder or make room.",
-                path=path,
-                strerror=error.strerror,
-            )
-        ) from None
 
 
 def _cell(value: object, zone: ZoneInfo | None) -> str:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import sqlite3
 from contextlib import closing
 from pathlib import Path
@@ -10,6 +9,7 @@ from pathlib import Path
 from planner.logbook.backups import is_whole
 from planner.logbook.errors import LogbookError
 from planner.logbook.files import open_reader, told
+from planner.whole_file import whole_file
 from planner.words import say
 
 
@@ -22,8 +22,7 @@ def write_portable(logbook: Path, path: Path) -> None:
         raise LogbookError(
             say("{path} is the log itself; choose another name for the copy.", path=path)
         )
-    partial = path.with_name(f"{path.name}.partial")
-    try:
+    with whole_file(path, LogbookError) as partial:
         partial.unlink(missing_ok=True)
         with closing(open_reader(logbook)) as source, told(partial):
             with closing(sqlite3.connect(partial)) as copy:
@@ -33,14 +32,3 @@ def write_portable(logbook: Path, path: Path) -> None:
                     raise LogbookError(
                         say("The copy {path} is not whole; check the disk.", path=path)
                     )
-        os.replace(partial, path)
-    except OSError as error:
-        raise LogbookError(
-            say(
-                "{path} cannot be written ({strerror}); choose another folder or make room.",
-                path=path,
-                strerror=error.strerror,
-            )
-        ) from None
-    finally:
-        partial.unlink(missing_ok=True)

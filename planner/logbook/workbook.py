@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import re
 from collections.abc import Callable
 from datetime import datetime
@@ -14,6 +13,7 @@ from zoneinfo import ZoneInfo
 from planner.logbook.columns import COLUMNS, COUNTS, MEASURES, guard_formula
 from planner.logbook.errors import LogbookError
 from planner.logbook.log import Log
+from planner.whole_file import whole_file
 from planner.words import say
 
 # Set by the format: what a cell may hold, and how many rows a sheet has.
@@ -76,19 +76,8 @@ def export_workbook(
                 row.append(_text(sheet, value, path))
         row += [_text(sheet, haul.extra.get(name, ""), path) for name in unknown]
         sheet.append(row)
-    partial = path.with_name(f"{path.name}.partial")
-    try:
+    with whole_file(path, LogbookError) as partial:
         book.save(partial)
-        os.replace(partial, path)
-    except OSError as error:
-        partial.unlink(missing_ok=True)
-        raise LogbookError(
-            say(
-                "{path} cannot be written ({strerror}); choose another folder or make room.",
-                path=path,
-                strerror=error.strerror,
-            )
-        ) from None
 
 
 def _text(sheet: Any, text: str, path: Path) -> Any:

@@ -1920,11 +1920,6 @@
    <translation>Esta salida todavía no tiene nasas: añádalas primero y llévesela después a cubierta.</translation>
   </message>
   <message>
-   <location filename="planner/handouts/pdf_file.py" />
-   <source>{path} cannot be written ({strerror}); choose another folder or make room.</source>
-   <translation>No se puede escribir {path} ({strerror}); elija otra carpeta o libere espacio.</translation>
-  </message>
-  <message>
    <location filename="planner/handouts/rules.py" />
    <source>Checked {day} {year}{where}</source>
    <translation>Comprobadas el {day} {year}{where}</translation>
@@ -6611,6 +6606,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/effects_panel.py" />
+   <source>What matters</source>
+   <translation>Qué influye</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/effects_panel.py" />
    <source>In words</source>
    <translation>En palabras</translation>
   </message>
@@ -6623,11 +6623,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/effects_panel.py" />
    <source>worth caring about</source>
    <translation>diferencia que importa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/effects_panel.py" />
-   <source>What matters</source>
-   <translation>Qué influye</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/effects_panel.py" />
@@ -6931,13 +6926,13 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
-   <source>Trips of like forecasts together</source>
-   <translation>Salidas de pronóstico parecido, juntas</translation>
+   <source>How forecasts did</source>
+   <translation>Acierto del pronóstico</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
-   <source>How forecasts did</source>
-   <translation>Acierto del pronóstico</translation>
+   <source>Trips of like forecasts together</source>
+   <translation>Salidas de pronóstico parecido, juntas</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
@@ -7031,6 +7026,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_panel.py" />
+   <source>Traps compared</source>
+   <translation>Nasas comparadas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trial_panel.py" />
    <source>Comparing traps</source>
    <translation>Comparando las nasas</translation>
   </message>
@@ -7048,11 +7048,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/trial_panel.py" />
    <source>Writing the comparison</source>
    <translation>Escribiendo la comparación</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_panel.py" />
-   <source>Traps compared</source>
-   <translation>Nasas comparadas</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_panel.py" />
@@ -7291,13 +7286,13 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/trips_panel.py" />
-   <source>Placing the trips</source>
-   <translation>Situando las salidas</translation>
+   <source>Moon and season</source>
+   <translation>Luna y temporada</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trips_panel.py" />
-   <source>Moon and season</source>
-   <translation>Luna y temporada</translation>
+   <source>Placing the trips</source>
+   <translation>Situando las salidas</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trips_panel.py" />
@@ -8908,6 +8903,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/trip_entry.py" />
+   <source>The trip</source>
+   <translation>La salida</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/trip_entry.py" />
    <source>{trip}, {place} (times of {zone})</source>
    <translation>{trip}, {place} (horas de {zone})</translation>
   </message>
@@ -8925,11 +8925,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/trip_entry.py" />
    <source>new trap in trip {name}</source>
    <translation>nasa nueva en la salida {name}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls/trip_entry.py" />
-   <source>The trip</source>
-   <translation>La salida</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/trip_entry.py" />
@@ -9975,6 +9970,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/observed_panel.py" />
+   <source>Check against what you saw</source>
+   <translation>Comparar con lo que usted vio</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/observed_panel.py" />
    <source>Differences from prediction</source>
    <translation>Diferencias con la predicción</translation>
   </message>
@@ -10007,11 +10007,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/places/observed_panel.py" />
    <source>Comparing the waters</source>
    <translation>Comparando las mareas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/observed_panel.py" />
-   <source>Check against what you saw</source>
-   <translation>Comparar con lo que usted vio</translation>
   </message>
   <message>
    <location filename="planner/ui/places/observed_panel.py" />
@@ -12647,6 +12642,11 @@ Las normas varían según el lugar y cambian: consulte a la autoridad pesquera. 
    <location filename="planner/ui/workbench.py" />
    <source>This log is open for reading only; open the place itself.</source>
    <translation>Este registro está abierto solo para lectura; abra el lugar mismo.</translation>
+  </message>
+  <message>
+   <location filename="planner/whole_file.py" />
+   <source>{path} cannot be written ({strerror}); choose another folder or make room.</source>
+   <translation>No se puede escribir {path} ({strerror}); elija otra carpeta o libere espacio.</translation>
   </message>
  </context>
 </TS>

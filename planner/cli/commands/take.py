@@ -84,7 +84,7 @@ def _run(args: Namespace) -> str:
     if kind == ".pdf":
         _write_sheet(facts, out, style, args.paper)
     else:
-        from planner.handouts.writing import write_whole
+        from planner.whole_file import write_whole
 
         write_whole(out, _content(kind, facts, style))
     zone = facts.site.zone

@@ -75,7 +75,7 @@ def _run(args: Namespace) -> str:
     style = Style(length=args.units, temperature="F" if args.units == "ft" else "C")
     if out.suffix.lower() == ".html":
         from planner.handouts.tally_page import tally_page
-        from planner.handouts.writing import write_whole
+        from planner.whole_file import write_whole
 
         write_whole(out, tally_page(trip, style).encode())
     else:

@@ -19,7 +19,6 @@ from PySide6.QtWidgets import (
 )
 
 from planner.errors import PlannerError
-from planner.handouts.writing import write_whole
 from planner.logbook import Haul
 from planner.ui.evidence.row_chart import IntervalRow, RowChart, room_for_rows
 from planner.ui.evidence.trial_rows import (
@@ -42,6 +41,7 @@ from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.whole_file import write_whole
 from planner.words import say
 
 _TABLE, _PICTURE = say("Table (*.csv)"), say("Picture (*.png)")

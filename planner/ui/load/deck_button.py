@@ -62,7 +62,7 @@ class DeckButton(QPushButton):
     def save_page(self) -> None:
         """Ask where, and write the page that a phone opens without a network."""
         from planner.handouts.tally_page import tally_page
-        from planner.handouts.writing import write_whole
+        from planner.whole_file import write_whole
 
         style = self.bench.state.style
 

@@ -19,7 +19,6 @@ from planner.handouts import (
     water_csv,
     waypoints_gpx,
 )
-from planner.handouts.writing import write_whole
 from planner.logbook import Haul
 from planner.ui.flow import Flow, labelled
 from planner.ui.load.deck_button import DeckButton
@@ -29,6 +28,7 @@ from planner.ui.load.text import trip_key
 from planner.ui.parts import button
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
+from planner.whole_file import write_whole
 from planner.words import say
 
 

@@ -15,11 +15,11 @@ import numpy as np
 
 from planner.clock import from_utc64, local_midnight
 from planner.errors import PlannerError
-from planner.handouts.writing import write_whole
 from planner.phrasing import Style, clock_text, day_text, height_text, zone_text
 from planner.sites.site import Site
 from planner.tides import Tide, Turns
 from planner.units import metres_to
+from planner.whole_file import write_whole
 from planner.words import counted, say
 
 Advance = Callable[[float], None]  # told the share that is done; raises Cancelled to stop
