@@ -1067,38 +1067,8 @@
   </message>
   <message>
    <location filename="planner/cli/commands/picture.py" />
-   <source>(default: m)</source>
-   <translation>(predeterminado: m)</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/picture.py" />
-   <source>"{given}" is not a .png file name</source>
-   <translation>"{given}" no es un nombre de archivo .png</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/picture.py" />
    <source>"{given}" is not a size; write it like 1280x800, from 640x480 to 7680x4320</source>
    <translation>"{given}" no es un tamaño; escríbalo como 1280x800, de 640x480 a 7680x4320</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/picture.py" />
-   <source>{out}: there is no folder {parent}; make it first</source>
-   <translation>{out}: no existe la carpeta {parent}; créela primero</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/picture.py" />
-   <source>the window needs {missing}; install the program with its window: pip install "fullshell[window]"</source>
-   <translation>la ventana necesita {missing}; instale el programa con su ventana: pip install "fullshell[window]"</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/picture.py" />
-   <source>the window's libraries do not load ({error}); find out what is missing: fullshell doctor</source>
-   <translation>las bibliotecas de la ventana no se cargan ({error}); averigüe qué falta: fullshell doctor</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/picture.py" />
-   <source> and </source>
-   <translation> y </translation>
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
@@ -1319,11 +1289,6 @@
   </message>
   <message>
    <location filename="planner/cli/commands/take.py" />
-   <source>"{given}" is not a {others} or {last} file name</source>
-   <translation>"{given}" no es un nombre de archivo {others} o {last}</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/take.py" />
    <source>--plan {plan}: there are {found} plans at {name} from {first} to {last}; see fullshell plans, or give other days</source>
    <translation>--plan {plan}: hay {found} planes en {name} del {first} al {last}; consulte fullshell plans o indique otros días</translation>
   </message>
@@ -1353,11 +1318,6 @@
    <location filename="planner/cli/commands/tally.py" />
    <source>the day of hauling, for the traps of the last trip or of the next (default: today)</source>
    <translation>el día de la recogida, para las nasas de la última salida o de la próxima (predeterminado: hoy)</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/tally.py" />
-   <source>"{given}" is not a .pdf or .html file name</source>
-   <translation>"{given}" no es un nombre de archivo .pdf o .html</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/tally.py" />
@@ -1468,6 +1428,26 @@
    <location filename="planner/cli/entry.py" />
    <source>the output could not be written: {strerror}; send it somewhere else</source>
    <translation>no se pudieron escribir los resultados: {strerror}; envíelos a otro sitio</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/out_files.py" />
+   <source>{others} or {last}</source>
+   <translation>{others} o {last}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/out_files.py" />
+   <source>"{given}" is not a {known} file name</source>
+   <translation>"{given}" no es un nombre de archivo {known}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/out_files.py" />
+   <source>(default: m)</source>
+   <translation>(predeterminado: m)</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/out_files.py" />
+   <source>{out}: there is no folder {parent}; make it first</source>
+   <translation>{out}: no existe la carpeta {parent}; créela primero</translation>
   </message>
   <message>
    <location filename="planner/cli/parser.py" />
@@ -1608,6 +1588,21 @@
    <location filename="planner/cli/spans.py" />
    <source>"{given}" is not a date; write it like 2026-08-14</source>
    <translation>"{given}" no es una fecha; escríbala como 2026-08-14</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/window_libraries.py" />
+   <source>the window needs {missing}; install the program with its window: pip install "fullshell[window]"</source>
+   <translation>la ventana necesita {missing}; instale el programa con su ventana: pip install "fullshell[window]"</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/window_libraries.py" />
+   <source>the window's libraries do not load ({error}); find out what is missing: fullshell doctor</source>
+   <translation>las bibliotecas de la ventana no se cargan ({error}); averigüe qué falta: fullshell doctor</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/window_libraries.py" />
+   <source> and </source>
+   <translation> y </translation>
   </message>
   <message>
    <location filename="planner/constituents/names.py" />

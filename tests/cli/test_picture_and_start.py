@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from planner.assets import demo_place
-from planner.cli import main
+from planner.cli import main, window_libraries
 from planner.cli.commands import picture, start
 
 needs_window = pytest.mark.skipif(
@@ -26,7 +26,7 @@ class NoQt:
             raise ModuleNotFoundError(f"no {name} here")
 sys.meta_path.insert(0, NoQt())
 from planner.assets import demo_place
-from planner.cli import main
+from planner.cli import main, window_libraries
 sys.exit(main(sys.argv[1:]))
 """
 
@@ -75,7 +75,7 @@ def test_picture_is_drawn(tmp_path):
 
 def test_picture_without_the_windows_libraries(monkeypatch, capsys, tmp_path):
     """A machine without Qt is told what to install, and no file is left."""
-    monkeypatch.setattr(picture, "find_spec", lambda _: None)
+    monkeypatch.setattr(window_libraries, "find_spec", lambda _: None)
     assert main(["picture", str(tmp_path / "w.png")]) == 3
     assert "fullshell[window]" in capsys.readouterr().err
     assert not (tmp_path / "w.png").exists()
@@ -121,7 +121,7 @@ def test_without_a_screen(monkeypatch, capsys, tmp_path):
 
 def test_without_a_screen_and_without_qt(monkeypatch, tmp_path):
     """Where there is no Qt either, the plans still come, and the reason why no picture."""
-    monkeypatch.setattr(picture, "find_spec", lambda _: None)
+    monkeypatch.setattr(window_libraries, "find_spec", lambda _: None)
     text = start.without_screen(tmp_path / start.PICTURE)
     assert "set-and-haul plans" in text
     assert "No picture of the window" in text

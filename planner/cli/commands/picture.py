@@ -5,15 +5,12 @@ from __future__ import annotations
 import argparse
 import re
 from argparse import Namespace
-from collections.abc import Iterator
-from contextlib import contextmanager
-from importlib.util import find_spec
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from planner.cli.errors import NoWindow, UsageError
+from planner.cli.out_files import add_out, add_units, require_folder, style_of_units
 from planner.cli.spans import day
-from planner.phrasing import Style
+from planner.cli.window_libraries import require_window, window_loading
 from planner.words import say
 
 if TYPE_CHECKING:
@@ -27,7 +24,7 @@ def add_to(jobs: Jobs) -> None:
     """Add the job."""
     summary = say("Draw a view of the window to a PNG file; no screen is needed.")
     parser = jobs.add_parser("picture", help=summary, description=summary, allow_abbrev=False)
-    parser.add_argument("out", metavar="OUT.png", type=_png, help=say("the file to write"))
+    add_out(parser, (".png",), say("the file to write"), "OUT.png")
     parser.add_argument("--view", choices=_VIEWS, default="dates", help=say("(default: dates)"))
     parser.add_argument(
         "--place", metavar="PLACE", help=say("a place file or name (default: the demo place)")
@@ -40,15 +37,8 @@ def add_to(jobs: Jobs) -> None:
     parser.add_argument(
         "--today", type=day, metavar="D", help=say("the day the window is opened on")
     )
-    parser.add_argument("--units", choices=("m", "ft"), default="m", help=say("(default: m)"))
+    add_units(parser)
     parser.set_defaults(run=_run)
-
-
-def _png(text: str) -> Path:
-    path = Path(text)
-    if path.suffix.lower() != ".png":
-        raise argparse.ArgumentTypeError(say('"{given}" is not a .png file name', given=text))
-    return path
 
 
 def _size(text: str) -> tuple[int, int]:
@@ -68,14 +58,7 @@ def _size(text: str) -> tuple[int, int]:
 
 def _run(args: Namespace) -> str:
     require_window()
-    if not args.out.parent.is_dir():
-        raise UsageError(
-            say(
-                "{out}: there is no folder {parent}; make it first",
-                out=args.out,
-                parent=args.out.parent,
-            )
-        )
+    require_folder(args.out)
     draw_view(
         args.out,
         view=args.view,
@@ -84,7 +67,7 @@ def _run(args: Namespace) -> str:
         theme=args.theme,
         size=args.size,
         today=args.today,
-        style=Style(length=args.units, temperature="F" if args.units == "ft" else "C"),
+        style=style_of_units(args),
     )
     return say(
         "{out}: the view {view}, {width}x{height}\n",
@@ -95,36 +78,8 @@ def _run(args: Namespace) -> str:
     )
 
 
-def require_window() -> None:
-    """NoWindow unless the libraries of the window are installed."""
-    missing = [name for name in ("PySide6", "pyqtgraph") if find_spec(name) is None]
-    if missing:
-        raise NoWindow(
-            say(
-                "the window needs {missing}; install the program with its window: pip "
-                'install "fullshell[window]"',
-                missing=say(" and ").join(missing),
-            )
-        )
-
-
 def draw_view(out: Path, **shot: Any) -> None:
     """Draw a view to a file; the fields of `shot` are those of `planner.ui.picture.Shot`."""
     with window_loading():
         from planner.ui.picture import Shot, draw
     draw(out, Shot(**shot))
-
-
-@contextmanager
-def window_loading() -> Iterator[None]:
-    """Around the imports of the window: NoWindow when Qt is there but cannot be loaded."""
-    try:
-        yield
-    except ImportError as error:
-        raise NoWindow(
-            say(
-                "the window's libraries do not load ({error}); find out what is missing: "
-                "fullshell doctor",
-                error=error,
-            )
-        ) from error

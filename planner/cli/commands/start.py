@@ -10,10 +10,11 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from planner.assets import demo_log, demo_place
-from planner.cli.commands.picture import draw_view, require_window, window_loading
+from planner.cli.commands.picture import draw_view
 from planner.cli.commands.plans import find_plans, plan_lines
 from planner.cli.logs import log_of
 from planner.cli.spans import today_at
+from planner.cli.window_libraries import require_window, window_loading
 from planner.errors import PlannerError
 from planner.phrasing import Style
 from planner.sites import load_site

@@ -2,23 +2,24 @@
 
 from __future__ import annotations
 
-import argparse
 from argparse import Namespace
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from planner.cli.arguments import add_days, add_log, add_place, place_of
-from planner.cli.commands.picture import require_window, window_loading
 from planner.cli.commands.plans import DEFAULT_DAYS, MOST_DAYS, count
 from planner.cli.errors import UsageError
+from planner.cli.out_files import add_out, add_paper, add_units, require_folder, style_of_units
 from planner.cli.spans import day_span, today_at
+from planner.cli.window_libraries import require_window, window_loading
 from planner.phrasing import Style, day_clock_text
 from planner.words import counted, say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
     from planner.handouts import TripFacts
+    from planner.handouts.pdf_file import Paper
 
 _KINDS: Final = {
     ".pdf": say("the trip sheet"),
@@ -36,9 +37,7 @@ def add_to(jobs: Jobs) -> None:
     )
     parser = jobs.add_parser("take", help=summary, description=summary, allow_abbrev=False)
     add_place(parser)
-    parser.add_argument(
-        "out", metavar="OUT", type=_out, help=say("the file to write; its ending says which")
-    )
+    add_out(parser, tuple(_KINDS), say("the file to write; its ending says which"))
     add_days(parser, counted(8, "week"))
     add_log(parser)
     parser.add_argument(
@@ -50,36 +49,18 @@ def add_to(jobs: Jobs) -> None:
             "which of the ranked plans of these days, as `fullshell plans` ranks them (default: 1)"
         ),
     )
-    parser.add_argument("--paper", choices=("letter", "A4"), default="letter")
-    parser.add_argument("--units", choices=("m", "ft"), default="m", help=say("(default: m)"))
+    add_paper(parser)
+    add_units(parser)
     parser.set_defaults(run=_run)
-
-
-def _out(text: str) -> Path:
-    path = Path(text)
-    if path.suffix.lower() not in _KINDS:
-        *others, last = _KINDS
-        raise argparse.ArgumentTypeError(
-            say(
-                '"{given}" is not a {others} or {last} file name',
-                given=text,
-                others=", ".join(others),
-                last=last,
-            )
-        )
-    return path
 
 
 def _run(args: Namespace) -> str:
     out: Path = args.out
-    if not out.parent.is_dir():
-        raise UsageError(
-            say("{out}: there is no folder {parent}; make it first", out=out, parent=out.parent)
-        )
+    require_folder(out)
     kind = out.suffix.lower()
     if kind == ".pdf":
         require_window()
-    style = Style(length=args.units, temperature="F" if args.units == "ft" else "C")
+    style = style_of_units(args)
     facts = _facts(args, style)
     if kind == ".pdf":
         _write_sheet(facts, out, style, args.paper)
@@ -138,7 +119,7 @@ def _content(kind: str, facts: TripFacts, style: Style) -> bytes:
     return water_csv(facts.site, facts.plan, style).encode()
 
 
-def _write_sheet(facts: TripFacts, out: Path, style: Style, paper: str) -> None:
+def _write_sheet(facts: TripFacts, out: Path, style: Style, paper: Paper) -> None:
     from planner.handouts import trip_sheet
 
     with window_loading():
@@ -146,5 +127,5 @@ def _write_sheet(facts: TripFacts, out: Path, style: Style, paper: str) -> None:
         from planner.handouts.sheet_pdf import write_sheet
     app = fonts()
     sheet = trip_sheet(facts, today_at(facts.site.zone), style)
-    write_sheet(sheet, out, paper)  # type: ignore[arg-type]
+    write_sheet(sheet, out, paper)
     del app

@@ -2,22 +2,23 @@
 
 from __future__ import annotations
 
-import argparse
 from argparse import Namespace
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from planner.cli.arguments import add_log, add_place, place_of
-from planner.cli.commands.picture import require_window, window_loading
 from planner.cli.errors import UsageError
+from planner.cli.out_files import add_out, add_paper, add_units, require_folder, style_of_units
 from planner.cli.spans import day, today_at
+from planner.cli.window_libraries import require_window, window_loading
 from planner.phrasing import Style
 from planner.words import say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
     from planner.handouts.deck import DeckTrip
+    from planner.handouts.pdf_file import Paper
     from planner.logbook import Haul, Log
     from planner.sites import Site
 
@@ -27,12 +28,7 @@ def add_to(jobs: Jobs) -> None:
     summary = say("Write what a trip is tallied on: a sheet to print, or a page for a phone.")
     parser = jobs.add_parser("tally", help=summary, description=summary, allow_abbrev=False)
     add_place(parser)
-    parser.add_argument(
-        "out",
-        metavar="OUT",
-        type=_out,
-        help=say("the file to write; its ending says which of the two"),
-    )
+    add_out(parser, (".pdf", ".html"), say("the file to write; its ending says which of the two"))
     add_log(parser)
     parser.add_argument("--trip", metavar="NAME", help=say("a trip of the log, with its own rows"))
     parser.add_argument(
@@ -43,18 +39,9 @@ def add_to(jobs: Jobs) -> None:
             "the day of hauling, for the traps of the last trip or of the next (default: today)"
         ),
     )
-    parser.add_argument("--paper", choices=("letter", "A4"), default="letter")
-    parser.add_argument("--units", choices=("m", "ft"), default="m", help=say("(default: m)"))
+    add_paper(parser)
+    add_units(parser)
     parser.set_defaults(run=_run)
-
-
-def _out(text: str) -> Path:
-    path = Path(text)
-    if path.suffix.lower() not in (".pdf", ".html"):
-        raise argparse.ArgumentTypeError(
-            say('"{given}" is not a .pdf or .html file name', given=text)
-        )
-    return path
 
 
 def _run(args: Namespace) -> str:
@@ -63,16 +50,13 @@ def _run(args: Namespace) -> str:
     from planner.logbook import Log
 
     out: Path = args.out
-    if not out.parent.is_dir():
-        raise UsageError(
-            say("{out}: there is no folder {parent}; make it first", out=out, parent=out.parent)
-        )
+    require_folder(out)
     site = place_of(args)
     log = log_of(args.log, site) or Log(())
     today = today_at(site.zone)
     rows = _rows(log, site, args.trip, args.day or today)
     trip = deck_trip(rows, site.zone, invented=site.invented)
-    style = Style(length=args.units, temperature="F" if args.units == "ft" else "C")
+    style = style_of_units(args)
     if out.suffix.lower() == ".html":
         from planner.handouts.tally_page import tally_page
         from planner.whole_file import write_whole
@@ -102,7 +86,7 @@ def _rows(log: Log, site: Site, trip: str | None, on: date) -> tuple[Haul, ...]:
     return found
 
 
-def _write_sheet(trip: DeckTrip, out: Path, today: date, style: Style, paper: str) -> None:
+def _write_sheet(trip: DeckTrip, out: Path, today: date, style: Style, paper: Paper) -> None:
     require_window()
     from planner.handouts.tally import tally_sheet
 
@@ -110,5 +94,5 @@ def _write_sheet(trip: DeckTrip, out: Path, today: date, style: Style, paper: st
         from planner.handouts.pdf_file import fonts
         from planner.handouts.tally_pdf import write_tally
     app = fonts()
-    write_tally(tally_sheet(trip, today, style), out, paper)  # type: ignore[arg-type]
+    write_tally(tally_sheet(trip, today, style), out, paper)
     del app

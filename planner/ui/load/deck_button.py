@@ -13,9 +13,10 @@ from PySide6.QtWidgets import QFileDialog, QMenu, QPushButton
 
 from planner.errors import PlannerError
 from planner.handouts.deck import DeckTrip, deck_trip
+from planner.handouts.pdf_file import Paper
 from planner.logbook import Haul
 from planner.ui.hauls.haul_rows import zone_for
-from planner.ui.load.papers import Paper, usual_paper
+from planner.ui.load.papers import usual_paper
 from planner.ui.workbench import Workbench
 from planner.words import say
 

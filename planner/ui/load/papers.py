@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Final, Literal
+from typing import Final
 
 from PySide6.QtCore import QLocale
 
-Paper = Literal["letter", "A4"]
+from planner.handouts.pdf_file import Paper
 
 # Where paper is sold as letter: Unicode CLDR, paper size by territory.
 _LETTER_IN: Final = (

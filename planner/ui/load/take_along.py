@@ -19,11 +19,12 @@ from planner.handouts import (
     water_csv,
     waypoints_gpx,
 )
+from planner.handouts.pdf_file import Paper
 from planner.logbook import Haul
 from planner.ui.flow import Flow, labelled
 from planner.ui.load.deck_button import DeckButton
 from planner.ui.load.deck_rows import planned_rows
-from planner.ui.load.papers import Paper, usual_paper
+from planner.ui.load.papers import usual_paper
 from planner.ui.load.text import trip_key
 from planner.ui.parts import button
 from planner.ui.work import Checkpoint
