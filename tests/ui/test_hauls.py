@@ -295,6 +295,24 @@ def test_rows_are_added_and_removed(qtbot: QtBot, view: HaulsView) -> None:
     assert [haul.trap for haul in in_book(view)] == ["A1", "A9", "B1"]
 
 
+def test_what_is_being_typed_is_taken_before_a_trap_is_added(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects digits that no Enter has left yet: Ctrl+Return takes them in, and what they cannot
+    be stays told beside the new row."""
+    choose(view, 0, "keepers")
+    keys(qtbot, "7")
+    editor = QApplication.focusWidget()
+    qtbot.keyClick(editor, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    settled(qtbot, view)
+    assert [haul.keepers for haul in in_book(view)] == [7, None, None, None]
+    choose(view, 0, "shorts")
+    keys(qtbot, "99999")
+    view.entry.add_trap.setFocus()
+    view.entry.add_trap.click()
+    settled(qtbot, view)
+    assert len(in_book(view)) == 5
+    assert "more than one trap can hold" in view.entry.refusal.text()
+
+
 def test_a_trip_is_deleted_at_once_and_undone(qtbot: QtBot, view: HaulsView) -> None:
     """Protects delete: no question, an empty view that says what will be here, and undo."""
     with qtbot.waitSignal(view.bench.log_changed):

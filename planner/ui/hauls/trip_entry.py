@@ -45,7 +45,7 @@ class TripEntry(QWidget):
         self._trip: Trip | None = None
         self.model = HaulModel(self)
         self._lay_out()
-        self.model.changed.connect(lambda what: self._save(f"{what}, {self._name()}"))
+        self.model.changed.connect(self._save_cells)
         self.model.refused.connect(self.refuse)
         self.details.changed.connect(self._save_details)
         self.details.refused.connect(self.refuse)
@@ -191,23 +191,27 @@ class TripEntry(QWidget):
     def _save(self, what: str, details: Trip | None = None) -> None:
         """Save the rows on screen as one change, named for undo."""
         assert self.chosen is not None
-        self.refuse("")
         self._sum_up()
         self.saver.save(self.chosen, self.model.hauls, what, details)
 
+    def _save_cells(self, what: str) -> None:
+        self.refuse("")
+        self._save(f"{what}, {self._name()}")
+
     def _save_details(self, trip: Trip, what: str) -> None:
+        self.refuse("")
         self._trip = trip
         self._save(say("{what} of trip {name}", what=what, name=trip.name), trip)
 
     def _add_row(self) -> None:
         if self.chosen is None or not self._may_write():
             return
+        self.table.setFocus()  # a cell that is open is left, and so saved
         hauls = list(self.model.hauls)
         at = max(self.table.currentIndex().row(), 0) if hauls else -1
         hauls.insert(at + 1, row_after(hauls, at, self.chosen))
         self._show_rows(hauls)
         self.table.setCurrentIndex(self.model.index(at + 1, 0))
-        self.table.setFocus()
         self._save(say("new trap in trip {name}", name=self._name()))
 
     def _remove_rows(self) -> None:

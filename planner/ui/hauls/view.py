@@ -129,7 +129,7 @@ class HaulsView(QWidget):
         inside.addWidget(self.files)
         halves.addWidget(self.entry)
         halves.setStretchFactor(1, 1)
-        halves.setSizes([300, 800])
+        halves.setSizes([250, 850])
 
     # -- showing -----------------------------------------------------------------------------
 
@@ -266,13 +266,13 @@ class HaulsView(QWidget):
         assert site is not None
 
         def done(traps: TrapLayout) -> None:
+            self.entry.table.setFocus()  # a cell that is open is left, and so saved
             hauls = rows(traps)
             trip = (hauls[0].trip, hauls[0].place)
             self._stack.setCurrentIndex(1)
             details = None if promise is None else Trip(*trip, promise=promise)
             self.saver.save(trip, hauls, say("start of trip {trip}", trip=trip[0]), details)
             self._show_trip(trip)
-            self.entry.table.setFocus()
 
         self.bench.desk.start(
             "new trip", say("Laying out the traps"), lambda _: trip_layout(site, log), done
