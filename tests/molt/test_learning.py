@@ -256,6 +256,27 @@ def test_warm_water_fills_sooner(site):
     assert "days" in summer.sentence(Style())
 
 
+@pytest.mark.parametrize(("water_c", "days"), [(25.0, 10.9), (15.0, 27.3)])
+def test_light_crabs_fill_in_the_days_of_the_closed_form(site, water_c, days):
+    """In steady water: from the mean emptiness of what is caught light to nine tenths of full.
+
+    By hand, at the centre of the blue crab's prior (emptiness 0.477 after the molt, refused for 3
+    days, called light from 0.25 on, refilled by a factor e in 10 days): caught at 0.477 exp(-0.3) =
+    0.353, on average at (0.353 - 0.25) / ln(0.353 / 0.25) = 0.298, and 10 ln(0.298 / 0.1) = 10.9
+    days at 25 C; times 2.5 in water 10 C colder. Draws about that centre leave a sixth.
+    """
+    steady = replace(site, monthly_water_c=(water_c,) * 12)
+    assert days_to_fill(steady, date(2026, 7, 10)).days.mean == pytest.approx(days, rel=1 / 6)
+
+
+def test_without_means_the_warmest_water_is_late_in_the_summer_of_its_side():
+    """A guess by latitude for a place without temperatures: August in the north, February south."""
+    share = (np.arange(12) + 0.5) / 12
+    north, south = (usual_water(None, latitude).expected(share) for latitude in (38.0, -38.0))
+    assert (int(north.argmax()), int(south.argmax())) == (7, 1)
+    assert north == pytest.approx(np.roll(south, 6), abs=0.2)
+
+
 def test_a_light_last_trip_is_spoken_of(site):
     """After a light trip the words say how long such crabs take; after a full one, nothing."""
     assert last_trip_text(site, trips(site, [0, 10]), Style()).startswith("Your last judged trip")

@@ -13,6 +13,8 @@ from tide_reference import constants, offset_place, place, station, utc
 
 from planner.clock import day_edges
 from planner.tides import Tide
+from planner.tides.astronomy import Floats, Milliseconds
+from planner.tides.crossings import find_crossings
 
 SUBORDINATE = Tide(
     offset_place(
@@ -59,6 +61,20 @@ def test_a_level_out_of_reach_is_never_crossed() -> None:
     found = station("8443970").crossings(99.0, utc("2026-01-01"), utc("2027-01-01"))
     assert found.times.shape == found.rising.shape == (0,)
     assert found.times.dtype == np.dtype("datetime64[ms]")
+
+
+def test_a_level_that_is_only_touched_from_above_is_not_crossed() -> None:
+    """A low water that just reaches the ramp's limit does not cut the launch in two."""
+    t_ms, heights = np.array([0, 1000, 2000]), np.array([1.0, 0.5, 1.0])
+
+    def levels(t_ms: Milliseconds) -> Floats:
+        return 0.5 + np.abs(t_ms - 1000) / 2000
+
+    at, _ = find_crossings(t_ms, heights, 0.5, levels)
+    assert at.size == 0
+    at, rising = find_crossings(t_ms, heights, 0.75, levels)
+    # The first milliseconds on the other side: 0.75 itself counts as above.
+    assert (at.tolist(), rising.tolist()) == ([501, 1500], [False, True])
 
 
 @settings(max_examples=60)
