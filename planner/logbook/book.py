@@ -196,21 +196,15 @@ class Logbook:
 
     # -- traps -------------------------------------------------------------------------------
 
-    def save_trap(self, trap: Trap, label: str | None = None, change: str = "") -> Change:
-        """Keep a trap with its history; label: its label until now when that changes."""
+    def save_trap(self, trap: Trap, change: str = "") -> Change:
+        """Keep a trap with its history; change: what undo calls it."""
         problems = list(trap_problems(trap))
         if problems:
             raise LogError(say("trap {label}", label=trap.label), problems)
         change = change or say("history of trap {label}", label=trap.label)
         with self._changing(change, []) as recorder:
-            Writer(self._connection, recorder).set_trap(label or trap.label, trap)
+            Writer(self._connection, recorder).set_trap(trap)
             return _change(recorder, change, [])
-
-    def delete_trap(self, label: str) -> Change:
-        """Forget a trap's own history; its hauls stay, and undo brings it back."""
-        with self._changing(say("delete of trap {label}", label=label), []) as recorder:
-            Writer(self._connection, recorder).remove_trap(label)
-            return _change(recorder, say("delete of trap {label}", label=label), [])
 
     # -- the bin -----------------------------------------------------------------------------
 
@@ -304,7 +298,7 @@ class Logbook:
                 for details in merged.trips:
                     writer.set_details(details)
                 for trap in merged.traps:
-                    writer.set_trap(trap.label, trap)
+                    writer.set_trap(trap)
                 added, filled = len(merged.hauls.new), len(merged.hauls.filled)
                 change = _change(recorder, name, trips, added=added, filled=filled)
             # Who was asked on the other machine is not asked here again.

@@ -134,10 +134,10 @@ class Writer:
 
     # -- traps -------------------------------------------------------------------------------
 
-    def set_trap(self, label: str, trap: Trap) -> None:
-        """Bring the trap of a label, added when there is none, to what it is now."""
+    def set_trap(self, trap: Trap) -> None:
+        """Bring the trap of its label, added when there is none, to what it is now."""
         values = trap_values(trap)
-        row = self._trap(label)
+        row = self._trap(trap.label)
         if row is None:
             trap_id = self._recorder.insert("traps", values)
         else:
@@ -152,14 +152,6 @@ class Writer:
                 self._recorder.insert("trap_events", {"trap_id": trap_id, **event})
             elif any(old[name] != value for name, value in event.items()):
                 self._recorder.update("trap_events", old["id"], event)
-
-    def remove_trap(self, label: str) -> None:
-        """Forget a trap's own history; its hauls stay."""
-        row = self._trap(label)
-        if row is not None:
-            for event in self._events(row["id"]):
-                self._recorder.delete("trap_events", event["id"])
-            self._recorder.delete("traps", row["id"])
 
     def _trap(self, label: str) -> sqlite3.Row | None:
         found: sqlite3.Row | None = self._connection.execute(

@@ -93,11 +93,6 @@ def _tables(species: str) -> dict[str, Any]:
     return tomllib.loads(resource("species", f"{species}.toml").read_text(encoding="utf-8"))
 
 
-def species_name(species: str) -> str:
-    """Return a species as people call it."""
-    return str(_tables(species)["name"])
-
-
 def dormant_below_c(species: str) -> float:
     """Return the water temperature (degrees C) below which growth stops and crabs lie dormant."""
     return float(_tables(species)["clock"]["base_c"]["mean"])

@@ -2667,11 +2667,6 @@
   </message>
   <message>
    <location filename="planner/logbook/book.py" />
-   <source>delete of trap {label}</source>
-   <translation>eliminación de la nasa {label}</translation>
-  </message>
-  <message>
-   <location filename="planner/logbook/book.py" />
    <source>return from the bin</source>
    <translation>devolución desde la papelera</translation>
   </message>

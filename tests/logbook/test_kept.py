@@ -129,18 +129,20 @@ def test_a_kitchen_is_asked_for_once(book: Logbook) -> None:
 
 
 def test_traps_have_a_history(book: Logbook) -> None:
-    """A trap keeps what befell it, under a new label too; undo goes step by step."""
+    """A trap keeps what befell it and what is put right; undo goes step by step, to no trap."""
     trap = Trap("A1", "bare", events=(TrapEvent("bought", date(2026, 4, 2), "two doors"),))
     book.save_trap(trap)
     lost = replace(trap, events=(*trap.events, TrapEvent("lost", date(2026, 8, 1))))
     book.save_trap(lost, change="loss of trap A1")
-    book.save_trap(replace(lost, label="A9"), "A1")
-    assert book.read().traps == (replace(lost, label="A9"),)
-    assert book.undo_name == "Undo history of trap A9"
+    book.save_trap(replace(trap, design="bare, ring"))
+    assert book.read().traps == (replace(trap, design="bare, ring"),)
+    assert book.undo_name == "Undo history of trap A1"
     book.undo()
+    assert book.read().traps == (lost,)
+    assert book.undo_name == "Undo loss of trap A1"
     book.undo()
     assert book.read().traps == (trap,)
-    book.delete_trap("A1")
+    book.undo()
     assert book.read().traps == ()
     with pytest.raises(LogError):
         book.save_trap(replace(trap, label=" ", events=(TrapEvent("eaten", date(1000, 1, 1)),)))

@@ -11,7 +11,7 @@ import pytest
 from planner.assets import demo_place, resource
 from planner.errors import RangeError
 from planner.molt import forecast
-from planner.molt.profile import parameters_of, species_name
+from planner.molt.profile import parameters_of
 from planner.molt.unknowns import unknowns
 from planner.sites import load_site
 
@@ -121,7 +121,6 @@ def test_profiles_draw(path, site):
     """Every species profile can be drawn from and forecast with, by name alone."""
     drawn = parameters_of(path.stem, unknowns(50, np.random.default_rng(0)))
     assert (drawn.f0 < drawn.light_below).mean() > 0.95
-    assert species_name(path.stem)
     found = forecast(replace(site, species=path.stem), date(2026, 9, 1), date(2026, 9, 10))
     assert np.isfinite(found.fullness.mean).all()
 
