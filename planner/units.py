@@ -20,6 +20,11 @@ def metres_from(value: float, unit: LengthUnit) -> float:
     return value * M_PER_FT if unit == "ft" else value
 
 
+def celsius_from(value: float, unit: TemperatureUnit) -> float:
+    """Return, in degrees Celsius, a temperature given in the unit."""
+    return (value - 32) * 5 / 9 if unit == "F" else value
+
+
 def celsius_to(value_c: float, unit: TemperatureUnit) -> float:
     """Return a temperature in degrees Celsius in the unit asked for."""
     return value_c * 9 / 5 + 32 if unit == "F" else value_c

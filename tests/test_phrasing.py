@@ -9,11 +9,12 @@ from hypothesis import strategies as st
 
 from planner.cli.entry import _encodable
 from planner.estimates import Interval
-from planner.logbook.columns import read_measure
+from planner.logbook.columns import read_water
 from planner.phrasing import (
     Style,
     height_text,
     interval_text,
+    light_text,
     number_text,
     numbers_text,
     range_text,
@@ -63,7 +64,7 @@ def test_a_number_copied_from_the_screen_is_read_again(value: float) -> None:
         assert float(typed_number(shown)) == value
         assert number_or_text(shown) == value
     inside = max(value, -2.0)
-    assert read_measure("water_c", number_text(inside), decimal_comma=True) == inside
+    assert read_water(number_text(inside), decimal_comma=True) == inside
 
 
 def test_a_narrow_terminal_gets_a_hyphen_and_no_question_mark() -> None:
@@ -72,3 +73,9 @@ def test_a_narrow_terminal_gets_a_hyphen_and_no_question_mark() -> None:
     assert _encodable(said, "cp437") == "-0.20 m, 9-20"
     assert _encodable(said, "cp1252") == "-0.20 m, 9–20"
     assert _encodable(said, None) == said
+
+
+def test_an_interval_that_says_the_same_twice_is_left_out() -> None:
+    """ "fewer than 1 in 50 (fewer than 1 in 50 to fewer than 1 in 50)" tells nothing more."""
+    assert light_text(Interval(0.005, 0.001, 0.015)) == "fewer than 1 in 50"
+    assert light_text(Interval(0.1, 0.04, 0.2)) == "about 1 in 10 (1 in 25 to 1 in 5)"

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Sequence
 from contextlib import suppress
-from datetime import date, datetime, time
+from datetime import date, datetime, time, timedelta
 from functools import cache, lru_cache
 from typing import Final, Literal
 
@@ -14,7 +14,11 @@ from planner.intake.vocabulary import month_of, plain, vocabulary
 Order = Literal["dmy", "mdy"]
 
 _NUMBERS: Final = re.compile(r"(\d{1,2})[./\- ](\d{1,2})[./\- ](\d{4}|\d{2})(?!\d)", re.ASCII)
-_YEAR_FIRST: Final = re.compile(r"(\d{4})[./](\d{1,2})[./](\d{1,2})(?!\d)", re.ASCII)
+_YEAR_FIRST: Final = re.compile(r"(\d{4})[./-](\d{1,2})[./-](\d{1,2})(?!\d)", re.ASCII)
+# A spreadsheet keeps a moment as days since 1899-12-30, whose fraction is the clock (ECMA-376
+# part 1, 18.17.4.1), and writes that where the cell has lost its format. Here from 1954 to 2119.
+_DAY_NUMBER: Final = re.compile(r"([2-7]\d{4})(?:[.,](\d+))?", re.ASCII)
+_DAY_ZERO: Final = datetime(1899, 12, 30)  # noqa: DTZ001  (a local clock, like all of a table)
 _CLOCK: Final = re.compile(
     r"(\d{1,2})(?:[:.h](\d{2})(?:[:.](\d{2}))?)? ?([ap])\.? ?m\.?"
     r"|(\d{1,2})[:.h](\d{2})(?::(\d{2}))?"
@@ -36,6 +40,10 @@ def parse(text: str, order: Order | None) -> tuple[date | None, time | None]:
     cell holds neither, or what could be two days.
     """
     written = plain(text)
+    if found := _DAY_NUMBER.fullmatch(written):
+        minutes = round(float(f"0.{found[2] or 0}") * 24 * 60)
+        moment = _DAY_ZERO + timedelta(days=int(found[1]), minutes=minutes)
+        return moment.date(), moment.time() if minutes else None
     readings = set()
     # "mar" begins a month in one language and a day of the week in another.
     for each in {written, _without_weekday(written)}:
@@ -57,6 +65,11 @@ def _moment(text: str, order: Order | None) -> tuple[date | None, time | None]:
     if found is None:
         raise NotAMoment(text)
     return day, _clock(found)
+
+
+def is_day_number(text: str) -> bool:
+    """Tell whether a cell holds a moment as a spreadsheet's number of days."""
+    return _DAY_NUMBER.fullmatch(plain(text)) is not None
 
 
 def split_numbers(text: str) -> tuple[int, int] | None:

@@ -13,21 +13,40 @@ from zoneinfo import ZoneInfo
 from planner.errors import Problem
 from planner.intake.grid import Grid, Line
 from planner.intake.mapping import Mapping, Question
-from planner.intake.moments import NotAMoment, is_date_only, iso_moment, parse
+from planner.intake.meanings import meaning_of
+from planner.intake.moments import (
+    NotAMoment,
+    is_date_only,
+    is_day_number,
+    iso_moment,
+    parse,
+)
 from planner.intake.understanding import needs_order
 from planner.intake.vocabulary import plain, vocabulary
-from planner.logbook.columns import COLUMNS, COUNTS, MEASURES, guard_formula, unguard_formula
+from planner.logbook.columns import (
+    COLUMNS,
+    COUNTS,
+    MEASURES,
+    CellError,
+    guard_formula,
+    read_depth,
+    read_water,
+    unguard_formula,
+)
 from planner.logbook.entries import Haul
 from planner.logbook.reading import Zones, read_row
 from planner.logbook.table import Row, Table
-from planner.phrasing import date_text, typed_number
-from planner.units import metres_from
+from planner.phrasing import date_text
 from planner.words import say
 
 _PLAIN: Final = tuple(name for name in COLUMNS if name not in ("set_at", "hauled_at"))
 _TWICE: Final = say(
     "{} lines have a time in the hour that the clock shows twice; read as the first of the two, "
     "or as the second where only that lies after the set"
+)
+_DAY_NUMBERS: Final = say(
+    "{} times are a spreadsheet's numbers of days and were read as such (46350.25 is 24 Nov 2026 "
+    "6:00)"
 )
 _WRITE_TIME: Final = say("write it as year-month-day and clock, such as 2026-08-14 06:40")
 
@@ -160,8 +179,24 @@ class _Reader:
             self.hauls.append(haul)
 
     def notes(self) -> list[str]:
-        """Return what was decided without asking."""
-        return [text.format(count) for text, count in self._said.items()]
+        """Return what was decided without asking, and what the user may not have meant."""
+        found = [text.format(count) for text, count in self._said.items()]
+        if not any(meaning_of(name) for name in self.grid.heading):
+            found.append(
+                say(
+                    'No name is known in the heading "{heading}". If that is a haul already, write '
+                    "a heading above it",
+                    heading=", ".join(self.grid.heading[:4]),
+                )
+            )
+        if self.hauls and not any(name in self._names for name in COUNTS):
+            found.append(
+                say(
+                    "No column was taken as a count, so these hauls come without their crabs. "
+                    "A table needs a row for each trap and a column such as keepers"
+                )
+            )
+        return found
 
     # -- one line ----------------------------------------------------------------------------
 
@@ -176,20 +211,33 @@ class _Reader:
             if _not_recorded(cells[name]):
                 cells[name] = ""
                 self._said[say("{} cells with a dash or ? taken as not recorded")] += 1
-        cells["depth_m"] = _converted(cells["depth_m"], self.mapping.depth)
-        cells["water_c"] = _converted(cells["water_c"], self.mapping.water)
+        self._to_own_units(cells)
         hauled = self._moment(told, "hauled_at", "haul_date", "haul_clock")
         set_at = self._moment(told, "set_at", "set_date", "set_clock")
-        if set_at is None and hauled is not None and told.get("soak_h"):
-            set_at = _before(hauled, told["soak_h"])
         zone = self.zones(unguard_formula(cells["place"]).strip()) if cells["place"] else None
         hauled, set_at = self._settled(hauled, set_at, zone)
+        if set_at is None and hauled is not None and told.get("soak_h"):
+            set_at = _before(hauled, told["soak_h"], zone)
         if not cells["trip"]:
             day = hauled or set_at
             cells["trip"] = "" if day is None else _trip_name(day.date())
         for name, moment in (("set_at", set_at), ("hauled_at", hauled)):
             cells[name] = "" if moment is None else moment.isoformat(" ")
         return cells
+
+    def _to_own_units(self, cells: dict[str, str]) -> None:
+        """Put a depth in feet into metres, and a temperature in Fahrenheit into Celsius."""
+        meaning = "depth_m"
+        try:
+            if self.mapping.depth == "ft" and cells[meaning]:
+                depth_m = read_depth(cells[meaning], decimal_comma=True, unit="ft")
+                cells[meaning] = f"{depth_m:.2f}"
+            meaning = "water_c"
+            if self.mapping.water == "F" and cells[meaning]:
+                water_c = read_water(cells[meaning], decimal_comma=True, unit="F")
+                cells[meaning] = f"{water_c:.2f}"
+        except CellError as error:
+            raise _Bad(meaning, error.what, error.remedy) from None
 
     def _moment(self, told: dict[str, str], whole: str, day: str, clock: str) -> datetime | None:
         """Return a time of the line, naive where it is the place's own."""
@@ -223,6 +271,8 @@ class _Reader:
         return datetime.combine(on, at, found.tzinfo if found else None)
 
     def _parsed(self, text: str, meaning: str) -> tuple[date | None, time | None]:
+        if is_day_number(text):
+            self._said[_DAY_NUMBERS] += 1
         try:
             return parse(text, self.mapping.order or "dmy")
         except NotAMoment:
@@ -302,24 +352,19 @@ def _fixed(moment: datetime) -> timezone:
     return timezone(offset)
 
 
-def _before(hauled: datetime, soak: str) -> datetime:
+def _before(hauled: datetime, soak: str, zone: ZoneInfo | None) -> datetime:
+    """Return when a trap was set that was hauled so many hours later, clock changes or not.
+
+    zone: that of a haul without an offset; where it is unknown the haul itself is refused.
+    """
+    whole, _, minutes = soak.replace(",", ".").partition(":")
     try:
-        hours = float(soak.replace(",", "."))
+        hours = float(whole) + float(minutes or 0) / 60
         if not 0 < hours < 24 * 366:
             raise ValueError
     except ValueError:
         raise _Bad(
             "soak_h", say("is not a soak in hours"), say("write hours, such as 24")
         ) from None
-    return hauled - timedelta(hours=hours)
-
-
-def _converted(text: str, unit: str) -> str:
-    """Return a measure in metres or Celsius; what is no number is left for the reader to refuse."""
-    if unit in ("m", "C") or not text:
-        return text
-    try:
-        value = float(typed_number(text).replace(",", "."))
-    except ValueError:
-        return text
-    return f"{metres_from(value, 'ft') if unit == 'ft' else (value - 32) / 1.8:.2f}"
+    aware = hauled.replace(tzinfo=hauled.tzinfo or zone or UTC)
+    return aware.astimezone(UTC) - timedelta(hours=hours)

@@ -2,20 +2,28 @@
 
 from __future__ import annotations
 
-import math
 import re
 from datetime import UTC, datetime
-from typing import Final
+from typing import Final, Literal
 from zoneinfo import ZoneInfo
 
 from planner.phrasing import typed_number
+from planner.units import celsius_from, celsius_to, metres_from, metres_to
 from planner.words import say
+
+Unit = Literal["m", "ft", "C", "F"]
 
 LABELS: Final = ("trip", "place", "spot", "trap", "design", "bait")
 TIMES: Final = ("set_at", "hauled_at")
 COUNTS: Final = ("keepers", "shorts", "females", "sponge", "judged", "light")
 # Bounds far outside what a small boat meets: they catch slipped digits and wrong units.
 MEASURES: Final = {"depth_m": (0.0, 300.0), "water_c": (-3.0, 45.0)}
+_UNITS: Final[dict[Unit, str]] = {
+    "m": say("metres"),
+    "ft": say("feet"),
+    "C": say("degrees Celsius"),
+    "F": say("degrees Fahrenheit"),
+}
 MAX_COUNT: Final = 9999
 YEARS: Final = (1950, 2100)
 
@@ -85,27 +93,43 @@ def read_count(text: str) -> int:
     return int(found[1])
 
 
-def read_measure(column: str, text: str, *, decimal_comma: bool) -> float:
-    """Return a depth or temperature; CellError when it is no number or is out of bounds.
+def read_depth(text: str, *, decimal_comma: bool, unit: Literal["m", "ft"] = "m") -> float:
+    """Return a depth in metres; CellError when it is no number or is out of bounds.
 
     decimal_comma: take "1,5" for 1.5, as tables separated by semicolons write it.
+    unit: that of the text, and of what is said of it.
     """
+    value_m = metres_from(_number(text, unit, decimal_comma=decimal_comma), unit)
+    low_m, high_m = MEASURES["depth_m"]
+    if not low_m <= value_m <= high_m:
+        raise _outside(metres_to(low_m, unit), metres_to(high_m, unit), unit)
+    return value_m
+
+
+def read_water(text: str, *, decimal_comma: bool, unit: Literal["C", "F"] = "C") -> float:
+    """Return a temperature in degrees Celsius; otherwise as `read_depth`."""
+    value_c = celsius_from(_number(text, unit, decimal_comma=decimal_comma), unit)
+    low_c, high_c = MEASURES["water_c"]
+    if not low_c <= value_c <= high_c:
+        raise _outside(celsius_to(low_c, unit), celsius_to(high_c, unit), unit)
+    return value_c
+
+
+def _number(text: str, unit: Unit, *, decimal_comma: bool) -> float:
     text = typed_number(text)
     if decimal_comma and _DECIMAL_COMMA.fullmatch(text):
         text = text.replace(",", ".")
-    unit = "metres" if column == "depth_m" else say("degrees Celsius")
-    value = float(text) if _NUMBER.fullmatch(text) else math.nan
-    if math.isnan(value):
-        raise CellError(
-            say("is not a number"), say("write a plain number in {unit}, such as 1.5", unit=unit)
-        )
-    low, high = MEASURES[column]
-    if not low <= value <= high:
-        raise CellError(
-            say("is outside {low:g} to {high:g}", low=low, high=high),
-            say("give it in {unit}", unit=unit),
-        )
-    return value
+    if not _NUMBER.fullmatch(text):
+        remedy = say("write a plain number in {unit}, such as 1.5", unit=_UNITS[unit])
+        raise CellError(say("is not a number"), remedy)
+    return float(text)
+
+
+def _outside(low: float, high: float, unit: Unit) -> CellError:
+    return CellError(
+        say("is outside {low:g} to {high:g}", low=round(low), high=round(high)),
+        say("give it in {unit}", unit=_UNITS[unit]),
+    )
 
 
 def read_time(text: str, zone: ZoneInfo | None) -> datetime:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
-from datetime import datetime
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime
 from functools import lru_cache
 from pathlib import Path
 from typing import Any, Final
@@ -15,12 +15,12 @@ from planner.errors import Problem
 from planner.logbook.columns import (
     COUNTS,
     LABELS,
-    MEASURES,
     TIMES,
     CellError,
     read_count,
-    read_measure,
+    read_depth,
     read_time,
+    read_water,
     unguard_formula,
 )
 from planner.logbook.entries import Haul
@@ -94,7 +94,11 @@ def read_row(
     extra = {name: unguard_formula(row.cells[name]) for name in table.unknown}
     haul = Haul(**values, extra=extra)
     unread = {problem.where for problem in problems}
-    rules = haul_problems(haul, where, now)
+    written = {where(column): cell.strip() for column, cell in row.cells.items()}
+    rules = (
+        replace(problem, value=written.get(problem.where, problem.value))
+        for problem in haul_problems(haul, where, now, zone or UTC)
+    )
     # A rule about a cell that could not be read has nothing to add.
     if where("judged") in unread:
         rules = (problem for problem in rules if problem.where != where("light"))
@@ -111,8 +115,10 @@ def _value(column: str, cell: str, zone: ZoneInfo | None, decimal_comma: bool) -
         return read_time(written, zone) if written else None
     if column in COUNTS:
         return read_count(written) if written else None
-    if column in MEASURES:
-        return read_measure(column, written, decimal_comma=decimal_comma) if written else None
+    if column == "depth_m":
+        return read_depth(written, decimal_comma=decimal_comma) if written else None
+    if column == "water_c":
+        return read_water(written, decimal_comma=decimal_comma) if written else None
     return unguard_formula(cell)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, datetime, timedelta, tzinfo
 from functools import partial
 from typing import Final
 
@@ -44,15 +44,15 @@ _CRAB_WORDS: Final = {
 
 
 def haul_problems(
-    haul: Haul, where: Callable[[str], str], now: datetime | None = None
+    haul: Haul, where: Callable[[str], str], now: datetime | None = None, zone: tzinfo = UTC
 ) -> Iterator[Problem]:
     """Yield every problem of a haul; `where` names a column of it for the user.
 
-    now: aware; when given, later times are refused.
+    now: aware; when given, later times are refused. zone: in which times are told.
     """
     yield from _missing(haul, where)
     yield from _values(haul, where)
-    yield from _times(haul, where, now)
+    yield from _times(haul, where, now, zone)
     yield from _counts(haul, where)
     for number, crab in enumerate(haul.crabs, start=1):
         yield from crab_problems(crab, partial(_of_crab, where, number))
@@ -185,23 +185,29 @@ def _values(haul: Haul, where: Callable[[str], str]) -> Iterator[Problem]:
             )
 
 
-def _times(haul: Haul, where: Callable[[str], str], now: datetime | None) -> Iterator[Problem]:
+def _times(
+    haul: Haul, where: Callable[[str], str], now: datetime | None, zone: tzinfo
+) -> Iterator[Problem]:
+    def told(instant: datetime) -> str:
+        return instant.astimezone(zone).isoformat(" ", "minutes")
+
     for name in ("set_at", "hauled_at"):
         instant = getattr(haul, name)
         if instant is None:
             continue
         if not YEARS[0] - 1 <= instant.year <= YEARS[1] + 1:
             yield Problem(
-                where(name), instant.isoformat(), say("is not a likely year"), say("correct it")
+                where(name), told(instant), say("is not a likely year"), say("correct it")
             )
         if now is not None and instant > now + _CLOCK_SLACK:
-            shown = instant.astimezone(UTC).strftime("%Y-%m-%d %H:%M UTC")
-            yield Problem(where(name), shown, say("is in the future"), say("correct the date"))
+            yield Problem(
+                where(name), told(instant), say("is in the future"), say("correct the date")
+            )
     if haul.set_at and haul.hauled_at and haul.hauled_at <= haul.set_at:
         yield Problem(
             where("hauled_at"),
-            haul.hauled_at.isoformat(),
-            say("is not after the trap was set ({set_at})", set_at=haul.set_at.isoformat()),
+            told(haul.hauled_at),
+            say("is not after the trap was set ({set_at})", set_at=told(haul.set_at)),
             say("correct one of the two times"),
         )
 

@@ -720,8 +720,8 @@
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
-   <source>{constants} constituents{state}, {constituent} the largest; node factors {node_factors}</source>
-   <translation>{constants} constituyentes{state}, {constituent} el mayor; factores nodales {node_factors}</translation>
+   <source>{constants}{state}, {constituent} the largest; node factors {node_factors}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
@@ -815,8 +815,13 @@
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
-   <source>rules: {notes} notes, checked {checked}</source>
-   <translation>normas: {notes} notas, comprobadas el {checked}</translation>
+   <source>rules: {notes}, checked {checked}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>constituents</source>
+   <translation>constituyentes</translation>
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
@@ -857,6 +862,16 @@
    <location filename="planner/cli/check_text.py" />
    <source>cover at lowest</source>
    <translation>agua encima mínima</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>note</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>notes</source>
+   <translation>notas</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/check.py" />
@@ -1931,6 +1946,11 @@
   </message>
   <message>
    <location filename="planner/handouts/rules.py" />
+   <source>{on}, which is still to come: correct it, and check with the agency.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/handouts/rules.py" />
    <source>number of traps</source>
    <translation>número de nasas</translation>
   </message>
@@ -2396,14 +2416,14 @@
    <translation>temperatura del agua</translation>
   </message>
   <message>
-   <location filename="planner/intake/meanings.py" />
-   <source>notes</source>
-   <translation>notas</translation>
-  </message>
-  <message>
    <location filename="planner/intake/plan.py" />
    <source>{} lines have a time in the hour that the clock shows twice; read as the first of the two, or as the second where only that lies after the set</source>
    <translation>{} líneas tienen una hora que el reloj da dos veces; se leyó como la primera de las dos, o como la segunda donde solo esa es posterior a la calada</translation>
+  </message>
+  <message>
+   <location filename="planner/intake/plan.py" />
+   <source>{} times are a spreadsheet's numbers of days and were read as such (46350.25 is 24 Nov 2026 6:00)</source>
+   <translation>{} horas son números de día de una hoja de cálculo y así se leyeron (46350,25 es el 24 nov 2026 a las 6:00)</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
@@ -2414,6 +2434,16 @@
    <location filename="planner/intake/plan.py" />
    <source>{name} (table)</source>
    <translation>{name} (tabla)</translation>
+  </message>
+  <message>
+   <location filename="planner/intake/plan.py" />
+   <source>No name is known in the heading "{heading}". If that is a haul already, write a heading above it</source>
+   <translation>No se conoce ningún nombre del encabezado «{heading}». Si eso ya es una recogida, escriba un encabezado encima</translation>
+  </message>
+  <message>
+   <location filename="planner/intake/plan.py" />
+   <source>No column was taken as a count, so these hauls come without their crabs. A table needs a row for each trap and a column such as keepers</source>
+   <translation>Ninguna columna se tomó como recuento, así que estas recogidas llegan sin sus cangrejos. Una tabla necesita una fila por nasa y una columna como keepers</translation>
   </message>
   <message>
    <location filename="planner/intake/plan.py" />
@@ -2692,8 +2722,38 @@
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
+   <source>metres</source>
+   <translation>metros</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/columns.py" />
+   <source>feet</source>
+   <translation>pies</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/columns.py" />
    <source>degrees Celsius</source>
    <translation>grados Celsius</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/columns.py" />
+   <source>degrees Fahrenheit</source>
+   <translation>grados Fahrenheit</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/columns.py" />
+   <source>write a plain number in {unit}, such as 1.5</source>
+   <translation>escriba un número sin más en {unit}, por ejemplo 1.5</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/columns.py" />
+   <source>is outside {low:g} to {high:g}</source>
+   <translation>queda fuera de {low:g} a {high:g}</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/columns.py" />
+   <source>give it in {unit}</source>
+   <translation>indíquelo en {unit}</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
@@ -2719,21 +2779,6 @@
    <location filename="planner/logbook/columns.py" />
    <source>is not a number</source>
    <translation>no es un número</translation>
-  </message>
-  <message>
-   <location filename="planner/logbook/columns.py" />
-   <source>write a plain number in {unit}, such as 1.5</source>
-   <translation>escriba un número sin más en {unit}, por ejemplo 1.5</translation>
-  </message>
-  <message>
-   <location filename="planner/logbook/columns.py" />
-   <source>is outside {low:g} to {high:g}</source>
-   <translation>queda fuera de {low:g} a {high:g}</translation>
-  </message>
-  <message>
-   <location filename="planner/logbook/columns.py" />
-   <source>give it in {unit}</source>
-   <translation>indíquelo en {unit}</translation>
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
@@ -3592,6 +3637,16 @@
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
+   <source>leaves no day free</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
+   <source>give days such as ["Fri", "Sat", "Sun"], or dates in also</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
    <source>is not after from ({earliest:%H:%M})</source>
    <translation>no es posterior a from ({earliest:%H:%M})</translation>
   </message>
@@ -3639,6 +3694,21 @@
    <location filename="planner/sites/checks.py" />
    <source>give both in degrees, or neither</source>
    <translation>indique las dos en grados, o ninguna</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
+   <source>latitude {latitude:g}, longitude {longitude:g}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
+   <source>lies {km:.0f} km from the place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
+   <source>correct the position; west longitudes and south latitudes are negative</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
@@ -4032,16 +4102,6 @@
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
-   <source>is missing</source>
-   <translation>falta</translation>
-  </message>
-  <message>
-   <location filename="planner/sites/keeping.py" />
-   <source>cannot be used as a name</source>
-   <translation>no se puede usar como nombre</translation>
-  </message>
-  <message>
-   <location filename="planner/sites/keeping.py" />
    <source>your places already hold a file of that name</source>
    <translation>ya hay un archivo con ese nombre entre sus lugares</translation>
   </message>
@@ -4052,13 +4112,13 @@
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
-   <source>cannot be written: {reason}</source>
-   <translation>no se puede escribir: {reason}</translation>
+   <source>is missing</source>
+   <translation>falta</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
-   <source>check the folder's permissions</source>
-   <translation>revise los permisos de la carpeta</translation>
+   <source>cannot be used as a name</source>
+   <translation>no se puede usar como nombre</translation>
   </message>
   <message>
    <location filename="planner/sites/keeping.py" />
@@ -4082,8 +4142,13 @@
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
-   <source>correct the line; text needs quotes, tables are headed [like-this]</source>
-   <translation>corrija la línea; el texto va entre comillas y las tablas llevan encabezados [like-this]</translation>
+   <source>correct the line; text needs quotes, numbers a decimal point, tables are headed [like-this]</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/reading.py" />
+   <source>is not TOML: {what}</source>
+   <translation>no es TOML: {what}</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
@@ -4102,8 +4167,13 @@
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
-   <source>is not TOML: {what}</source>
-   <translation>no es TOML: {what}</translation>
+   <source>gives something a second time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/reading.py" />
+   <source>keep one of the two</source>
+   <translation>deje solo uno de los dos</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
@@ -4241,6 +4311,11 @@
    <translation>no se puede escribir: {value}</translation>
   </message>
   <message>
+   <location filename="planner/sites/saving.py" />
+   <source>check the folder's permissions and the room on the disk</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <location filename="planner/sites/water_checks.py" />
    <source>give mean level and amplitudes in one unit, that of water.units</source>
    <translation>indique el nivel medio y las amplitudes en una misma unidad, la de water.units</translation>
@@ -4319,11 +4394,6 @@
    <location filename="planner/sites/water_checks.py" />
    <source>is given beside tabled differences, which take its place</source>
    <translation>se indica junto a diferencias tabuladas, que lo sustituyen</translation>
-  </message>
-  <message>
-   <location filename="planner/sites/water_checks.py" />
-   <source>keep one of the two</source>
-   <translation>deje solo uno de los dos</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
@@ -4692,6 +4762,11 @@
   </message>
   <message>
    <location filename="planner/tides/offset.py" />
+   <source>The offsets from the reference place leave no high and low waters: low water would come after the next high water, or stand above it; correct the minutes, factors and additions.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/offset.py" />
    <source>The reference place has no high and low waters to take offsets from; choose a reference place with a tide.</source>
    <translation>El lugar de referencia no tiene pleamares ni bajamares de las que tomar diferencias; elija un lugar de referencia con marea.</translation>
   </message>
@@ -4807,6 +4882,16 @@
   </message>
   <message>
    <location filename="planner/tides/summary.py" />
+   <source>no daily tide: M2, S2, K1 and O1 are all missing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/summary.py" />
+   <source>{tide_type} (form number {form_number:.2f})</source>
+   <translation>{tide_type} (número de forma {form_number:.2f})</translation>
+  </message>
+  <message>
+   <location filename="planner/tides/summary.py" />
    <source>semidiurnal: two tides a day, nearly alike</source>
    <translation>semidiurna: dos mareas al día, casi iguales</translation>
   </message>
@@ -4849,16 +4934,6 @@
    <location filename="planner/tides/suspicions.py" />
    <source>{whole} min</source>
    <translation>{whole} min</translation>
-  </message>
-  <message>
-   <location filename="planner/tides/suspicions.py" />
-   <source>metres</source>
-   <translation>metros</translation>
-  </message>
-  <message>
-   <location filename="planner/tides/suspicions.py" />
-   <source>feet</source>
-   <translation>pies</translation>
   </message>
   <message>
    <location filename="planner/tides/suspicions.py" />
@@ -5027,8 +5102,8 @@
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
-   <source>After this trip{how} the log tells the designs apart {efficiency:.0%} as well as so many hauls could at best</source>
-   <translation>Tras esta salida{how} el registro distingue los modelos al {efficiency:.0%} de lo mejor que permitirían tantas recogidas</translation>
+   <source>Of all that so many hauls could tell of the designs, the log holds {efficiency:.0%} after this trip{how}</source>
+   <translation>De todo lo que tantas recogidas podrían decir de los modelos, el registro tiene el {efficiency:.0%} tras esta salida{how}</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
@@ -5037,8 +5112,8 @@
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
-   <source>, as you moved the traps,</source>
-   <translation>, con las nasas como usted las movió,</translation>
+   <source> as you moved the traps</source>
+   <translation> con las nasas como usted las movió</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
@@ -5942,8 +6017,8 @@
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
-   <source>You last checked the rules here {months} ago: check with the agency again.</source>
-   <translation>Comprobó las normas de aquí por última vez hace {months}: vuelva a consultar a la autoridad pesquera.</translation>
+   <source>You entered {day} {year} as the day you checked the rules here, which is still to come: correct it, and check with the agency.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
@@ -5959,6 +6034,11 @@
    <location filename="planner/trips/wording.py" />
    <source>Water about {temperature} and a soak of {soak}: crabs weaken and fight in warm traps (common practice is to haul sooner).</source>
    <translation>Agua a unos {temperature} y un tiempo en el agua de {soak}: en nasas calientes los cangrejos se debilitan y se pelean (la práctica habitual es recoger antes).</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
+   <source>You last checked the rules here {months} ago: check with the agency again.</source>
+   <translation>Comprobó las normas de aquí por última vez hace {months}: vuelva a consultar a la autoridad pesquera.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
@@ -6299,8 +6379,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/dates/plans_panel.py" />
-   <source>Left out, in pairs of quarter hours: {left}.</source>
-   <translation>Descartados, en pares de cuartos de hora: {left}.</translation>
+   <source>Set and haul times left out, tried by the quarter hour: {left}.</source>
+   <translation>Horas de calado y recogida descartadas, probadas cada cuarto de hora: {left}.</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/plans_panel.py" />
@@ -6901,8 +6981,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
-   <source>as they came</source>
-   <translation>según resultó</translation>
+   <source>light crabs of 100, as they came</source>
+   <translation>cangrejos vacíos de cada 100, según resultó</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
@@ -6926,8 +7006,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
-   <source>Both scores are means over judged crabs; smaller is better. Each past trip was forecast from earlier trips only.</source>
-   <translation>Las dos puntuaciones son medias sobre los cangrejos examinados; menos es mejor. Cada salida pasada se pronosticó solo a partir de salidas anteriores.</translation>
+   <source>Both scores measure how far forecasts were off, as a mean over judged crabs: smaller is better, 0 would be right every time. Each past trip was forecast from earlier trips only.</source>
+   <translation>Las dos puntuaciones miden cuánto erraron los pronósticos, como media sobre los cangrejos examinados: menos es mejor, 0 sería acertar siempre. Cada salida pasada se pronosticó solo a partir de salidas anteriores.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/record_panel.py" />
@@ -7651,8 +7731,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/crabs_dialog.py" />
-   <source>Whatever you looked at; the rest stays empty. Words may be cut short: pap for papershell. An empty row at the end takes the next crab; Ctrl+Delete takes one out. Where the trap has no judged count, the crabs graded here are it.</source>
-   <translation>Lo que haya mirado; el resto queda vacío. Las palabras se pueden abreviar: pap por papershell. La fila vacía del final espera al siguiente cangrejo; Ctrl+Supr quita uno. Si la nasa no tiene recuento de examinados, valen como tal los cangrejos clasificados aquí.</translation>
+   <source>Whatever you looked at; the rest stays empty. Words may be cut short: pap for papershell. An empty row at the end takes the next crab; Ctrl+Delete takes one out. Where the trap has no count of judged crabs, those graded here are counted.</source>
+   <translation>Lo que haya mirado; el resto queda vacío. Las palabras se pueden abreviar: pap por papershell. La fila vacía del final espera al siguiente cangrejo; Ctrl+Supr quita uno. Si la nasa no tiene recuento de examinados, se cuentan los cangrejos clasificados aquí.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/crabs_dialog.py" />
@@ -7806,6 +7886,16 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>write the clock with a colon, such as 20:26</source>
+   <translation>escriba la hora con dos puntos, como 20:26</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>may end in a year</source>
+   <translation>puede terminar en un año</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
    <source>is no date</source>
    <translation>no es una fecha</translation>
   </message>
@@ -7813,6 +7903,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/haul_cells.py" />
    <source>write it as day, month and clock, such as 22 Nov 7:40</source>
    <translation>escríbala como día, mes y hora, por ejemplo 22 nov 7:40</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_cells.py" />
+   <source>write a clock such as 7:40 pm or 19:40</source>
+   <translation>escriba una hora como 7:40 pm o 19:40</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_model.py" />
@@ -7828,6 +7923,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/haul_model.py" />
    <source>{cells} cells</source>
    <translation>{cells} celdas</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/haul_model.py" />
+   <source>Not pasted. From here the table has no room for {height} by {width} cells: add traps first, or choose another cell.</source>
+   <translation>No se pegó. Desde aquí la tabla no tiene sitio para {height} por {width} celdas: añada antes nasas o elija otra celda.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_model.py" />
@@ -7851,8 +7951,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_table.py" />
-   <source>Tab: next cell. Enter: next trap. Digits: type. + and −: five minutes. Delete: not recorded. Ctrl+D: as the trap above. Ctrl+Enter: add a trap. Ctrl+K: single crabs. Ctrl+Tab: leave the table.</source>
-   <translation>Tab: celda siguiente. Intro: nasa siguiente. Cifras: escribir. + y −: cinco minutos. Supr: no anotado. Ctrl+D: como la nasa de arriba. Ctrl+Intro: añadir una nasa. Ctrl+K: cangrejos uno a uno. Ctrl+Tab: salir de la tabla.</translation>
+   <source>Tab: next cell. Enter: next trap. Digits: type. + and −: five minutes. Delete: not recorded. Ctrl+D: as the trap above. Ctrl+Enter: add a trap. Ctrl+K: single crabs. Ctrl+C and Ctrl+V: cells to and from a spreadsheet. Ctrl+Tab: leave the table.</source>
+   <translation>Tab: celda siguiente. Intro: nasa siguiente. Cifras: escribir. + y −: cinco minutos. Supr: no anotado. Ctrl+D: como la nasa de arriba. Ctrl+Intro: añadir una nasa. Ctrl+K: cangrejos uno a uno. Ctrl+C y Ctrl+V: celdas hacia y desde una hoja de cálculo. Ctrl+Tab: salir de la tabla.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/haul_table.py" />
@@ -8493,6 +8593,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/look_back.py" />
+   <source>No trip is logged yet. What hauls gave over time and by kind will be here.</source>
+   <translation>Aún no hay ninguna salida anotada. Aquí estará lo que dieron las recogidas con el tiempo y por clases.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/hauls/look_back.py" />
    <source>Kind of trap</source>
    <translation>Modelo de nasa</translation>
   </message>
@@ -8558,8 +8663,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/look_back_text.py" />
-   <source>No haul is like that. Take a filter away.</source>
-   <translation>Ninguna recogida es así. Quite un filtro.</translation>
+   <source>No haul is like that: choose “all” in more of the boxes above.</source>
+   <translation>Ninguna recogida es así: elija «todos» en más casillas de arriba.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/look_back_text.py" />
@@ -8598,8 +8703,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_dialog.py" />
-   <source>Below is what both hold and not alike. It stays as it is here. To have the file's instead, correct it here, or put the row into the bin and import again.</source>
-   <translation>Abajo está lo que ambos contienen de forma distinta. Queda como está aquí. Si prefiere lo del archivo, corríjalo aquí, o lleve la fila a la papelera e importe de nuevo.</translation>
+   <source>Both logs hold what is below, but not alike. It stays as it is here. To have the file's instead, correct it here, or put the row into the bin and import again.</source>
+   <translation>Los dos registros tienen lo de abajo, pero de forma distinta. Queda como está aquí. Si prefiere lo del archivo, corríjalo aquí, o lleve la fila a la papelera e importe de nuevo.</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/merge_dialog.py" />
@@ -8845,11 +8950,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/hauls/trip_details.py" />
    <source>Not saved. The entry {what}; {remedy}.</source>
    <translation>No se guardó. Lo escrito {what}; {remedy}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/hauls/trip_details.py" />
-   <source>write degrees, such as 75</source>
-   <translation>escriba grados, como 75</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/trip_entry.py" />
@@ -9163,28 +9263,33 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/load/layout_editor.py" />
+   <source>No move to take back or make again</source>
+   <translation>Ningún movimiento que deshacer o rehacer</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/load/layout_editor.py" />
    <source>Which trap goes where on the next trip will stand here. Give the place its spots in the place book, and log traps with their design and spot.</source>
    <translation>Aquí estará qué nasa va dónde en la próxima salida. Dé al lugar sus puestos en el libro de lugares, y anote las nasas con su modelo y su puesto.</translation>
   </message>
   <message>
    <location filename="planner/ui/load/layout_editor.py" />
-   <source>Spot above</source>
-   <translation>Subir puesto</translation>
+   <source>To the spot above</source>
+   <translation>Al puesto anterior</translation>
   </message>
   <message>
    <location filename="planner/ui/load/layout_editor.py" />
-   <source>Alt with the up arrow</source>
-   <translation>Alt con la flecha arriba</translation>
+   <source>Move the chosen trap; Alt with the up arrow does the same</source>
+   <translation>Mover la nasa elegida; Alt con la flecha arriba hace lo mismo</translation>
   </message>
   <message>
    <location filename="planner/ui/load/layout_editor.py" />
-   <source>Spot below</source>
-   <translation>Bajar puesto</translation>
+   <source>To the spot below</source>
+   <translation>Al puesto siguiente</translation>
   </message>
   <message>
    <location filename="planner/ui/load/layout_editor.py" />
-   <source>Alt with the down arrow</source>
-   <translation>Alt con la flecha abajo</translation>
+   <source>Move the chosen trap; Alt with the down arrow does the same</source>
+   <translation>Mover la nasa elegida; Alt con la flecha abajo hace lo mismo</translation>
   </message>
   <message>
    <location filename="planner/ui/load/layout_editor.py" />
@@ -9695,8 +9800,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/edit_preview.py" />
-   <source>Tide: {tide_type} (form number {form_number:.2f}).</source>
-   <translation>Marea: {tide_type} (número de forma {form_number:.2f}).</translation>
+   <source>Tide: {kind}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/places/edit_preview.py" />
@@ -9855,11 +9960,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/new_place.py" />
-   <source>A new place</source>
-   <translation>Un lugar nuevo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/new_place.py" />
    <source>38.2, north positive</source>
    <translation>38.2, norte positivo</translation>
   </message>
@@ -9940,18 +10040,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/observed_panel.py" />
-   <source>Remove</source>
-   <translation>Quitar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/observed_panel.py" />
-   <source>Take the chosen row out</source>
-   <translation>Quitar la fila elegida</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/observed_panel.py" />
-   <source>Put back the water removed last</source>
-   <translation>Devolver la última marea quitada</translation>
+   <source>Put back the line taken out last</source>
+   <translation>Devolver la última línea quitada</translation>
   </message>
   <message>
    <location filename="planner/ui/places/observed_panel.py" />
@@ -10205,8 +10295,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/offsets_form.py" />
-   <source>high or low</source>
-   <translation>high o low</translation>
+   <source>High or low</source>
+   <translation>High o low</translation>
   </message>
   <message>
    <location filename="planner/ui/places/offsets_form.py" />
@@ -10257,11 +10347,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/places/paste_form.py" />
    <source>{found} constituents taken over{changed}. Nothing is saved yet.</source>
    <translation>{found} constituyentes copiados{changed}. Todavía no se ha guardado nada.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/paste_form.py" />
-   <source>constituents</source>
-   <translation>constituyentes</translation>
   </message>
   <message>
    <location filename="planner/ui/places/paste_form.py" />
@@ -10724,6 +10809,11 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
+   <source>&amp;Ramp works down to a water level of</source>
+   <translation>La &amp;rampa sirve desde un nivel del agua de</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/place_sections.py" />
    <source>2026: when the agency issued them</source>
    <translation>2026: cuándo las publicó el servicio</translation>
   </message>
@@ -10761,11 +10851,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/place_sections.py" />
    <source>empty: launching never waits for water</source>
    <translation>vacío: para botar nunca se espera al agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/place_sections.py" />
-   <source>&amp;Ramp works down to a water level of</source>
-   <translation>La &amp;rampa sirve desde un nivel del agua de</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
@@ -11029,11 +11114,6 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/places_text.py" />
-   <source>{tide_type} (form number {form_number:.2f})</source>
-   <translation>{tide_type} (número de forma {form_number:.2f})</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
    <source>Range</source>
    <translation>Carrera</translation>
   </message>
@@ -11158,11 +11238,6 @@ K1     2.74        276.8</translation>
    <translation>Ajustando la marea de {name}…</translation>
   </message>
   <message>
-   <location filename="planner/ui/places/rows_editor.py" />
-   <source>Put back the line taken out last</source>
-   <translation>Devolver la última línea quitada</translation>
-  </message>
-  <message>
    <location filename="planner/ui/places/rules_section.py" />
    <source>the agency's leaflet, its page, its office</source>
    <translation>el folleto de la autoridad pesquera, su página, su oficina</translation>
@@ -11224,11 +11299,6 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/rules_section.py" />
-   <source>Checked {months} months ago, longer than a season: check with the agency.</source>
-   <translation>Comprobadas hace {months} meses, más de una temporada: consulte a la autoridad pesquera.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/rules_section.py" />
    <source>From</source>
    <translation>Desde</translation>
   </message>
@@ -11273,6 +11343,16 @@ K1     2.74        276.8</translation>
    <translation>Las autoridades pesqueras regulan lo que nombran estos apartados; el programa no conoce por sí mismo ninguna norma. Lo que usted escribe pasa a ser su lista de comprobación; un apartado sin texto se omite.</translation>
   </message>
   <message>
+   <location filename="planner/ui/places/rules_section.py" />
+   <source>That day is still to come: correct it, and check with the agency.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_section.py" />
+   <source>Checked {months} months ago, longer than a season: check with the agency.</source>
+   <translation>Comprobadas hace {months} meses, más de una temporada: consulte a la autoridad pesquera.</translation>
+  </message>
+  <message>
    <location filename="planner/ui/places/rules_text.py" />
    <source>{day.day} {day:%b}</source>
    <translation>{day.day} {day:%b}</translation>
@@ -11301,6 +11381,11 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/rules_text.py" />
    <source>No date entered for when you checked the rules here.</source>
    <translation>No hay fecha de cuándo comprobó usted las normas de aquí.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/rules_text.py" />
+   <source>{months} months ago</source>
+   <translation>hace {months} meses</translation>
   </message>
   <message>
    <location filename="planner/ui/places/rules_text.py" />
@@ -11604,6 +11689,11 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/water_section.py" />
+   <source>&amp;Mean level</source>
+   <translation>&amp;Nivel medio</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/water_section.py" />
    <source>paste or add constants, or choose offsets from another place</source>
    <translation>pegue o añada constantes, o elija diferencias con otro lugar</translation>
   </message>
@@ -11631,11 +11721,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/water_section.py" />
    <source>0.26: mean sea level above the datum</source>
    <translation>0.26: nivel medio del mar sobre el cero de referencia</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/water_section.py" />
-   <source>&amp;Mean level</source>
-   <translation>&amp;Nivel medio</translation>
   </message>
   <message>
    <location filename="planner/ui/places/water_section.py" />
@@ -11909,7 +11994,7 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
-   <source> light (1 in 4 up)</source>
+   <source> light (from 1 in 4)</source>
    <translation> vacía (desde 1 de cada 4)</translation>
   </message>
   <message>

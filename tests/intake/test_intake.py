@@ -173,6 +173,43 @@ def test_the_hour_that_comes_twice_and_the_one_that_is_skipped():
     assert problem.where == "line 2, hauled"
 
 
+def test_a_soak_is_in_hours_whatever_the_clocks_do():
+    """A trap that lay for 24 h over a change of clocks was set an hour off by the clock."""
+    head = "trap,hauled,soak,keepers\n"
+    for row in ("2026-11-01 06:40,24", "2026-03-09 02:30,24:00", "2026-03-08T06:40-04:00,24"):
+        (haul,) = taken(head + f"A,{row},1\n").hauls
+        assert haul.hauled_at - haul.set_at == timedelta(hours=24)
+
+
+def test_days_as_numbers_of_a_spreadsheet_are_told():
+    """What was read out of a bare number is said, so that the user can look at the dates."""
+    intake = taken("trap,hauled,keepers\nA,46350.25,1\nB,2026-11-24 06:05,2\n")
+    assert [haul.trip for haul in intake.hauls] == ["24 Nov 2026"] * 2
+    assert any(note.startswith("1 times") for note in intake.notes)
+
+
+def test_a_table_that_lies_otherwise_is_told():
+    """A column for each trap gives rows without a crab, and a table without a heading loses its
+    first haul to it: both are said before anything is taken."""
+    wide = taken("date,A1,A2\n2026-08-14 06:40,3,4\n")
+    assert any("without their crabs" in note for note in wide.notes)
+    bare = taken("2026-08-14 06:40,A1,3\n2026-08-15 06:40,A1,4\n")
+    assert any('"2026-08-14 06:40, A1, 3"' in note for note in bare.notes)
+    assert not taken("trap,hauled,keepers\nA,2026-08-14 06:40,1\n").notes
+
+
+def test_what_is_said_of_a_cell_is_in_the_tables_own_terms():
+    """Feet stay feet, and times the place's own, as they were written: UTC helps nobody."""
+    feet = taken("trap,hauled,depth (ft),keepers\nA,2026-08-14 06:40,1000,1\n")
+    (problem,) = feet.problems
+    assert (problem.value, problem.what) == ("1000", "is outside 0 to 984")
+    assert problem.remedy == "give it in feet"
+    turned = taken("trap,set,hauled,keepers\nA,2026-08-14 18:00,2026-08-14 06:40,1\n")
+    (problem,) = turned.problems
+    assert problem.value == "2026-08-14 06:40"
+    assert "2026-08-14 18:00-04:00" in problem.what
+
+
 def test_a_bad_cell_is_named_as_the_table_names_it():
     """The user looks for the column by the name that stands above it."""
     intake = taken("trap,Date pulled,Legal males\nA,2026-08-13 06:40,three\n")
@@ -337,6 +374,10 @@ def test_understanding_is_remembered_by_the_heading():
         ("mar 24 mar 2026", date(2026, 3, 24), None),  # a Tuesday in March
         ("mar 24, 2026", date(2026, 3, 24), None),
         ("mar 24.03.2026", date(2026, 3, 24), None),
+        ("2026-8-4 6:40", date(2026, 8, 4), time(6, 40)),
+        ("46350", date(2026, 11, 24), None),  # a spreadsheet's day, its format lost
+        ("46350.2777777778", date(2026, 11, 24), time(6, 40)),
+        ("46350,99999", date(2026, 11, 25), time(0)),
     ],
 )
 def test_dates_as_people_write_them(text: str, day: date | None, clock: time | None):
@@ -347,7 +388,7 @@ def test_dates_as_people_write_them(text: str, day: date | None, clock: time | N
 @pytest.mark.parametrize(
     "text",
     ["", "31/02/2026", "soon", "14 Foo 2026", "25:00", "13 pm", "2026-13-01", "May 2026",
-     "31 de abril de 2026", "mar 24 03 2026"],
+     "31 de abril de 2026", "mar 24 03 2026", "12345", "99999", "20260814"],
 )  # fmt: skip
 def test_what_is_no_date_is_no_date(text: str):
     """A date that is nearly right is not made right in silence."""

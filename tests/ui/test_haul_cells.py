@@ -18,7 +18,14 @@ from planner.logbook.columns import CellError
 from planner.phrasing import Style
 from planner.sites import load_site
 from planner.trips import Plan
-from planner.ui.hauls.haul_cells import COLUMNS, NOT_RECORDED, Clock, with_text, written
+from planner.ui.hauls.haul_cells import (
+    COLUMNS,
+    NOT_RECORDED,
+    Clock,
+    Column,
+    with_texts,
+    written,
+)
 from planner.ui.hauls.haul_rows import (
     Refused,
     meant_day,
@@ -44,6 +51,10 @@ HAUL = Haul(
 )  # fmt: skip
 
 
+def with_text(haul: Haul, column: Column, text: str, clock: Clock, day: date) -> Haul:
+    return with_texts(haul, {column: text}, clock, lambda _: day)
+
+
 def put(field: str, text: str, haul: Haul = HAUL, clock: Clock = CLOCK) -> object:
     return getattr(with_text(haul, BY_FIELD[field], text, clock, DAY), field)
 
@@ -64,6 +75,10 @@ def local(*when: int) -> datetime:
         ("24 Nov 8:05", local(2026, 11, 24, 8, 5)),
         ("2 January 8:05", local(2027, 1, 2, 8, 5)),
         ("2026-11-25 08:05", local(2026, 11, 25, 8, 5)),
+        ("8.05", local(2026, 11, 22, 8, 5)),
+        ("8:05 p.m.", local(2026, 11, 22, 20, 5)),
+        ("8 pm", local(2026, 11, 22, 20, 0)),
+        ("24 Nov 2026 8:05", local(2026, 11, 24, 8, 5)),
         ("2026-11-25T08:05+00:00", datetime(2026, 11, 25, 8, 5, tzinfo=UTC)),
     ],
 )
@@ -74,7 +89,10 @@ def test_a_time_may_be_typed_in_many_ways(text: str, meant: datetime) -> None:
     assert made.hauled_at == meant
 
 
-@pytest.mark.parametrize("text", ["25:00", "8:61", "31 Feb 8:00", "noon", "8", "99 Nov 8:00"])
+@pytest.mark.parametrize(
+    "text",
+    ["25:00", "8:61", "31 Feb 8:00", "noon", "8", "99 Nov 8:00", "13:00 am", "25 Nov 2026"],
+)
 def test_an_impossible_time_is_refused(text: str) -> None:
     """Protects the log from a time that nobody meant."""
     with pytest.raises(CellError):
@@ -143,7 +161,7 @@ def test_nothing_is_not_zero() -> None:
 def test_what_cannot_be_is_refused_with_a_sentence(field: str, text: str, why: str) -> None:
     """Protects the log's own rules at the key, with trap, cell, value and remedy named."""
     with pytest.raises(Refused) as refused:
-        typed([HAUL], 0, BY_FIELD[field], text, CLOCK, DAY)
+        typed([HAUL], 0, {BY_FIELD[field]: text}, CLOCK, DAY)
     assert why in str(refused.value)
     assert "Trap A1" in str(refused.value)
     assert str(refused.value).startswith("Not saved.")
@@ -154,6 +172,29 @@ def test_depth_is_typed_in_the_unit_on_screen() -> None:
     assert put("depth_m", "6", clock=FEET) == pytest.approx(6 * 0.3048, abs=1e-4)
     assert put("depth_m", "1,5") == 1.5
     assert written(HAUL, BY_FIELD["depth_m"], FEET) == "6.23"
+    assert put("depth_m", "6 ft") == put("depth_m", "6 ft", clock=FEET)
+    assert put("depth_m", "1.5 m", clock=FEET) == 1.5
+    with pytest.raises(CellError) as refused:
+        put("depth_m", "1000", clock=FEET)
+    assert (refused.value.what, refused.value.remedy) == ("is outside 0 to 984", "give it in feet")
+
+
+def test_a_refused_time_is_told_by_the_places_clock() -> None:
+    """Protects from a riddle: what was typed here is not told back in UTC."""
+    with pytest.raises(CellError, match=r"2026-11-21 14:35-05:00"):
+        put("hauled_at", "21 Nov 8:00")
+
+
+def test_cells_of_one_row_are_judged_together() -> None:
+    """Protects a pasted row: both times move past the old ones, and fewer light with fewer judged;
+    what cannot be is refused with nothing of the row taken."""
+    row = {"set_at": "25 Nov 8:00", "hauled_at": "26 Nov 8:00", "judged": "1", "light": "0"}
+    texts = {BY_FIELD[field]: text for field, text in row.items()}
+    (made,) = typed([HAUL], 0, texts, CLOCK, DAY)
+    assert (made.judged, made.light) == (1, 0)
+    assert (made.set_at, made.hauled_at) == (local(2026, 11, 25, 8), local(2026, 11, 26, 8))
+    with pytest.raises(Refused, match="more than were judged"):
+        typed([HAUL], 0, {**texts, BY_FIELD["light"]: "2"}, CLOCK, DAY)
 
 
 def test_a_clock_alone_means_the_day_of_its_neighbours() -> None:

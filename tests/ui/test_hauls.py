@@ -20,7 +20,7 @@ from log_desk import (
     with_plan,
 )
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAccessible
+from PySide6.QtGui import QAccessible, QGuiApplication
 from PySide6.QtWidgets import QApplication, QFileDialog, QLineEdit, QMessageBox, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -110,6 +110,37 @@ def test_delete_means_not_recorded(qtbot: QtBot, view: HaulsView) -> None:
     assert in_book(view)[0].keepers is None
     assert index.data() == "–"
     assert index.data(Qt.ItemDataRole.AccessibleTextRole) == "Keepers of trap A1: not recorded"
+
+
+def test_a_block_of_cells_goes_to_and_from_a_spreadsheet(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects who counts in a spreadsheet: a block goes in as one change, whole or not at all,
+    and comes out as it went in; a single value fills what is chosen."""
+    clipboard, table = QGuiApplication.clipboard(), view.entry.table
+    control = Qt.KeyboardModifier.ControlModifier
+    choose(view, 0, "keepers")
+    clipboard.setText("3\t4\r\n5\t\r\n7\t8\r\n")
+    qtbot.keyClick(table, Qt.Key.Key_V, control)
+    settled(qtbot, view)
+    assert [(haul.keepers, haul.shorts) for haul in in_book(view)] == [(3, 4), (5, None), (7, 8)]
+    assert view.bench.book.undo_name == "Undo 6 cells of 3 traps, 22 Nov 2026"
+    clipboard.setText("1\t2\n3\tx\n")
+    qtbot.keyClick(table, Qt.Key.Key_V, control)
+    assert "found x" in view.entry.refusal.text()
+    keys(qtbot, "", Qt.Key.Key_Down, Qt.Key.Key_Down)
+    qtbot.keyClick(table, Qt.Key.Key_V, control)
+    assert "no room for 2 by 2" in view.entry.refusal.text()
+    settled(qtbot, view)
+    assert [haul.keepers for haul in in_book(view)] == [3, 5, 7]
+    keys(qtbot, "", Qt.Key.Key_Up, Qt.Key.Key_Up)
+    for _ in range(2):
+        qtbot.keyClick(table, Qt.Key.Key_Down, Qt.KeyboardModifier.ShiftModifier)
+    qtbot.keyClick(table, Qt.Key.Key_Right, Qt.KeyboardModifier.ShiftModifier)
+    qtbot.keyClick(table, Qt.Key.Key_C, control)
+    assert clipboard.text() == "3\t4\n5\t\n7\t8"
+    clipboard.setText("0")
+    qtbot.keyClick(table, Qt.Key.Key_V, control)
+    settled(qtbot, view)
+    assert [(haul.keepers, haul.shorts) for haul in in_book(view)] == [(0, 0)] * 3
 
 
 def test_ctrl_d_takes_the_cell_above(qtbot: QtBot, view: HaulsView) -> None:

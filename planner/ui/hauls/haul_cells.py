@@ -3,18 +3,20 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from typing import Any, Final, Literal
 from zoneinfo import ZoneInfo
 
 from planner.errors import Problem
+from planner.intake.moments import NotAMoment, parse
 from planner.intake.vocabulary import month_of
 from planner.logbook import Haul
-from planner.logbook.columns import CellError, read_count, read_measure, read_time
+from planner.logbook.columns import CellError, read_count, read_depth, read_time
 from planner.logbook.rules import haul_problems
 from planner.phrasing import Style, number_text
-from planner.units import metres_from, metres_to
+from planner.units import LengthUnit, metres_to
 from planner.words import say
 
 NOT_RECORDED: Final = "–"
@@ -81,27 +83,44 @@ def written(haul: Haul, column: Column, clock: Clock) -> str:
     return str(value)
 
 
-def with_text(haul: Haul, column: Column, text: str, clock: Clock, day: date) -> Haul:
-    """Return the haul with a cell as typed; "" means not recorded.
+class TypedError(CellError):
+    """A text that its column cannot hold, or not beside the others of its haul."""
 
-    day: the local day meant by a clock without a date. CellError when it cannot be meant.
+    def __init__(self, column: Column, text: str, what: str, remedy: str) -> None:
+        super().__init__(what, remedy)
+        self.column, self.text = column, text
+
+
+def with_texts(
+    haul: Haul, texts: Mapping[Column, str], clock: Clock, day_of: Callable[[Column], date]
+) -> Haul:
+    """Return the haul with cells as typed, judged together; "" means not recorded.
+
+    day_of: gives the local day meant by a clock without a date. TypedError when it cannot be meant.
     """
-    text = text.strip()
-    if text == written(haul, column, clock):
-        return haul  # typed again as it stood: seconds and the second 01:30 of a night stay
-    made = replace(haul, **{column.field: _value(column, text, clock, day)})
-    for problem in haul_problems(made, lambda field: field):
-        raise CellError(problem.what, problem.remedy)
+    # Typed again as it stood: seconds and the second 01:30 of a night stay.
+    new = {each: text for each, text in texts.items() if text.strip() != written(haul, each, clock)}
+    values = {}
+    for column, text in new.items():
+        try:
+            values[column.field] = _value(column, text.strip(), clock, day_of(column))
+        except CellError as error:
+            raise TypedError(column, text, error.what, error.remedy) from None
+    if not new:
+        return haul
+    made = replace(haul, **values)
+    for problem in haul_problems(made, lambda field: field, zone=clock.zone):
+        column = next((each for each in new if each.field == problem.where), next(iter(new)))
+        raise TypedError(column, new[column], problem.what, problem.remedy)
     return made
 
 
-def refusal(haul: Haul, column: Column, text: str, error: CellError) -> str:
+def refusal(haul: Haul, error: TypedError) -> str:
     """Return the sentence that tells why a cell was not taken."""
     trap = say("Trap {trap}, ", trap=haul.trap) if haul.trap else ""
-    place = f"{trap}{column.heading.lower()}"
-    return say(
-        "Not saved. {problem}.", problem=Problem(place, text.strip(), error.what, error.remedy)
-    )
+    place = f"{trap}{error.column.heading.lower()}"
+    found = Problem(place, error.text.strip(), error.what, error.remedy)
+    return say("Not saved. {problem}.", problem=found)
 
 
 def _value(column: Column, text: str, clock: Clock, day: date) -> Any:
@@ -117,31 +136,49 @@ def _value(column: Column, text: str, clock: Clock, day: date) -> Any:
 
 
 def _depth(text: str, style: Style) -> float:
-    number = text.casefold().removesuffix(style.length).strip()
-    as_metres = read_measure("depth_m", number, decimal_comma=True)
-    # The check is in metres; feet are a third of one, so what passes is possible in both.
-    return as_metres if style.length == "m" else round(metres_from(as_metres, "ft"), 4)
+    number = text.casefold()
+    said: tuple[LengthUnit, ...] = ("ft", "m")
+    unit = next((each for each in said if number.endswith(each)), style.length)
+    depth_m = read_depth(number.removesuffix(unit).strip(), decimal_comma=True, unit=unit)
+    return depth_m if unit == "m" else round(depth_m, 4)
 
 
 _CLOCK: Final = r"(?P<hour>\d{1,2}):?(?P<minute>\d\d)\s*(?P<half>[ap]m?)?"
+_YEAR: Final = re.compile(r".*[a-z]{3}\.?\s+(?:19|20)\d\d", re.IGNORECASE)
 _TYPED: Final = re.compile(
     rf"(?:(?P<day>\d{{1,2}})\.?\s+(?:(?P<month>[a-z]{{3,10}})\.?\s+)?)?{_CLOCK}", re.IGNORECASE
 )
 
 
 def _iso(text: str, day: date) -> str:
-    """Return local ISO time for "740", "7:40 pm", "22 7:40" or "22 Nov 7:40"; others as they are.
+    """Return local ISO time for "740", "7:40 pm", "22 7:40" or "22 Nov 7:40".
 
-    A date without its month or year is the one nearest to `day`.
+    A date without its month or year is the one nearest to `day`. Other texts are read as in a
+    table that is taken in; those that are no time there are left as they are.
     """
     found = _TYPED.fullmatch(text)
     if found is None:
-        return text
+        return _iso_of_table(text, day)
+    if _YEAR.fullmatch(text):
+        remedy = say("write the clock with a colon, such as 20:26")
+        raise CellError(say("may end in a year"), remedy)
     hour = int(found["hour"])
     if found["half"]:
+        if not 1 <= hour <= 12:
+            raise CellError(say("is not a time"), say("write a clock such as 7:40 pm or 19:40"))
         hour = hour % 12 + (12 if found["half"].casefold().startswith("p") else 0)
     on = _nearest(day, found["day"], found["month"])
     return f"{on.isoformat()} {hour:02d}:{found['minute']}"
+
+
+def _iso_of_table(text: str, day: date) -> str:
+    try:
+        on, clock = parse(text, None)
+    except NotAMoment:
+        return text  # such as ISO 8601 with an offset
+    if clock is None:
+        return str(on)
+    return f"{on or day} {clock}"
 
 
 def _nearest(day: date, number: str | None, month: str | None) -> date:

@@ -146,10 +146,36 @@ class HaulModel(QAbstractTableModel):
         hauls = self.hauls
         try:
             for row, column in cells:
-                hauls = typed(hauls, row, COLUMNS[column], text, self._clock, self.today)
+                hauls = typed(hauls, row, {COLUMNS[column]: text}, self._clock, self.today)
         except Refused as refusal:
             self.refused.emit(str(refusal))
             return False
+        return self._take(hauls, cells)
+
+    def paste(self, first: tuple[int, int], block: Sequence[Sequence[str]]) -> bool:
+        """Give the cells from one on, right and down, the texts of a block, all of them or none."""
+        assert self._clock is not None
+        row, column = first
+        height, width = len(block), max(map(len, block))
+        if row + height > len(self.hauls) or column + width > len(COLUMNS):
+            self.refused.emit(
+                say(
+                    "Not pasted. From here the table has no room for {height} by {width} cells: "
+                    "add traps first, or choose another cell.",
+                    height=height,
+                    width=width,
+                )
+            )
+            return False
+        hauls = self.hauls
+        try:
+            for at, line in enumerate(block, start=row):
+                texts = dict(zip(COLUMNS[column:], line, strict=False))
+                hauls = typed(hauls, at, texts, self._clock, self.today)
+        except Refused as refusal:
+            self.refused.emit(str(refusal))
+            return False
+        cells = [(row + i, column + j) for i, line in enumerate(block) for j in range(len(line))]
         return self._take(hauls, cells)
 
     def nudge(self, cells: Sequence[tuple[int, int]], steps: int) -> bool:
@@ -172,7 +198,7 @@ class HaulModel(QAbstractTableModel):
             for row, column in below:
                 assert self._clock is not None
                 text = written(hauls[row - 1], COLUMNS[column], self._clock)
-                hauls = list(typed(hauls, row, COLUMNS[column], text, self._clock, self.today))
+                hauls = list(typed(hauls, row, {COLUMNS[column]: text}, self._clock, self.today))
         except Refused as refusal:
             self.refused.emit(str(refusal))
             return False

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from typing import Final
@@ -10,11 +10,10 @@ from zoneinfo import ZoneInfo
 
 from planner.handouts.layout import TrapLayout
 from planner.logbook import Haul, Log, TripKey, TripOutcome
-from planner.logbook.columns import CellError
 from planner.phrasing import date_text
 from planner.sites import Site
 from planner.trips import Plan
-from planner.ui.hauls.haul_cells import NUDGE, Clock, Column, refusal, with_text
+from planner.ui.hauls.haul_cells import NUDGE, Clock, Column, TypedError, refusal, with_texts
 from planner.words import say
 
 _OLDEST: Final = datetime.min.replace(tzinfo=UTC)
@@ -144,14 +143,15 @@ class Refused(Exception):  # noqa: N818  (what the user typed, not a fault)
 
 
 def typed(
-    hauls: Sequence[Haul], at: int, column: Column, text: str, clock: Clock, today: date
+    hauls: Sequence[Haul], at: int, texts: Mapping[Column, str], clock: Clock, today: date
 ) -> tuple[Haul, ...]:
-    """Return the hauls with one cell as typed; Refused when it cannot be."""
-    haul = hauls[at]
+    """Return the hauls with some cells of one as typed; Refused when that cannot be."""
     try:
-        made = with_text(haul, column, text, clock, meant_day(hauls, at, column, clock, today))
-    except CellError as error:
-        raise Refused(refusal(haul, column, text, error)) from None
+        made = with_texts(
+            hauls[at], texts, clock, lambda column: meant_day(hauls, at, column, clock, today)
+        )
+    except TypedError as error:
+        raise Refused(refusal(hauls[at], error)) from None
     return (*hauls[:at], made, *hauls[at + 1 :])
 
 

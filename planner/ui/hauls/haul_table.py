@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import (
     QAbstractItemDelegate,
     QAbstractItemView,
@@ -21,11 +21,12 @@ from planner.words import say
 KEYS_IN_WORDS = say(
     "Tab: next cell. Enter: next trap. Digits: type. + and −: five minutes. Delete: not "
     "recorded. Ctrl+D: as the trap above. Ctrl+Enter: add a trap. Ctrl+K: single crabs. "
-    "Ctrl+Tab: leave the table."
+    "Ctrl+C and Ctrl+V: cells to and from a spreadsheet. Ctrl+Tab: leave the table."
 )
 _MORE = (Qt.Key.Key_Plus, Qt.Key.Key_Equal)  # the same key, with and without shift
 _LESS = (Qt.Key.Key_Minus, Qt.Key.Key_Underscore)
 _AWAY = (Qt.Key.Key_Delete, Qt.Key.Key_Backspace)
+_EDIT = Qt.ItemDataRole.EditRole
 _KNOWN_WORDS = ("spot", "design", "bait", "other")
 
 
@@ -79,6 +80,10 @@ class HaulTable(QTableView):
             self.hauls.type_into(self.chosen_cells(), "")
         elif key in ENTER and not control:
             self._go_down()
+        elif event.matches(QKeySequence.StandardKey.Copy):
+            self._copy()
+        elif event.matches(QKeySequence.StandardKey.Paste):
+            self._paste()
         elif control and key == Qt.Key.Key_D:
             self.hauls.copy_down(self.chosen_cells())
         elif control and key in (Qt.Key.Key_Tab, Qt.Key.Key_Backtab):
@@ -104,6 +109,27 @@ class HaulTable(QTableView):
             self.setCurrentIndex(self.moveCursor(moves[hint], Qt.KeyboardModifier.NoModifier))
         elif hint == hints.SubmitModelCache:
             self._go_down()
+
+    def _copy(self) -> None:
+        """Put the chosen cells on the clipboard as a spreadsheet does: tabs between them."""
+        cells = self.chosen_cells()
+        columns = sorted({column for _, column in cells})
+        lines = (
+            "\t".join(self.hauls.index(row, column).data(_EDIT) for column in columns)
+            for row in sorted({row for row, _ in cells})
+        )
+        QGuiApplication.clipboard().setText("\n".join(lines))
+
+    def _paste(self) -> None:
+        """Take a block of cells from the clipboard; a single one goes into every chosen cell."""
+        block = [line.split("\t") for line in QGuiApplication.clipboard().text().splitlines()]
+        cells = self.chosen_cells()
+        if not block or not cells:
+            return
+        if len(block) == len(block[0]) == 1:
+            self.hauls.type_into(cells, block[0][0])
+        else:
+            self.hauls.paste(min(cells), block)
 
     def _known_words(self, column: int) -> Sequence[str]:
         field = COLUMNS[column].field

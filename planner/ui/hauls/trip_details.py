@@ -10,12 +10,12 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from planner.logbook import Trip
-from planner.logbook.columns import CellError, read_count, read_measure
+from planner.logbook.columns import CellError, read_count, read_water
 from planner.logbook.rules import trip_problems
-from planner.phrasing import Style, number_text, typed_number
+from planner.phrasing import Style, number_text
 from planner.ui.flow import Flow
 from planner.ui.theme import SPACE
-from planner.units import celsius_to
+from planner.units import TemperatureUnit, celsius_to
 from planner.words import say
 
 _NUMBER_EM: Final = 7  # letters
@@ -171,10 +171,7 @@ def _crew(text: str) -> int | None:
 def _water_c(text: str, style: Style) -> float | None:
     if not text:
         return None
-    number = typed_number(text).replace(",", ".").rstrip("°CFcf ")
-    if style.temperature == "F":
-        try:
-            number = f"{(float(number) - 32) * 5 / 9:.3f}"
-        except ValueError:
-            raise CellError(say("is not a number"), say("write degrees, such as 75")) from None
-    return read_measure("water_c", number, decimal_comma=True)
+    said: tuple[TemperatureUnit, ...] = ("C", "F")
+    unit = next((each for each in said if text.upper().endswith(each)), style.temperature)
+    water_c = read_water(text.rstrip("°CFcf "), decimal_comma=True, unit=unit)
+    return water_c if unit == "C" else round(water_c, 3)
