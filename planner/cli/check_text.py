@@ -13,7 +13,7 @@ from planner.estimates import Floats
 from planner.phrasing import Style, day_text, height_text, numbers_text
 from planner.sites import Site
 from planner.units import LengthUnit, metres_to
-from planner.words import say
+from planner.words import counted, say
 
 if TYPE_CHECKING:
     from planner.tides.checks import Comparison, WaterCheck
@@ -55,7 +55,9 @@ def understood_lines(site: Site, style: Style) -> Iterator[str]:
     if rules.checked is not None:
         checked = f"{day_text(rules.checked)} {rules.checked:%Y}"
         yield say(
-            "rules: {notes} notes, checked {checked}", notes=len(rules.notes), checked=checked
+            "rules: {notes}, checked {checked}",
+            notes=counted(len(rules.notes), "note"),
+            checked=checked,
         )
 
 
@@ -70,8 +72,8 @@ def _made_of(site: Site) -> str:
         else ""
     )
     return say(
-        "{constants} constituents{state}, {constituent} the largest; node factors {node_factors}",
-        constants=len(water.constants),
+        "{constants}{state}, {constituent} the largest; node factors {node_factors}",
+        constants=counted(len(water.constants), "constituent"),
         state=state,
         constituent=largest.constituent,
         node_factors=water.node_factors,

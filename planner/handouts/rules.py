@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from planner.phrasing import day_text
-from planner.sites.rule_book import is_stale, missing_headings, months_since
+from planner.sites.rule_book import is_ahead, is_stale, missing_headings, months_since
 from planner.sites.site import Rules
 from planner.words import say
 
@@ -24,7 +24,7 @@ class RulesHere:
     """The rules entered for a place, what is not entered, and when they were checked.
 
     missing: headings that no entered rule speaks of. checked: a sentence. stale: whether the
-    check is older than a season, or was never dated.
+    check is older than a season, still to come, or was never dated.
     """
 
     rules: tuple[Rule, ...]
@@ -67,6 +67,10 @@ def _checked(rules: Rules, today: date) -> tuple[str, bool]:
         year=rules.checked.year,
         where=where,
     )
+    if is_ahead(rules, today):
+        return say(
+            "{on}, which is still to come: correct it, and check with the agency.", on=on
+        ), True
     if not is_stale(rules, today):
         return f"{on}.", False
     months = months_since(rules.checked, today)

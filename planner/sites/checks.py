@@ -13,6 +13,7 @@ from typing import Any
 from planner.assets import resource
 from planner.errors import Problem
 from planner.sites.file_values import clock_time
+from planner.sites.positions import distance_km
 from planner.sites.raw import level_problem, number_in, table_in, tables_in
 from planner.sites.water_checks import MAX_LEVEL_M, water_problems
 from planner.sites.wording import near_words, shown
@@ -24,6 +25,8 @@ DEPTHS_M = (-10.0, 200.0)  # a drying bank, and more line than a small boat carr
 # Crab traps stand 0.2 to 0.7 m high (common practice); lower is a height in the wrong unit.
 TRAP_HEIGHTS_M = (0.05, 1.5)
 MAX_COVER_MARGIN_M = 10.0
+# Further than a small boat goes to its traps in a day; a wrong sign is hundreds of kilometres.
+MAX_SPOT_KM = 150.0
 
 # No civil clock is further than about four hours from the sun.
 MAX_HOURS_FROM_SUN = 6.0
@@ -38,6 +41,7 @@ def sense_problems(tables: Mapping[str, Any]) -> list[Problem]:
         *water_problems(water, unit),
         *_ramp_problems(table_in(tables.get("ramp")), unit),
         *_spot_problems(tables.get("spots"), unit),
+        *_spot_position_problems(tables),
         *_closure_problems(tables.get("closures")),
         *_free_problems(table_in(tables.get("free"))),
         *_trip_problems(table_in(tables.get("trip")), table_in(tables.get("rules")), unit),
@@ -111,6 +115,34 @@ def _spot_problems(value: Any, unit: LengthUnit) -> Iterator[Problem]:
             )
 
 
+def _spot_position_problems(tables: Mapping[str, Any]) -> Iterator[Problem]:
+    here = _position_of(tables)
+    for number, spot in enumerate(tables_in(tables.get("spots")), start=1):
+        there = _position_of(spot)
+        if here is None or there is None:
+            continue
+        km = distance_km(here, there)
+        if km > MAX_SPOT_KM:
+            yield Problem(
+                f"spots[{number}]",
+                say(
+                    "latitude {latitude:g}, longitude {longitude:g}",
+                    latitude=there[0],
+                    longitude=there[1],
+                ),
+                say("lies {km:.0f} km from the place", km=km),
+                say("correct the position; west longitudes and south latitudes are negative"),
+            )
+
+
+def _position_of(table: Mapping[str, Any]) -> tuple[float, float] | None:
+    """Return (latitude, longitude) in degrees, None where either is no possible number."""
+    latitude, longitude = number_in(table.get("latitude")), number_in(table.get("longitude"))
+    if latitude is None or longitude is None or abs(latitude) > 90 or abs(longitude) > 180:
+        return None
+    return latitude, longitude
+
+
 def _closure_problems(value: Any) -> Iterator[Problem]:
     for number, closure in enumerate(tables_in(value), start=1):
         where = f"closures[{number}]"
@@ -147,6 +179,13 @@ def _closure_problems(value: Any) -> Iterator[Problem]:
 
 
 def _free_problems(free: Mapping[str, Any]) -> Iterator[Problem]:
+    if free.get("weekdays") == [] and not free.get("also"):
+        yield Problem(
+            "free.weekdays",
+            "[]",
+            say("leaves no day free"),
+            say('give days such as ["Fri", "Sat", "Sun"], or dates in also'),
+        )
     earliest, latest = clock_time(free.get("from")), clock_time(free.get("to"))
     if earliest is not None and latest is not None and earliest >= latest:
         yield Problem(

@@ -11,6 +11,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from planner.sites.file_values import (
+    LONGEST_NAME,
     Clock,
     Number,
     PeriodEnd,
@@ -107,7 +108,6 @@ class FreeTable(Table):
 
     weekdays: list[Weekday] | None = Field(
         default=None,
-        min_length=1,
         max_length=7,
         description=say('the days you are free, such as ["Fri", "Sat", "Sun"]'),
     )
@@ -151,7 +151,7 @@ class PlaceFile(Table):
     format: Literal[1] = Field(
         description=say("format = 1; a later number needs a later Fullshell")
     )
-    name: Annotated[str, Field(max_length=80), Plain] = Field(
+    name: Annotated[str, Field(max_length=LONGEST_NAME), Plain] = Field(
         description=say('the name of the place, such as "Otter Bight"')
     )
     latitude: Annotated[Number, Field(ge=-90, le=90)] = Field(

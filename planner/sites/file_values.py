@@ -16,6 +16,7 @@ from planner.words import say
 _WEEKDAY_NAMES = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 # Month and day without a year are kept in a leap year, so that 29 February can be written.
 EVERY_YEAR = 2000
+LONGEST_NAME = 80  # of a place
 
 
 def refused(what: str, remedy: str = "") -> PydanticCustomError:

@@ -6,7 +6,6 @@ Nothing that is there is ever written over.
 from __future__ import annotations
 
 import json
-import math
 import re
 import unicodedata
 from pathlib import Path
@@ -15,12 +14,13 @@ from typing import Final
 from planner.assets import sample_sites
 from planner.errors import Problem
 from planner.sites.book import user_places
+from planner.sites.file_values import LONGEST_NAME
+from planner.sites.positions import distance_km
 from planner.sites.reading import SiteError, read_tables
+from planner.sites.saving import read_text, write_whole
 from planner.sites.zones import load_zone, near_zones
 from planner.words import say
 
-_LONGEST_NAME: Final = 100
-_EARTH_KM: Final = 6371.0
 _TEMPLATE: Final = """\
 # {plain_name}: fill in what you know, save, and choose "Read again" in the place book.
 # Lines that begin with # are remarks. docs/place-file.md explains every table.
@@ -73,7 +73,7 @@ def copy_to_own(path: Path) -> Path:
 
     SiteError when a file of that name is there already or the folder cannot be written.
     """
-    return _write(user_places() / path.name, path.read_bytes())
+    return _write(user_places() / path.name, read_text(path))
 
 
 def new_place(name: str, latitude_deg: float, longitude_deg: float, zone: str) -> Path:
@@ -103,7 +103,7 @@ def new_place(name: str, latitude_deg: float, longitude_deg: float, zone: str) -
         reference=json.dumps(reference),
         reference_note=note,
     )
-    return _write(user_places() / f"{file_stem(name)}.toml", text.encode())
+    return _write(user_places() / f"{file_stem(name)}.toml", text)
 
 
 def file_stem(name: str) -> str:
@@ -119,28 +119,18 @@ def _nearest_sample(latitude_deg: float, longitude_deg: float) -> tuple[str, str
         tables = read_tables(path)
         if not tables.get("invented"):
             there = (float(tables["latitude"]), float(tables["longitude"]))
-            found.append((_distance_km((latitude_deg, longitude_deg), there), path.name))
+            found.append((distance_km((latitude_deg, longitude_deg), there), path.name))
     km, name = min(found)
     return name, say("the nearest sample, {km:.0f} km away; or a file beside this one", km=km)
 
 
-def _distance_km(one: tuple[float, float], other: tuple[float, float]) -> float:
-    """Return the great-circle distance between two (latitude, longitude) pairs in degrees."""
-    lat1, lon1, lat2, lon2 = (math.radians(value) for value in (*one, *other))
-    half = (
-        math.sin((lat2 - lat1) / 2) ** 2
-        + math.cos(lat1) * math.cos(lat2) * math.sin((lon2 - lon1) / 2) ** 2
-    )
-    return 2 * _EARTH_KM * math.asin(math.sqrt(min(1.0, half)))
-
-
 def _name_problems(name: str) -> list[Problem]:
     remedy = say(
-        "give a name of 1 to {longest_name} ordinary characters", longest_name=_LONGEST_NAME
+        "give a name of 1 to {longest_name} ordinary characters", longest_name=LONGEST_NAME
     )
     if not name:
         return [Problem("name", "", say("is missing"), remedy)]
-    if len(name) > _LONGEST_NAME or not name.isprintable():
+    if len(name) > LONGEST_NAME or not name.isprintable():
         return [Problem("name", name[:60], say("cannot be used as a name"), remedy)]
     return []
 
@@ -161,26 +151,14 @@ def _position_problems(latitude_deg: float, longitude_deg: float) -> list[Proble
     ]
 
 
-def _write(path: Path, content: bytes) -> Path:
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        with path.open("xb") as file:
-            file.write(content)
-    except FileExistsError:
+def _write(path: Path, text: str) -> Path:
+    if path.exists():
         problem = Problem(
             "file",
             path.name,
             say("your places already hold a file of that name"),
             say("open that one, or rename it first; nothing was written over"),
         )
-        raise SiteError(str(path), [problem]) from None
-    except OSError as error:
-        reason = error.strerror or str(error)
-        problem = Problem(
-            "file",
-            path.name,
-            say("cannot be written: {reason}", reason=reason),
-            say("check the folder's permissions"),
-        )
-        raise SiteError(str(path), [problem]) from None
+        raise SiteError(str(path), [problem])
+    write_whole(path, text)
     return path

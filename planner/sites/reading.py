@@ -101,9 +101,15 @@ def _unreadable(path: Path, what: str, remedy: str) -> SiteError:
 def _syntax_problem(text: str, message: str) -> Problem:
     position = _POSITION.search(message)
     what = _POSITION.sub("", message)
-    remedy = say("correct the line; text needs quotes, tables are headed [like-this]")
+    remedy = say(
+        "correct the line; text needs quotes, numbers a decimal point, tables are headed "
+        "[like-this]"
+    )
+    what = say("is not TOML: {what}", what=what)
+    if message.startswith("Cannot"):  # as all begin that tomllib says of a second one
+        what, remedy = say("gives something a second time"), say("keep one of the two")
     if position is None:
-        return Problem("file", "", say("is not TOML: {what}", what=what), remedy)
+        return Problem("file", "", what, remedy)
     lines = text.splitlines()
     number = int(position[1]) if position[1] else max(len(lines), 1)
     written = lines[number - 1].strip() if number <= len(lines) else ""
@@ -111,6 +117,6 @@ def _syntax_problem(text: str, message: str) -> Problem:
     return Problem(
         say("line {number}{column}", number=number, column=column),
         written,
-        say("is not TOML: {what}", what=what),
+        what,
         remedy,
     )

@@ -54,6 +54,11 @@ def is_stale(rules: Rules, today: date) -> bool:
     return rules.checked is None or today - rules.checked > STALE
 
 
+def is_ahead(rules: Rules, today: date) -> bool:
+    """Return whether the rules are said to have been checked on a day that is still to come."""
+    return rules.checked is not None and rules.checked > today
+
+
 def months_since(checked: date, today: date) -> int:
     """Return how many months ago the rules were checked."""
     return round((today - checked).days / _DAYS_A_MONTH)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import os
+from contextlib import suppress
 from pathlib import Path
 
 from planner.assets import user_folder
@@ -41,7 +42,7 @@ def put_back(path: Path, text: str, over: str) -> None:
         what = say("has been changed by another program since it was read")
         remedy = say("read it again first; your edit is kept as a draft")
         raise SiteError(str(path), [Problem("file", path.name, what, remedy)])
-    _write_whole(path, text)
+    write_whole(path, text)
     drop_draft(path)
 
 
@@ -54,7 +55,7 @@ def draft_file(path: Path) -> Path:
 
 def keep_draft(path: Path, text: str) -> None:
     """Keep an edit of a place file that is not saved yet; SiteError when it cannot be kept."""
-    _write_whole(draft_file(path), text)
+    write_whole(draft_file(path), text)
 
 
 def draft_of(path: Path) -> str | None:
@@ -70,7 +71,8 @@ def drop_draft(path: Path) -> None:
     draft_file(path).unlink(missing_ok=True)
 
 
-def _write_whole(path: Path, text: str) -> None:
+def write_whole(path: Path, text: str) -> None:
+    """Write a file, whole or not at all; SiteError where the folder or the disk refuses."""
     part = path.with_name(f"{path.name}.part")
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
@@ -80,7 +82,9 @@ def _write_whole(path: Path, text: str) -> None:
             os.fsync(file.fileno())
         os.replace(part, path)
     except OSError as error:
-        part.unlink(missing_ok=True)
+        with suppress(OSError):  # a folder that takes nothing
+            part.unlink(missing_ok=True)
         what = say("cannot be written: {value}", value=error.strerror or error)
-        problem = Problem("file", path.name, what, say("check the folder's permissions"))
+        remedy = say("check the folder's permissions and the room on the disk")
+        problem = Problem("file", path.name, what, remedy)
         raise SiteError(str(path), [problem]) from None

@@ -101,11 +101,15 @@ def _water_level_problems(water: Mapping[str, Any], unit: LengthUnit) -> Iterato
         level_problem("water.mean_level", level, unit, bounds_m, say("the mean level"))
     )
     yield from impossible
-    amplitudes = {
-        name: abs(metres_from(number_in(table_in(entry).get("amplitude")) or 0.0, unit))
+    given = {
+        name: number_in(table_in(entry).get("amplitude"))
         for name, entry in table_in(water.get("constituents")).items()
     }
-    if not amplitudes:
+    amplitudes = {
+        name: abs(metres_from(value, unit)) for name, value in given.items() if value is not None
+    }
+    # Where one cannot be read the file model says so, and the sum would mean nothing.
+    if not amplitudes or len(amplitudes) < len(given):
         return
     total_m = sum(amplitudes.values())
     if total_m > MAX_TOTAL_AMPLITUDE_M:

@@ -86,7 +86,11 @@ def shown(value: Any) -> str:
     if isinstance(value, bool):
         return "true" if value else "false"
     if isinstance(value, str):
-        return '"' + value[:60].encode("unicode_escape").decode("ascii") + '"'
+        return (
+            '"'
+            + "".join(each if each.isprintable() else _escaped(each) for each in value[:60])
+            + '"'
+        )
     if isinstance(value, dict):
         return say("a table")
     if isinstance(value, list):
@@ -96,6 +100,10 @@ def shown(value: Any) -> str:
     if isinstance(value, int) and abs(value) > 10**30:
         return say("a very long number")
     return str(value)
+
+
+def _escaped(letter: str) -> str:
+    return letter.encode("unicode_escape").decode("ascii")
 
 
 def near_words(written: str, known: Iterable[str]) -> list[str]:

@@ -98,10 +98,7 @@ class OffsetCurve:
                     break
             else:
                 raise PlannerError(
-                    say(
-                        "The reference place has no high and low waters to take offsets from; "
-                        "choose a reference place with a tide."
-                    )
+                    _no_turns(self._reference.turns(first_ms - margin, last_ms + margin))
                 )
             self._kept = (there.t_ms, self._reference.smooth_heights(there.t_ms), here)
         return self._kept
@@ -120,6 +117,18 @@ class OffsetCurve:
             TurnList(there.t_ms[keep], there.heights_m[keep], high[keep]),
             TurnList(t_ms[keep], heights[keep], high[keep]),
         )
+
+
+def _no_turns(there: TurnList) -> str:
+    if there.t_ms.size == 0:
+        return say(
+            "The reference place has no high and low waters to take offsets from; choose a "
+            "reference place with a tide."
+        )
+    return say(
+        "The offsets from the reference place leave no high and low waters: low water would come "
+        "after the next high water, or stand above it; correct the minutes, factors and additions."
+    )
 
 
 def _encloses(turns: TurnList, first_ms: int, last_ms: int) -> bool:

@@ -64,7 +64,7 @@ _kept: dict[tuple[Water, NodeRule, int], WaterSummary | None] = {}
 def form_number(water: Water) -> float:
     """Return (K1 + O1) / (M2 + S2) of a place, or of its reference place.
 
-    Infinite where there is no semidiurnal tide; 0 where there is none at all.
+    Infinite where there is no semidiurnal tide; NaN where there is no diurnal one either.
     """
     if water.offsets is not None:
         return form_number(water.offsets.reference.water)
@@ -72,13 +72,25 @@ def form_number(water: Water) -> float:
     diurnal = size.get("K1", 0.0) + size.get("O1", 0.0)
     semidiurnal = size.get("M2", 0.0) + size.get("S2", 0.0)
     if semidiurnal == 0:
-        return np.inf if diurnal > 0 else 0.0
+        return np.inf if diurnal > 0 else np.nan
     return diurnal / semidiurnal
 
 
 def tide_type(form: float) -> str:
     """Return the kind of tide that a form number stands for, in words."""
-    return next(words for bound, words in _TYPES if form <= bound)
+    unnamed = say("no daily tide: M2, S2, K1 and O1 are all missing")
+    return next((words for bound, words in _TYPES if form <= bound), unnamed)
+
+
+def type_text(summary: WaterSummary) -> str:
+    """Return the kind of tide with its form number, where there is one."""
+    if not np.isfinite(summary.form_number):
+        return summary.tide_type
+    return say(
+        "{tide_type} (form number {form_number:.2f})",
+        tide_type=summary.tide_type,
+        form_number=summary.form_number,
+    )
 
 
 def summarise(tide: Tide, first_year: int = 2008) -> WaterSummary | None:

@@ -21,7 +21,7 @@ from planner.phrasing import (
     temperature_text,
     zone_text,
 )
-from planner.sites.rule_book import is_stale, months_since
+from planner.sites.rule_book import is_ahead, is_stale, months_since
 from planner.sites.site import Site
 from planner.trips.allowed import why_closed
 from planner.trips.catch import REFERENCE_SOAK_H, CatchModel
@@ -147,6 +147,13 @@ def _rules_warnings(site: Site, today: date) -> Iterator[str]:
     checked = site.rules.checked
     if checked is None:
         yield say("No date entered for when you checked the rules here: check with the agency.")
+    elif is_ahead(site.rules, today):
+        yield say(
+            "You entered {day} {year} as the day you checked the rules here, which is still to "
+            "come: correct it, and check with the agency.",
+            day=day_text(checked),
+            year=checked.year,
+        )
     elif is_stale(site.rules, today):
         months = months_since(checked, today)
         yield say(

@@ -721,7 +721,7 @@
   <message>
    <location filename="planner/cli/check_text.py" />
    <source>{constants}{state}, {constituent} the largest; node factors {node_factors}</source>
-   <translation type="unfinished" />
+   <translation>{constants}{state}, {constituent} la mayor; factores nodales {node_factors}</translation>
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
@@ -816,7 +816,7 @@
   <message>
    <location filename="planner/cli/check_text.py" />
    <source>rules: {notes}, checked {checked}</source>
-   <translation type="unfinished" />
+   <translation>normas: {notes}, comprobadas el {checked}</translation>
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
@@ -866,7 +866,7 @@
   <message>
    <location filename="planner/cli/check_text.py" />
    <source>note</source>
-   <translation type="unfinished" />
+   <translation>nota</translation>
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
@@ -1431,8 +1431,8 @@
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
-   <source>a library does not load ({error}); find out what is wrong: fullshell doctor</source>
-   <translation>una biblioteca no se carga ({error}); averigüe qué falla: fullshell doctor</translation>
+   <source>a library or a file of the program does not load ({error}); find out what is wrong: fullshell doctor</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
@@ -1947,7 +1947,7 @@
   <message>
    <location filename="planner/handouts/rules.py" />
    <source>{on}, which is still to come: correct it, and check with the agency.</source>
-   <translation type="unfinished" />
+   <translation>{on}, fecha que aún no ha llegado: corríjala y consulte a la autoridad pesquera.</translation>
   </message>
   <message>
    <location filename="planner/handouts/rules.py" />
@@ -3638,12 +3638,12 @@
   <message>
    <location filename="planner/sites/checks.py" />
    <source>leaves no day free</source>
-   <translation type="unfinished" />
+   <translation>no deja ningún día libre</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>give days such as ["Fri", "Sat", "Sun"], or dates in also</source>
-   <translation type="unfinished" />
+   <translation>dé días como ["Fri", "Sat", "Sun"], o fechas en also</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
@@ -3698,17 +3698,17 @@
   <message>
    <location filename="planner/sites/checks.py" />
    <source>latitude {latitude:g}, longitude {longitude:g}</source>
-   <translation type="unfinished" />
+   <translation>latitud {latitude:g}, longitud {longitude:g}</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>lies {km:.0f} km from the place</source>
-   <translation type="unfinished" />
+   <translation>queda a {km:.0f} km del lugar</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
    <source>correct the position; west longitudes and south latitudes are negative</source>
-   <translation type="unfinished" />
+   <translation>corrija la posición; las longitudes oeste y las latitudes sur son negativas</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
@@ -4143,7 +4143,7 @@
   <message>
    <location filename="planner/sites/reading.py" />
    <source>correct the line; text needs quotes, numbers a decimal point, tables are headed [like-this]</source>
-   <translation type="unfinished" />
+   <translation>corrija la línea; el texto lleva comillas, los números punto decimal y las tablas se encabezan [así]</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
@@ -4168,12 +4168,12 @@
   <message>
    <location filename="planner/sites/reading.py" />
    <source>gives something a second time</source>
-   <translation type="unfinished" />
+   <translation>da algo por segunda vez</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
    <source>keep one of the two</source>
-   <translation>deje solo uno de los dos</translation>
+   <translation>quédese con uno de los dos</translation>
   </message>
   <message>
    <location filename="planner/sites/reading.py" />
@@ -4313,7 +4313,7 @@
   <message>
    <location filename="planner/sites/saving.py" />
    <source>check the folder's permissions and the room on the disk</source>
-   <translation type="unfinished" />
+   <translation>compruebe los permisos de la carpeta y el espacio en el disco</translation>
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
@@ -4763,7 +4763,7 @@
   <message>
    <location filename="planner/tides/offset.py" />
    <source>The offsets from the reference place leave no high and low waters: low water would come after the next high water, or stand above it; correct the minutes, factors and additions.</source>
-   <translation type="unfinished" />
+   <translation>Las diferencias respecto al lugar de referencia no dejan pleamares ni bajamares: la bajamar llegaría después de la pleamar siguiente o quedaría por encima de ella; corrija los minutos, los factores y las sumas.</translation>
   </message>
   <message>
    <location filename="planner/tides/offset.py" />
@@ -4883,7 +4883,7 @@
   <message>
    <location filename="planner/tides/summary.py" />
    <source>no daily tide: M2, S2, K1 and O1 are all missing</source>
-   <translation type="unfinished" />
+   <translation>sin marea diaria: faltan M2, S2, K1 y O1</translation>
   </message>
   <message>
    <location filename="planner/tides/summary.py" />
@@ -6018,7 +6018,7 @@
   <message>
    <location filename="planner/trips/wording.py" />
    <source>You entered {day} {year} as the day you checked the rules here, which is still to come: correct it, and check with the agency.</source>
-   <translation type="unfinished" />
+   <translation>Anotó el {day} de {year} como el día en que comprobó las normas de aquí, y aún no ha llegado: corríjalo y consulte a la autoridad pesquera.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
@@ -9801,7 +9801,7 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   <message>
    <location filename="planner/ui/places/edit_preview.py" />
    <source>Tide: {kind}.</source>
-   <translation type="unfinished" />
+   <translation>Marea: {kind}.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/edit_preview.py" />
@@ -11345,7 +11345,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places/rules_section.py" />
    <source>That day is still to come: correct it, and check with the agency.</source>
-   <translation type="unfinished" />
+   <translation>Ese día aún no ha llegado: corríjalo y consulte a la autoridad pesquera.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/rules_section.py" />

@@ -113,6 +113,14 @@ def test_a_heading_is_answered_by_its_name_not_by_chance() -> None:
     assert "escape or cull rings" in missing
 
 
+def test_a_check_of_the_rules_on_a_day_to_come_is_a_caution() -> None:
+    """A slip in the year must not pass for a check on the sheet that goes aboard."""
+    here = rules_here(Rules(checked=TODAY + timedelta(days=1)), TODAY)
+    assert here.stale
+    assert "still to come" in here.checked
+    assert not rules_here(Rules(checked=TODAY), TODAY).stale
+
+
 @given(age=st.integers(0, 1000))
 def test_rules_are_stale_when_older_than_a_season(age: int) -> None:
     """Protects the reminder: it comes with the first day past four months and stays."""

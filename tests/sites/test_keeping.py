@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import errno
 import math
+import os
 from pathlib import Path
 
 import pytest
@@ -75,6 +77,38 @@ def test_every_problem_of_a_new_place_is_told_and_nothing_written() -> None:
     assert where == ["name", "latitude", "longitude", "time zone"]
     assert "America/New_York" in refused.value.problems[-1].remedy
     assert not user_places().exists()
+
+
+def test_the_longest_name_of_a_form_is_one_that_a_place_file_may_have() -> None:
+    """A name that the form takes must not be refused by the file that it writes."""
+    path = new_place("Å" * 80, 38.2, -76.1, "America/New_York")
+    with pytest.raises(SiteError) as refused:
+        load_site(path)
+    assert [problem.where for problem in refused.value.problems] == ["water"]
+    with pytest.raises(SiteError, match="1 to 80"):
+        new_place("Å" * 81, 38.2, -76.1, "America/New_York")
+
+
+def test_a_full_disk_leaves_no_half_a_place(monkeypatch: pytest.MonkeyPatch) -> None:
+    """What cannot be written whole is not there at all, so that the next try can succeed."""
+
+    def full(_: int) -> None:
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    monkeypatch.setattr(os, "fsync", full)
+    for write in (
+        lambda: new_place("Pier", 38.2, -76.1, "America/New_York"),
+        lambda: copy_to_own(sample_sites() / "boston-ma.toml"),
+    ):
+        with pytest.raises(SiteError, match="room on the disk"):
+            write()
+    assert list(user_places().iterdir()) == []
+
+
+def test_a_sample_that_has_gone_is_told(tmp_path: Path) -> None:
+    """The program may have been removed or updated while its window is open."""
+    with pytest.raises(SiteError, match="check the name"):
+        copy_to_own(tmp_path / "gone.toml")
 
 
 @given(st.text(max_size=200))

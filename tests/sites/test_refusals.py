@@ -64,6 +64,14 @@ SLIPS = [
     ("also = [2026-05-25]", 'also = ["25 May"]', "free.also[1]", "must be a date"),
     ("soak_hours = [14, 50]", "soak_hours = [50, 14]", "trip.soak_hours", "exchange"),
     ("soak_hours = [14, 50]", "soak_hours = 24", "trip.soak_hours", "must be a list"),
+    ("mean_level = 0.26", "mean_level = 0,26", "line 12, column 15", "a decimal point"),
+    ("K1 = {", "M2 = {", "line 19, column 41", "keep one of the two"),
+    (
+        "depth = 1.8",
+        "depth = 1.8\nlatitude = 38.21\nlongitude = 76.11",
+        "spots[1]",
+        "west longitudes and south latitudes are negative",
+    ),
     ("cover_margin = 0.25", "cover_margin = 25", "trip.cover_margin", "cannot be 25.00 m"),
 ]
 
@@ -83,6 +91,27 @@ def test_all_slips_at_once(refusals):
         text = text.replace(right, wrong, 1)
         expected.add(where)
     assert expected <= set(refusals(text))
+
+
+def test_an_amplitude_that_cannot_be_read_is_not_taken_for_none(refusals):
+    """A comma in one amplitude must not bring a second problem about the mean level."""
+    problems = refusals(WHOLE.replace("amplitude = 0.21", 'amplitude = "0,21"'))
+    assert list(problems) == ["water.constituents.M2.amplitude"]
+
+
+def test_what_was_written_is_shown_in_its_own_letters(refusals):
+    """Escapes for accented letters would hide from a Spaniard what he wrote."""
+    problems = refusals(WHOLE.replace('species = "blue-crab"', 'species = "jaiba añil\\u0007"'))
+    assert 'found "jaiba añil\\x07"' in problems["species"]
+
+
+def test_no_free_day_at_all(refusals, write):
+    """Nobody can plan without a free day; single dates without a day of the week will do."""
+    text = WHOLE.replace('weekdays = ["Fri", "Saturday"]', "weekdays = []")
+    free = load_site(write(text)).free
+    assert (free.weekdays, len(free.also)) == (frozenset(), 1)
+    problems = refusals(text.replace("also = [2026-05-25]\n", ""))
+    assert "or dates in also" in problems["free.weekdays"]
 
 
 def test_same_constituent_twice_by_case(refusals):

@@ -144,6 +144,16 @@ def test_a_reference_without_turns_is_a_clear_error() -> None:
         Tide(still).heights([np.datetime64("2026-01-01T00:00")])
 
 
+def test_offsets_that_leave_no_tide_are_told_as_such() -> None:
+    """The cause is the offsets, not the reference place, and the message says so."""
+    for made in (
+        offset_place(BOSTON, high_minutes=1440.0, low_minutes=-1440.0),
+        offset_place(BOSTON, high_factor=0.01, low_factor=1.0, low_add_m=5.0),
+    ):
+        with pytest.raises(PlannerError, match="correct the minutes, factors and additions"):
+            Tide(made).heights([np.datetime64("2026-01-01T00:00")])
+
+
 def test_the_rule_of_the_reference_is_the_rule_here() -> None:
     """Offsets carry no constants of their own, so the node factors are the reference's."""
     assert Tide(offset_place(place(constants("8443970"), rule="continuous"))).node_factors == (

@@ -25,6 +25,7 @@ from planner.tides.checks import (
     summarise,
     suspicions,
 )
+from planner.tides.summary import type_text
 from planner.units import M_PER_FT
 
 NEW_YORK, PACIFIC = "America/New_York", "America/Los_Angeles"
@@ -285,6 +286,7 @@ def test_the_sample_stations_show_every_type_of_tide() -> None:
         ((("M2", 0.2, 0.0), ("S2", 0.1, 40.0), ("K1", 0.4, 0.0), ("O1", 0.2, 0.0)), 2.0, "mixed"),
         ((("M2", 0.05, 0.0), ("K1", 0.4, 0.0), ("O1", 0.3, 0.0)), 14.0, "diurnal"),
         ((("K1", 0.4, 0.0), ("O1", 0.3, 0.0)), np.inf, "diurnal"),
+        ((("SA", 0.1, 0.0),), np.nan, "no daily tide"),
     ],
 )
 def test_the_kind_of_tide_in_words(
@@ -293,8 +295,9 @@ def test_the_kind_of_tide_in_words(
     """Form number (K1 + O1) / (M2 + S2) and Courtier's bounds."""
     summary = summarise(Tide(place(tuple(HarmonicConstant(*each) for each in triples))))
     assert summary is not None
-    assert summary.form_number == pytest.approx(form, abs=0.01)
+    assert summary.form_number == pytest.approx(form, abs=0.01, nan_ok=True)
     assert summary.tide_type.startswith(kind)
+    assert ("form number" in type_text(summary)) == np.isfinite(form)
 
 
 def test_springs_and_neaps_of_two_constituents() -> None:

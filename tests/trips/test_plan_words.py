@@ -93,6 +93,13 @@ def test_rules_checked_long_ago_are_named_with_their_age() -> None:
     assert "14 months ago" in text(best(old, today=date(2026, 11, 14)).warnings)
 
 
+def test_a_check_of_the_rules_that_is_still_to_come_is_no_check() -> None:
+    """A slip in the year must not silence for years the reminder to check the rules."""
+    slip = site_with(rules=Rules(checked=date(2036, 3, 2)))
+    assert "which is still to come" in text(best(slip).warnings)
+    assert "still to come" not in text(best(site_with()).warnings)
+
+
 def test_a_closure_soon_after_is_pointed_out() -> None:
     """Traps left a day longer than planned would be in closed water."""
     shut = Closure("spawning closure", date(2026, 5, 19), date(2026, 5, 30))

@@ -18,6 +18,7 @@ from planner.sites.editing import Wanted, changed_fields, edited, site_of_text
 from planner.sites.site import Site
 from planner.tides import Tide, Turns
 from planner.tides.checks import ObservedTurns, WaterCheck, check_water, read_observed_turns
+from planner.tides.summary import type_text
 from planner.ui.places.observed_rows import seen_file
 from planner.words import say
 
@@ -176,11 +177,7 @@ def check_texts(found: WaterCheck, style: Style) -> Iterator[str]:
     if summary is None:
         yield say("The water never turns here.")
         return
-    yield say(
-        "Tide: {tide_type} (form number {form_number:.2f}).",
-        tide_type=summary.tide_type,
-        form_number=summary.form_number,
-    )
+    yield say("Tide: {kind}.", kind=type_text(summary))
     yield say(
         "Range {mean} on average, springs {springs}, neaps {neaps}.",
         mean=height_text(summary.mean_range_m, style),

@@ -14,7 +14,7 @@ from planner.phrasing import Style, day_clock_text, day_text, height_text, numbe
 from planner.sites.site import Offsets, Site, Water
 from planner.tides import Tide, Turns
 from planner.tides.checks import Suspicion, WaterSummary, suspicions
-from planner.tides.summary import summarise
+from planner.tides.summary import summarise, type_text
 from planner.tides.year_water import SpotWater, YearWater, year_water
 from planner.units import metres_to
 from planner.words import counted, say

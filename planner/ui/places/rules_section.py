@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QFormLayout, QLineEdit, QVBoxLayout
 
 from planner.phrasing import RULES_CAUTION
 from planner.sites.editing import Wanted, number_or_text
-from planner.sites.rule_book import is_stale, missing_headings, months_since
+from planner.sites.rule_book import is_ahead, is_stale, missing_headings, months_since
 from planner.sites.site import Rules
 from planner.ui.parts import button, caution, heading, quiet
 from planner.ui.places.edit_section import Section, table_in, text_of
@@ -146,6 +146,8 @@ class RulesSection(Section):
             words = say(
                 "Enter when you checked the rules, so that you are told when that is too old."
             )
+        elif is_ahead(rules, self._state.today):
+            words = say("That day is still to come: correct it, and check with the agency.")
         else:
             months = months_since(rules.checked, self._state.today)
             words = say(
@@ -153,7 +155,8 @@ class RulesSection(Section):
                 months=months,
             )
         self.old.setText(f"⚠ {words}")
-        self.old.setVisible(is_stale(rules, self._state.today))
+        shown = is_stale(rules, self._state.today) or is_ahead(rules, self._state.today)
+        self.old.setVisible(shown)
 
 
 def _closure(row: tuple[str, ...]) -> dict[str, Any]:
