@@ -101,7 +101,7 @@ def spot_lines(site: Site, found: WaterCheck, style: Style) -> Iterator[str]:
             spot.name,
             height_text(spot.depth_m, style),
             height_text(spot.trap_height_m, style),
-            height_text(spot.depth_m + lowest_m - spot.trap_height_m, style),
+            height_text(lowest_m - spot.trap_top_m, style),
         )
         for spot in site.spots
     ]

@@ -120,10 +120,10 @@ def spot_waters(site: Site, plan: Plan, water: SoakWater) -> tuple[SpotWater, ..
         SpotWater(
             spot=spot.name,
             depth_m=spot.depth_m,
-            over_trap_at_set_m=spot.depth_m - spot.trap_height_m + float(at_set),
-            over_trap_least_m=spot.depth_m - spot.trap_height_m + float(levels[lowest]),
+            over_trap_at_set_m=float(at_set) - spot.trap_top_m,
+            over_trap_least_m=float(levels[lowest]) - spot.trap_top_m,
             least_at=from_utc64(times[lowest]),
-            over_trap_at_haul_m=spot.depth_m - spot.trap_height_m + float(at_haul),
+            over_trap_at_haul_m=float(at_haul) - spot.trap_top_m,
             deepest_m=spot.depth_m + float(levels.max()),
         )
         for spot in site.spots

@@ -103,9 +103,7 @@ def trip_layout(site: Site, log: Log | None, moves: Mapping[str, str] | None = N
     """
     if moves is None:
         moves = read_moves(site.name, log)
-    most = site.rules.max_traps
-    count = site.habits.traps if most is None else min(site.habits.traps, most)
-    kits = kits_aboard(kits_known(log, site.name), count)
+    kits = kits_aboard(kits_known(log, site.name), site.habits.traps)
     spots = [spot.name for spot in site.spots]
     if log is None or len({kit.design for kit in kits if kit.design}) < 2 or len(spots) < 2:
         proposed = deal(kits, spots)

@@ -28,7 +28,7 @@ def water_csv(site: Site, plan: Plan, style: Style) -> str:
     begin like a formula get an apostrophe. RangeError where the water cannot be computed.
     """
     unit = style.length
-    tops = [(spot.name, spot.depth_m - spot.trap_height_m) for spot in site.spots]
+    tops = [(spot.name, spot.trap_top_m) for spot in site.spots]
     buffer = io.StringIO(newline="")
     writer = csv.writer(buffer, lineterminator="\r\n")  # as RFC 4180 has it
     writer.writerow(
@@ -45,7 +45,7 @@ def water_csv(site: Site, plan: Plan, style: Style) -> str:
     times, levels = Tide(site).series(plan.set_at, haul_end(site, plan) + STEP / 2, STEP)
     for time, level in zip(times, levels, strict=True):
         instant = from_utc64(time)
-        heights = [float(level), *(top_m + float(level) for _, top_m in tops)]
+        heights = [float(level), *(float(level) - top_m for _, top_m in tops)]
         writer.writerow(
             [
                 instant.strftime("%Y-%m-%dT%H:%M:%SZ"),

@@ -114,6 +114,14 @@ class Spot:
     latitude_deg: float | None = None
     longitude_deg: float | None = None
 
+    @property
+    def trap_top_m(self) -> float:
+        """Return where the trap's top lies, above the datum: a level less this covers the trap.
+
+        A charted depth is one below the datum that levels are counted from (common practice).
+        """
+        return self.trap_height_m - self.depth_m
+
 
 @dataclass(frozen=True)
 class Closure:
@@ -163,7 +171,7 @@ class FreeTime:
 
 @dataclass(frozen=True)
 class Habits:
-    """How the user fishes here; every value has a sensible default.
+    """How the user fishes here; every value has a sensible default, within the place's rules.
 
     The set begins `bait_minutes` after leaving with fresh bait; setting and hauling take
     `set_minutes` and `haul_minutes` on the water, all of it in daylight.

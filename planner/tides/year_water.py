@@ -19,7 +19,7 @@ _STILL_M: Final = 1e-9
 
 @dataclass(frozen=True)
 class SpotWater:
-    """A spot through a year: metres of water over the trap's top at the lowest and highest water.
+    """A spot through a year. least_cover_m: water over the trap's top at the lowest water.
 
     bare_h: hours a year in which the trap is not wholly covered; dry_h: in which its ground is
     out of the water.
@@ -27,7 +27,6 @@ class SpotWater:
 
     spot: Spot
     least_cover_m: float
-    most_cover_m: float
     bare_h: float
     dry_h: float
 
@@ -68,9 +67,8 @@ def year_water(tide: Tide, first: date) -> YearWater:
     spots = tuple(
         SpotWater(
             spot=spot,
-            least_cover_m=lowest + spot.depth_m - spot.trap_height_m,
-            most_cover_m=highest + spot.depth_m - spot.trap_height_m,
-            bare_h=hours_below(spot.trap_height_m - spot.depth_m),
+            least_cover_m=lowest - spot.trap_top_m,
+            bare_h=hours_below(spot.trap_top_m),
             dry_h=hours_below(-spot.depth_m),
         )
         for spot in site.spots

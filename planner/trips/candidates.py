@@ -227,13 +227,11 @@ def find_candidates(
 def lowest_covering_level_m(site: Site) -> float | None:
     """Return the level (m above datum) that water must stay above to cover every trap.
 
-    None without spots. From: charted depth + level - trap height - margin > 0 (common practice;
-    a charted depth is one below the datum that levels are counted from).
+    None without spots.
     """
     if not site.spots:
         return None
-    margin = site.habits.cover_margin_m
-    return max(spot.trap_height_m + margin - spot.depth_m for spot in site.spots)
+    return max(spot.trap_top_m for spot in site.spots) + site.habits.cover_margin_m
 
 
 def low_waters(tide: Tide, turns: Turns, edges: Instants) -> tuple[Instants, Floats]:

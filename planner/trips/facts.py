@@ -72,9 +72,9 @@ def least_cover(site: Site, tide: Tide, start: np.datetime64, stop: np.datetime6
     """Return the least cover of any trap between two instants, None without spots."""
     if not site.spots:
         return None
-    spot = min(site.spots, key=lambda spot: (spot.depth_m - spot.trap_height_m, spot.name))
+    spot = min(site.spots, key=lambda spot: (-spot.trap_top_m, spot.name))
     level_m, at = tide.lowest(start, stop)
-    return Cover(spot.depth_m - spot.trap_height_m + level_m, spot.name, from_utc64(at))
+    return Cover(level_m - spot.trap_top_m, spot.name, from_utc64(at))
 
 
 def turns_within(turns: Turns, start: np.datetime64, stop: np.datetime64) -> tuple[Turn, ...]:

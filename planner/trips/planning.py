@@ -86,8 +86,6 @@ class Search:
         self._activity = activity_at(outlook.forecast.water_c, site.species)
         self._seasons = np.array([season_angle(from_utc64(edge)) for edge in self._edges[:-1]])
         self._season = self.catch.effects.season_means(self._seasons)
-        most = site.rules.max_traps
-        self.traps = site.habits.traps if most is None else min(site.habits.traps, most)
         worth = self._worth(self._windows.first_set, self._windows.haul)
         self._most = float(worth.max(initial=0.0))
 
@@ -192,7 +190,11 @@ class Search:
         """Return the expected full keepers, shape (n,), of sets and hauls on the grid."""
         day = self._day[hauls]
         full_share = 1 - self.outlook.forecast.light_share.mean[day]
-        caught = self.traps * self._per_trap[hauls - sets] * self._active(sets, hauls)
+        caught = (
+            self.outlook.site.habits.traps
+            * self._per_trap[hauls - sets]
+            * self._active(sets, hauls)
+        )
         worth: Floats = caught * self._season[day] * full_share
         return worth
 
@@ -255,7 +257,7 @@ class Search:
         soak_h = (haul - first) * _STEP_H
         active = float(self._active(one.first_set, one.haul)[0])
         full_keepers = self.catch.full_keepers(
-            soak_h, self.traps, active, light, self._seed, season
+            soak_h, site.habits.traps, active, light, self._seed, season
         )
         cover = least_cover(site, self._tide, found.times[first], found.haul_ends[haul])
         return Facts(
@@ -264,7 +266,7 @@ class Search:
             haul_at=from_utc64(found.times[haul]),
             haul_end=from_utc64(found.haul_ends[haul]),
             soak_h=soak_h,
-            traps=self.traps,
+            traps=site.habits.traps,
             full_keepers=full_keepers,
             latest_full_keepers=float(self._worth(one.last_set, one.haul)[0]),
             most_keepers=self._most,

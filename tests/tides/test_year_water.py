@@ -37,7 +37,6 @@ def test_hours_bare_and_dry_are_those_of_a_plain_cosine() -> None:
     assert (hole.bare_h, hole.dry_h) == (0.0, 0.0)
     assert found.no_launch_h == pytest.approx(_hours_below(0.0), abs=1.0)
     assert hole.least_cover_m == pytest.approx(-0.5 + 2.0 - 0.4, abs=0.01)
-    assert hole.most_cover_m == pytest.approx(1.5 + 2.0 - 0.4, abs=0.01)
 
 
 def test_without_spots_or_ramp_only_the_water_is_told() -> None:

@@ -155,9 +155,9 @@ def test_a_heavier_day_ranks_above_a_lighter_one() -> None:
     assert plan.light_share.mean == pytest.approx(0.05)
 
 
-def test_at_most_as_many_traps_as_the_rules_allow() -> None:
-    """Expected keepers count lawful traps only."""
-    few = best(site_with(rules=Rules(checked=FIRST, max_traps=4)))
+def test_keepers_are_those_of_the_traps_that_are_set() -> None:
+    """As many as the place says, which the rules bound where it is read."""
+    few = best(site_with(habits=Habits(traps=4)))
     many = best(site_with())
     assert "from 4 traps" in text(few.reasons)
     assert few.full_keepers.mean == pytest.approx(many.full_keepers.mean / 3, rel=0.01)

@@ -213,7 +213,7 @@ class SpotChart(Chart):
         edges = [lowest, highest]
         for at, each in enumerate(year.spots):
             ground = metres_to(-each.spot.depth_m, style.length)
-            top = metres_to(each.spot.trap_height_m - each.spot.depth_m, style.length)
+            top = metres_to(each.spot.trap_top_m, style.length)
             edges += [ground, top]
             self._trap(at, ground, top, each.least_cover_m > 0)
             covered = each.bare_h == 0
