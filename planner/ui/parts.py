@@ -79,9 +79,17 @@ def plain(text: str = "") -> QLabel:
 class _Words(QLabel):
     """Words whose lines stay short enough to be read, however wide their place is."""
 
+    def __init__(self, text: str) -> None:
+        super().__init__(text)
+        # How high the words are at a width: a layout asks for the same several times over.
+        self._heights: dict[int, int] = {}
+
     def heightForWidth(self, width: int) -> int:
-        margins = self.contentsMargins()
-        return super().heightForWidth(self._used(width) + margins.left() + margins.right())
+        used = self._used(width)
+        if used not in self._heights:
+            margins = self.contentsMargins()
+            self._heights[used] = super().heightForWidth(used + margins.left() + margins.right())
+        return self._heights[used]
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -89,10 +97,12 @@ class _Words(QLabel):
 
     def setText(self, text: str) -> None:
         super().setText(text)
+        self._heights.clear()
         self._keep_width()
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
+        self._heights.clear()
         if event.type() in (QEvent.Type.FontChange, QEvent.Type.LayoutDirectionChange):
             self._keep_width()
 

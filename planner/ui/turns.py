@@ -17,6 +17,7 @@ class Turns(QObject):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._waiting: deque[tuple[QObject, Piece]] = deque()
+        self._busy = self._gave_way = False
         # Not a single shot of no time: Qt would do all of those in one turn.
         self._timer = QTimer(self, interval=0)
         self._timer.timeout.connect(self._next)
@@ -35,6 +36,10 @@ class Turns(QObject):
         """Give up what an owner still waits for."""
         self._waiting = deque(each for each in self._waiting if each[0] is not owner)
 
+    def give_way(self) -> None:
+        """Leave this turn to painting, unless the turn before was left to it."""
+        self._busy = True
+
     @property
     def idle(self) -> bool:
         """Whether nothing waits for its turn."""
@@ -43,6 +48,10 @@ class Turns(QObject):
     def _next(self) -> None:
         if not self._waiting:
             self._timer.stop()
+            return
+        self._gave_way = self._busy and not self._gave_way
+        self._busy = False
+        if self._gave_way:
             return
         owner, piece = self._waiting.popleft()
         if isValid(owner):

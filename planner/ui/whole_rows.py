@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize
+from PySide6.QtCore import QEvent, QSize
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QTableView, QWidget
 
@@ -21,21 +21,33 @@ class WideTable(QTableView):
         super().__init__()
         self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.horizontalHeader().setHighlightSections(False)
+        self._needed: list[int] = []  # the width of each column's words
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self.fill_width()
+        if self._needed:
+            self._share_width()
+        else:
+            self.fill_width()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self.fill_width()
 
     def fill_width(self) -> None:
-        """Share the width out again."""
-        header, count = self.horizontalHeader(), self.model().columnCount()
-        needed = [
+        """Measure the words and share the width out again."""
+        header = self.horizontalHeader()
+        self._needed = [
             max(self.sizeHintForColumn(at) + _PAD_PX, header.sectionSizeHint(at))
-            for at in range(count)
+            for at in range(header.count())
         ]
-        spare = max(self.viewport().width() - sum(needed), 0)
-        for at, width in enumerate(needed):
-            share = spare // max(count - 1, 1) if at else 0
+        self._share_width()
+
+    def _share_width(self) -> None:
+        spare = max(self.viewport().width() - sum(self._needed), 0)
+        for at, width in enumerate(self._needed):
+            share = spare // max(len(self._needed) - 1, 1) if at else 0
             self.setColumnWidth(at, width + share)
 
 

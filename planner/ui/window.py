@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QSize, Qt
 from PySide6.QtGui import QCloseEvent, QGuiApplication
 from PySide6.QtWidgets import (
     QApplication,
@@ -62,6 +62,9 @@ VIEWS: Final[tuple[tuple[ViewName, str, str, str], ...]] = (
 )
 
 
+_PAINT: Final = QEvent.Type(QEvent.registerEventType())
+
+
 class MainWindow(QMainWindow):
     """Shows the workbench; owns nothing but widgets."""
 
@@ -69,6 +72,7 @@ class MainWindow(QMainWindow):
         super().__init__()
         self.bench = bench
         self.state = bench.state
+        self._paint_due = False
         self.setWindowTitle("Fullshell")
         self.setMinimumSize(QSize(1000, 640))
         self._views: dict[ViewName, QWidget] = {}
@@ -89,6 +93,23 @@ class MainWindow(QMainWindow):
         )
         QGuiApplication.styleHints().colorSchemeChanged.connect(self._system_turned)
         self.show_view(self.state.view)
+
+    def event(self, event: QEvent) -> bool:
+        # A chart that changed has Qt paint the window at once, before its words have their
+        # places; they take them, and all is painted again. So painting waits for what is posted.
+        if event.type() == QEvent.Type.UpdateRequest:
+            if self._paint_due:
+                return True
+            self._paint_due = True
+            QCoreApplication.postEvent(
+                self, QEvent(_PAINT), Qt.EventPriority.LowEventPriority.value
+            )
+            return True
+        if event.type() == _PAINT:
+            self._paint_due = False
+            self.bench.turns.give_way()
+            return super().event(QEvent(QEvent.Type.UpdateRequest))
+        return super().event(event)
 
     # -- building ----------------------------------------------------------------------------
 

@@ -137,7 +137,7 @@ class Workbench(QObject):
         if self.book is not None and self.book is not book:
             self.book.close()
         self.book, self._log = book, log
-        self.state.change(plan=None)
+        self.state.plan = None
         self.site_changed.emit()
         self._tell_log()
         if log is not None:
@@ -284,7 +284,8 @@ class Workbench(QObject):
             self.own_plan = self._near(own.set_at, own.haul_at) if own is not None else None
             chosen = self._chosen_among(plans.plans)
             self.plans = plans
-            self.state.change(plan=chosen)
+            # All who follow the choice follow the plans too: they are told once.
+            self.state.plan = chosen
             self.plans_changed.emit()
 
         self.desk.start("rank", say("Ranking the plans"), work, done)

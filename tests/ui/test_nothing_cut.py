@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
-from PySide6.QtGui import QStandardItemModel
+from PySide6.QtGui import QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QApplication, QScrollArea
 
 from planner.ui.dates.plan_panel import PlanPanel
@@ -94,6 +94,21 @@ def test_half_lines_are_covered(app: QApplication, qtbot: Any, scrolled: float) 
         assert not lower.isVisible()
 
 
+def test_words_that_change_are_measured_again(app: QApplication, qtbot: Any) -> None:
+    """A height kept from other words or letters would cut them."""
+    words = body("one line")
+    qtbot.addWidget(words)
+    line = words.heightForWidth(300)
+    words.setText("many words " * 20)
+    many = words.heightForWidth(300)
+    assert many > 3 * line
+    assert words.heightForWidth(600) < many
+    font = words.font()
+    font.setPointSizeF(2 * font.pointSizeF())
+    words.setFont(font)
+    assert words.heightForWidth(300) > 2 * many
+
+
 def test_a_table_ends_with_a_row_and_takes_the_width(app: QApplication, qtbot: Any) -> None:
     """Any height, few rows or many."""
     model = QStandardItemModel(7, 3)
@@ -108,4 +123,8 @@ def test_a_table_ends_with_a_row_and_takes_the_width(app: QApplication, qtbot: A
         assert table.viewport().height() % table.rowHeight(0) == 0
         assert table.height() <= height
     table.fill_width()
+    narrow = table.columnWidth(0)
+    model.setItem(0, 0, QStandardItem("a long word in the first column"))
+    table.fill_width()
+    assert table.columnWidth(0) > 2 * narrow
     assert sum(table.columnWidth(at) for at in range(3)) > table.viewport().width() - 4

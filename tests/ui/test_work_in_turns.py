@@ -28,6 +28,16 @@ def test_between_two_pieces_the_event_loop_turns(qtbot: Any) -> None:
         assert "tick" in done[done.index(first) : done.index(second)]
 
 
+def test_a_piece_gives_way_to_painting_once(qtbot: Any) -> None:
+    """A turn that paints is long enough; yet a window that always paints must not starve work."""
+    turns, done, owner = Turns(), [], QObject()
+    turns.then(owner, lambda: done.append("first"), lambda: done.append("second"))
+    for at in range(4):
+        turns.give_way()
+        turns._next()
+        assert done == [[], ["first"], ["first"], ["first", "second"]][at]
+
+
 def test_new_pieces_of_an_owner_replace_the_old(qtbot: Any) -> None:
     """What is shown for a plan chosen a moment ago must not follow what is shown for the next."""
     turns, done, owner, other = Turns(), [], QObject(), QObject()
