@@ -84,12 +84,12 @@ def short_one_in(share: float) -> str:
 
 
 def light_text(share: Interval) -> str:
-    """Return "about 1 in 8 (1 in 20 to 1 in 4)" for a light share and its interval."""
-    return say(
-        "{mean} ({range})",
-        mean=one_in(share.mean),
-        range=range_text(short_one_in(share.low), short_one_in(share.high)),
-    )
+    """Return "about 1 in 8 (1 in 20 to 1 in 4)" for a light share and its interval.
+
+    An interval whose ends are said alike tells nothing more, and is left out.
+    """
+    mean, low, high = one_in(share.mean), short_one_in(share.low), short_one_in(share.high)
+    return mean if low == high else say("{mean} ({range})", mean=mean, range=range_text(low, high))
 
 
 def count_text(count: Interval) -> str:

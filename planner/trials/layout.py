@@ -81,7 +81,7 @@ def layout(
     if_left = None if left is None else problem.efficiency(left)
     if_dealt = float(np.mean(problem.ideal / problem.variances(dealt)))
     worth = [
-        (efficiency, say(", as you moved the traps,")),
+        (efficiency, say(" as you moved the traps")),
         (if_proposed, say("as proposed")),
         (if_left, say("with the traps left where they are")),
         (if_dealt, say("on average when dealt at random")),
@@ -127,8 +127,8 @@ def _sentence(worth: Sequence[tuple[float | None, str]], trips: int, designs: in
     (efficiency, how), *others = worth
     parts = [
         say(
-            "After this trip{how} the log tells the designs apart {efficiency:.0%} as well "
-            "as so many hauls could at best",
+            "Of all that so many hauls could tell of the designs, the log holds {efficiency:.0%} "
+            "after this trip{how}",
             how=how,
             efficiency=efficiency,
         )

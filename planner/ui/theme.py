@@ -145,8 +145,9 @@ def apply(app: QApplication, choice: ThemeChoice) -> Theme:
     # The style draws the edge of these in the window's colour darkened so: unseen on a dark one.
     edged = QPalette(palette)
     edged.setColor(QPalette.ColorRole.Window, QColor(EDGE).lighter(140))
-    # PySide takes a str here; its own type hints ask for bytes, which it refuses.
-    app.setPalette(edged, "QAbstractSpinBox")  # type: ignore[arg-type]
+    for kind in ("QAbstractSpinBox", "QCheckBox", "QRadioButton"):
+        # PySide takes a str here; its own type hints ask for bytes, which it refuses.
+        app.setPalette(edged, kind)  # type: ignore[arg-type]
     QToolTip.setPalette(palette)
     # Now, so that whoever asks next finds the new colours.
     app.sendPostedEvents(None, QEvent.Type.ApplicationPaletteChange)

@@ -141,6 +141,9 @@ def test_a_trap_has_a_history(qtbot: QtBot, view: HaulsView) -> None:
     assert (trap.events[0].kind, trap.events[0].on) == ("lost", date(2026, 11, 25))
     assert view.bench.undo_name == "Undo history of trap A1"
     assert window.events.model().index(0, 1).data() == "lost"
+    assert not window.remove.isEnabled(), "no line of the history is chosen"
+    window.events.selectRow(0)
+    assert window.remove.isEnabled()
     window.new.setText("Z10")
     qtbot.keyClick(window.new, ENTER)
     _waited(qtbot, lambda: window.list.count() == 4)

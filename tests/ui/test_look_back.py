@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QApplication, QComboBox, QWidget
 from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_log
-from planner.logbook import book_zone, read_log
+from planner.logbook import Log, book_zone, read_log
 from planner.ui import theme
 from planner.ui.hauls.look_back import LookBackWindow
 from planner.ui.hauls.view import HaulsView
@@ -53,6 +53,18 @@ def test_a_season_is_told_as_picture_and_table(qtbot: QtBot, looking: LookBackWi
     assert len(looking.catch._values) == len(looking.light._values) == model.rowCount()
 
 
+def test_an_empty_log_is_told_as_such(qtbot: QtBot, view: HaulsView) -> None:
+    """Nobody looks for a filter to take away, or reads numbers on the axes of empty charts."""
+    view.bench._log = Log(())
+    view.look_back.click()
+    found = view.findChild(LookBackWindow)
+    assert isinstance(found, LookBackWindow)
+    qtbot.waitUntil(lambda: bool(found.summary.text()), timeout=LONG_MS)
+    assert found.summary.text().startswith("No trip is logged yet")
+    for chart in (found.catch, found.light):
+        assert not chart.getAxis("left").style["showValues"]
+
+
 def test_filters_narrow_and_grouping_changes(qtbot: QtBot, looking: LookBackWindow) -> None:
     """Protects each box: what is shown is what was asked for, by keys alone."""
     pick(looking.filters["year"], "2026")
@@ -63,7 +75,7 @@ def test_filters_narrow_and_grouping_changes(qtbot: QtBot, looking: LookBackWind
     pick(looking.filters["design"], "bare wire, 2 doors")
     qtbot.waitUntil(lambda: len(looking.groups) == 1, timeout=LONG_MS)
     pick(looking.filters["quarter"], "Dec–Feb")
-    qtbot.waitUntil(lambda: "Take a filter away" in looking.summary.text(), timeout=LONG_MS)
+    qtbot.waitUntil(lambda: "choose “all”" in looking.summary.text(), timeout=LONG_MS)
     assert looking.table.model().rowCount() == 0
 
 

@@ -132,6 +132,29 @@ def test_a_closed_period_that_cannot_be_is_marked_and_not_saved(desk: _Desk) -> 
     assert closure.weekdays == {5, 6}
 
 
+def test_a_line_is_chosen_before_it_is_taken_out(desk: _Desk) -> None:
+    """A button that would do nothing says so by being grey."""
+    desk.open_tab("Rules")
+    closures = desk.editor.rules.closures
+    assert not closures.remove.isEnabled()
+    closures.table.setCurrentCell(0, 0)
+    closures.remove.click()
+    assert closures.table.rowCount() == 0
+    assert not closures.remove.isEnabled()
+    closures.back.click()
+    assert closures.table.rowCount() == 1
+
+
+def test_high_windows_keep_the_parts_of_the_rules_together(desk: _Desk) -> None:
+    """What is over goes to the table of rules, which is long, not between the parts."""
+    desk.editor.resize(1100, 1400)
+    desk.open_tab("Rules")
+    desk.settle()
+    closures = desk.editor.rules.closures
+    assert closures.height() <= closures.sizeHint().height()
+    assert desk.editor.rules.notes_table.height() > closures.height()
+
+
 def test_a_check_older_than_a_season_is_told(desk: _Desk) -> None:
     """Rules last read in spring are old in November; read today they are not."""
     desk.open_tab("Rules")

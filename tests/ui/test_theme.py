@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 from PySide6.QtGui import QColor, QPalette
-from PySide6.QtWidgets import QApplication, QSpinBox
+from PySide6.QtWidgets import QApplication, QCheckBox, QRadioButton, QSpinBox
 
 from planner.ui import theme
 from planner.ui.theme import DARK, LIGHT, Theme
@@ -209,10 +209,12 @@ def test_fields_are_found_and_the_one_under_the_keyboard_is_told(colours: Theme)
 
 
 @pytest.mark.parametrize("choice", ["light", "dark"])
-def test_boxes_of_numbers_have_an_edge_that_stands_out(qapp: Any, choice: Any) -> None:
-    """The style draws it in the window's colour made darker: on a dark window none is seen."""
+@pytest.mark.parametrize("kind", [QSpinBox, QCheckBox, QRadioButton])
+def test_boxes_have_an_edge_that_stands_out(qapp: Any, choice: Any, kind: Any) -> None:
+    """The style draws it in the window's colour made darker: on a dark window none is seen, and
+    a box without its tick is not there."""
     theme.apply(qapp, choice)
-    box = QSpinBox()
+    box = kind()
     box.ensurePolished()
     drawn = box.palette().window().color().darker(140)
     assert theme.contrast(drawn, QColor(theme.current().panel)) >= 3.0

@@ -256,7 +256,10 @@ class PlansPanel(WhenSeen, Card):
         self._mark_chosen()
         left = [f"{LIMIT_WORDS[k]} {_roughly(n)}" for k, n in found.rejected.items() if n]
         words = (
-            say("Left out, in pairs of quarter hours: {left}.", left=", ".join(left))
+            say(
+                "Set and haul times left out, tried by the quarter hour: {left}.",
+                left=", ".join(left),
+            )
             if left
             else ""
         )

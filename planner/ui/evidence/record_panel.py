@@ -42,7 +42,7 @@ class RecordChart(Chart):
         colours = theme.current()
         self.clear()
         self.setLabel("bottom", say("light crabs of 100, as forecast"), color=colours.text)
-        self.setLabel("left", say("as they came"), color=colours.text)
+        self.setLabel("left", say("light crabs of 100, as they came"), color=colours.text)
         trips = [trip for trip in record.trips if trip.judged]
         came = np.array([100 * trip.light / trip.judged for trip in trips])
         forecast = np.array([100 * trip.forecast.mean for trip in trips])
@@ -116,8 +116,9 @@ class RecordPanel(QWidget):
         column.addWidget(
             quiet(
                 say(
-                    "Both scores are means over judged crabs; smaller is better. Each past trip "
-                    "was forecast from earlier trips only."
+                    "Both scores measure how far forecasts were off, as a mean over judged crabs: "
+                    "smaller is better, 0 would be right every time. Each past trip was forecast "
+                    "from earlier trips only."
                 )
             )
         )

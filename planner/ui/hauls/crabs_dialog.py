@@ -54,7 +54,7 @@ class CrabsDialog(QDialog):
             say(
                 "Whatever you looked at; the rest stays empty. Words may be cut short: pap for "
                 "papershell. An empty row at the end takes the next crab; Ctrl+Delete takes one "
-                "out. Where the trap has no judged count, the crabs graded here are it."
+                "out. Where the trap has no count of judged crabs, those graded here are counted."
             )
         )
         words.setMinimumWidth(600)

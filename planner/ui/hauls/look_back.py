@@ -59,8 +59,10 @@ _FILTERS: Final = (
     ("spot", say("Spot")),
     ("bait", say("Bait")),
 )
+_NOTHING: Final = say("No trip is logged yet. What hauls gave over time and by kind will be here.")
 _TICK_PX: Final = 84
 _APART_PX: Final = 20
+_ROOM: Final = 0.04  # of the height, above and below the marks
 _MANY: Final = 200  # groups: beyond, marks are drawn small, or they hide each other
 
 
@@ -91,6 +93,9 @@ class GroupChart(Chart):
             autoExpandTextSpace=False, tickTextWidth=self.fontMetrics().horizontalAdvance("0.00")
         )
         shown = [(x, value) for x, value in enumerate(self._values) if value is not None]
+        # An axis without marks would count something that is not there.
+        for side in ("left", "bottom"):
+            self.getAxis(side).setStyle(showValues=bool(shown))
         if not shown:
             return
         scale = 100.0 if self._percent else 1.0
@@ -121,9 +126,8 @@ class GroupChart(Chart):
         self.addItem(dots)
         top = float(np.nanmax(np.where(told, high, mean)))
         self.box.setXRange(-0.6, len(self._values) - 0.4, padding=0)
-        self.box.setYRange(
-            0, min(top * 1.08, 100.0) if self._percent else max(top * 1.08, 1), padding=0
-        )
+        most = min(top, 100.0) if self._percent else max(top, 1)
+        self.box.setYRange(0, most, padding=_ROOM)  # so that no mark is cut at either end
         self._tick()
 
     def _tick(self) -> None:
@@ -134,7 +138,7 @@ class GroupChart(Chart):
         metrics = self.fontMetrics()
         ticks = [
             (at, metrics.elidedText(self._names[at], Qt.TextElideMode.ElideRight, int(wide)))
-            for at in range(0, len(self._names), step)
+            for at in range((step - 1) // 2, len(self._names), step)
         ]
         self.getAxis("bottom").setTicks([ticks])
 
@@ -254,7 +258,8 @@ class LookBackWindow(QDialog):
 
     def _show(self, groups: tuple[Group, ...], whole: Group | None, by: By) -> None:
         self.groups = groups
-        self.summary.setText(summary(whole, groups, by))
+        logged = bool(self.bench.log.hauls)
+        self.summary.setText(summary(whole, groups, by) if logged else _NOTHING)
         names = [group.name for group in groups]
         self.catch.show_values(names, [group.rate for group in groups])
         self.light.show_values(names, [group.share for group in groups])

@@ -67,7 +67,7 @@ def share_text(share: Interval | None) -> str:
 def summary(whole: Group | None, groups: Sequence[Group], by: By) -> str:
     """Return all that is filtered in a sentence, and what a comparison by kind needs to hear."""
     if whole is None:
-        return say("No haul is like that. Take a filter away.")
+        return say("No haul is like that: choose “all” in more of the boxes above.")
     said = [f"{counted(whole.trips, 'trip')}, {counted(whole.hauls, 'haul')}"]
     if whole.rate is not None:
         said.append(

@@ -23,7 +23,7 @@ class MergeDialog(QDialog):
         self.found = body(merge_found(source, merged))
         self.unlike = caution(
             say(
-                "Below is what both hold and not alike. It stays as it is here. To have the "
+                "Both logs hold what is below, but not alike. It stays as it is here. To have the "
                 "file's instead, correct it here, or put the row into the bin and import again."
             )
         )

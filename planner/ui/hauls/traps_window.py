@@ -80,6 +80,7 @@ class TrapsWindow(QDialog):
             wide=2,
             empty=say("Nothing noted. Say below what befell the trap, and add it."),
         )
+        self.events.selectionModel().currentRowChanged.connect(lambda *_: self._enable_remove())
         self.kind = QComboBox()
         self.kind.setAccessibleName(say("What befell it"))
         for kind in TRAP_EVENTS:
@@ -145,7 +146,7 @@ class TrapsWindow(QDialog):
         log, book = self.bench.log, self.bench.book
         self._trap = None if at < 0 else trap_named(log, self.list.item(at).text())
         may = self._trap is not None and book is not None and not book.read_only
-        for widget in (self.design, self.notes, self.event_notes, self.add, self.remove):
+        for widget in (self.design, self.notes, self.event_notes, self.add):
             widget.setEnabled(may)
         self.new.setEnabled(book is not None and not book.read_only)
         if self._trap is None:
@@ -158,8 +159,12 @@ class TrapsWindow(QDialog):
             if not (line.hasFocus() and line.isModified()):
                 line.setText(text)
         self._events.show(event_lines(self._trap))
+        self._enable_remove()
         self.sums.setText(sums_of_trap(hauls))
         self._hauls.show([haul_line(haul) for haul in hauls[:500]])
+
+    def _enable_remove(self) -> None:
+        self.remove.setEnabled(self.add.isEnabled() and self.events.currentIndex().isValid())
 
     # -- changing ----------------------------------------------------------------------------
 

@@ -32,6 +32,7 @@ _HOW = say(
     "Drag a trap to another spot, or choose it and press Alt with the up or down arrow. "
     "Ctrl+Z takes a move back."
 )
+_STILL = say("No move to take back or make again")
 _NONE = say(
     "Which trap goes where on the next trip will stand here. Give the place its spots in the "
     "place book, and log traps with their design and spot."
@@ -52,9 +53,15 @@ class LayoutEditor(QWidget):
         self.tree = LayoutTree(roomy)
         self.worth = quiet()
         self.how = quiet(_HOW)
-        self.above = button(say("Spot above"), lambda: self._step(-1), say("Alt with the up arrow"))
+        self.above = button(
+            say("To the spot above"),
+            lambda: self._step(-1),
+            say("Move the chosen trap; Alt with the up arrow does the same"),
+        )
         self.below = button(
-            say("Spot below"), lambda: self._step(1), say("Alt with the down arrow")
+            say("To the spot below"),
+            lambda: self._step(1),
+            say("Move the chosen trap; Alt with the down arrow does the same"),
         )
         self.undo = button(say("Undo move"), self.layouts.undo)
         self.redo = button(say("Redo move"), self.layouts.redo)
@@ -134,7 +141,7 @@ class LayoutEditor(QWidget):
             (self.redo, say("Redo"), desk.redo_name),
         ):
             each.setEnabled(name is not None)
-            each.setToolTip(f"{verb}: {name}" if name else "")
+            each.setToolTip(f"{verb}: {name}" if name else _STILL)
         self.proposed.setEnabled(bool(desk.moves))
         self.log.setEnabled(desk.may_log)
 

@@ -26,7 +26,7 @@ class NewPlaceForm(Card):
     cancelled = Signal()
 
     def __init__(self, bench: Workbench) -> None:
-        super().__init__(say("A new place"))
+        super().__init__()
         self.bench = bench
         self.name = QLineEdit()
         self.latitude = QLineEdit()

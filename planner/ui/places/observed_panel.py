@@ -65,8 +65,10 @@ class ObservedPanel(QWidget):
         self.add = button(
             say("Add a water"), self.add_row, say("A row for a high or low water that you saw")
         )
-        self.remove = button(say("Remove"), self.remove_row, say("Take the chosen row out"))
-        self.back = button(say("Put back"), self.put_back, say("Put back the water removed last"))
+        self.remove = button(say("Take out"), self.remove_row, say("Take the chosen line out"))
+        self.remove.setEnabled(False)
+        self.table.currentCellChanged.connect(lambda row, *_: self.remove.setEnabled(row >= 0))
+        self.back = button(say("Put back"), self.put_back, say("Put back the line taken out last"))
         self.back.setEnabled(False)
         tip = say("A table with the header time,height,kind")
         self.load = button(say("Load a CSV file…"), self.pick_file, tip)
@@ -104,7 +106,7 @@ class ObservedPanel(QWidget):
         self.back.setEnabled(False)
         unit = site.water.file_units
         self.table.setHorizontalHeaderLabels(
-            [say("Local time"), say("Height, {unit}", unit=unit), say("Water")]
+            [say("Local time"), say("Height, {unit}", unit=unit), say("High or low water")]
         )
         self.hint.setText(
             say(

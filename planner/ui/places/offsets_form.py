@@ -117,7 +117,7 @@ class OffsetsForm(QWidget):
         self.seen = RowsEditor(
             say("Waters seen"),
             say("Add a water"),
-            (say("Local time"), say("Height"), say("high or low")),
+            (say("Local time"), say("Height"), say("High or low")),
         )
         self.seen.changed.connect(self._keep_seen)
         self.begin_fit = button(say("Fit offsets to these"), self.fit)
@@ -188,7 +188,7 @@ class OffsetsForm(QWidget):
             self.fields[f"{kind}_add"].setPlaceholderText(f"0 {unit}")
         self.tabled.show_unit(unit)
         self.seen.set_columns(
-            (say("Local time"), say("Height, {unit}", unit=unit), say("high or low"))
+            (say("Local time"), say("Height, {unit}", unit=unit), say("High or low"))
         )
         self.seen_hint.setText(
             say(

@@ -124,7 +124,7 @@ class SpotsSection(Section):
         super().__init__()
         self.spots = RowsEditor(say("Spots"), say("Add a spot"), _spot_columns("m"))
         self.spots.changed.connect(self.changed)
-        self.ramp = QLineEdit()
+        self.ramp, self._ramp_unit = QLineEdit(), QLabel()
         self.ramp.setPlaceholderText(say("empty: launching never waits for water"))
         self.said = quiet()
         column, form = QVBoxLayout(self), QFormLayout()
@@ -133,11 +133,13 @@ class SpotsSection(Section):
         column.addWidget(self.spots, 1)
         column.addWidget(self.note("spots"))
         column.addLayout(form)
-        self.add_field(form, say("&Ramp works down to a water level of"), self.ramp, "ramp")
+        words = say("&Ramp works down to a water level of")
+        self.add_field(form, words, self.ramp, "ramp", self._ramp_unit)
 
     def show_unit(self, unit: str) -> None:
         """Name the unit that depths are in."""
         self.spots.set_columns(_spot_columns(unit))
+        self._ramp_unit.setText(unit)
         self.said.setText(
             say(
                 "Charted depths in {unit} below the datum; a bank that dries has a "

@@ -73,27 +73,26 @@ def fact_rows(report: PlaceReport, style: Style) -> Rows:
     """Return (label, value) for what is known of the place."""
     site, water, summary = report.site, report.site.water, report.summary
     known = _DATUMS.get(water.datum.upper())
-    rows: Rows = [
+    return [
         (say("Position"), position_text(site)),
         (say("Clock"), zone_line(site, report.today)),
+        *_tide_rows(summary, style),
         (say("Heights count from"), f"{water.datum} ({known})" if known else water.datum),
         (say("Water comes from"), _made_of(water)),
         (say("Source"), water.source or say("not given")),
         (say("State of the constants"), _state(water)),
         (say("Node factors"), node_text(report, style)),
     ]
+
+
+def _tide_rows(summary: WaterSummary | None, style: Style) -> Rows:
+    """Return what the tide does: what a place is asked for first."""
     if summary is None:
-        rows.append((say("Tide"), say("the water never turns here")))
-        return rows
+        return [(say("Tide"), say("the water never turns here"))]
     return [
-        *rows,
         (
             say("Tide"),
-            say(
-                "{tide_type} (form number {form_number:.2f})",
-                tide_type=summary.tide_type,
-                form_number=summary.form_number,
-            ),
+            type_text(summary),
         ),
         (
             say("Range"),

@@ -52,6 +52,8 @@ class RowsEditor(QWidget):
         self.table.itemChanged.connect(lambda _: self._tell())
         self.add = button(add, self.add_row)
         self.remove = button(say("Take out"), self.remove_row, say("Take the chosen line out"))
+        self.remove.setEnabled(False)
+        self.table.currentCellChanged.connect(lambda row, *_: self.remove.setEnabled(row >= 0))
         self.back = button(say("Put back"), self.put_back, say("Put back the line taken out last"))
         self.back.setEnabled(False)
         self.buttons = QHBoxLayout()

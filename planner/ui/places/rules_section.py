@@ -89,7 +89,7 @@ class RulesSection(Section):
                 )
             )
         )
-        column.addWidget(self.notes_table)
+        column.addWidget(self.notes_table, 1)
         column.addWidget(self.note("rules.notes"))
 
     def show_tables(self, tables: Mapping[str, Any]) -> None:

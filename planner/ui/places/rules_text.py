@@ -7,6 +7,7 @@ from datetime import date
 
 from planner.phrasing import WEEKDAYS, date_text, day_text, until_text
 from planner.sites import Site
+from planner.sites.rule_book import months_since
 from planner.sites.site import Closure
 from planner.words import say
 
@@ -18,7 +19,12 @@ def rules_texts(site: Site, today: date) -> Iterator[str]:
         yield say("No date entered for when you checked the rules here.")
     else:
         where = f" ({rules.checked_where})" if rules.checked_where else ""
-        ago = until_text(rules.checked - today)
+        months = months_since(rules.checked, today)
+        ago = (
+            say("{months} months ago", months=months)
+            if months > 1
+            else until_text(rules.checked - today)
+        )
         yield say(
             "Rules last checked {day} {year}, {ago}{where}.",
             day=day_text(rules.checked),

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
     QHBoxLayout,
+    QLabel,
     QLineEdit,
     QRadioButton,
     QVBoxLayout,
@@ -87,9 +88,10 @@ class WaterSection(Section):
         choice.addWidget(self.by_constants)
         choice.addWidget(self.by_offsets)
         choice.addStretch(1)
-        self.level = QLineEdit()
+        self.level, self._level_unit = QLineEdit(), QLabel()
         self.level.setPlaceholderText(say("0.26: mean sea level above the datum"))
-        self.add_field(level, say("&Mean level"), self.level, "water.mean_level")
+        words = say("&Mean level")
+        self.add_field(level, words, self.level, "water.mean_level", self._level_unit)
         self.offsets = OffsetsForm(bench)
         self.offsets.changed.connect(self.changed)
         self.notes["water.offsets"] = self.offsets.wrong
@@ -193,6 +195,7 @@ class WaterSection(Section):
     def show_unit(self, unit: str) -> None:
         """Name the unit that amplitudes and mean level are in."""
         self._unit = unit
+        self._level_unit.setText(unit)
         self.constants.set_columns(
             (say("Constituent"), say("Amplitude, {unit}", unit=unit), say("Phase lag, °"))
         )

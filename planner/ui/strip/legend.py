@@ -109,7 +109,7 @@ class Legend(QWidget):
         for catch, words in (
             ("full", say(" logged full")),
             ("mixed", say(" mixed")),
-            ("light", say(" light (1 in 4 up)")),
+            ("light", say(" light (from 1 in 4)")),
         ):
             yield _Entry("", 10, partial(_draw_catch, catch), words)
         yield _Entry("", 14, _draw_alike, say(" trips like this day"))
