@@ -5,6 +5,7 @@ Nothing that is there is ever written over.
 
 from __future__ import annotations
 
+import itertools
 import json
 import re
 import unicodedata
@@ -16,7 +17,7 @@ from planner.errors import Problem
 from planner.sites.book import user_places
 from planner.sites.file_values import LONGEST_NAME
 from planner.sites.positions import distance_km
-from planner.sites.reading import SiteError, read_tables
+from planner.sites.reading import SiteError, read_tables, read_top
 from planner.sites.saving import read_text, write_whole
 from planner.sites.zones import load_zone, near_zones
 from planner.words import say
@@ -103,7 +104,23 @@ def new_place(name: str, latitude_deg: float, longitude_deg: float, zone: str) -
         reference=json.dumps(reference),
         reference_note=note,
     )
-    return _write(user_places() / f"{file_stem(name)}.toml", text)
+    return _write(_file_for(name), text)
+
+
+def _file_for(name: str) -> Path:
+    """Return the file for a new place: numbered where another place has the plain one."""
+    stem = file_stem(name)
+    files = (f"{stem}{'' if number == 1 else f'-{number}'}.toml" for number in itertools.count(1))
+    paths = (user_places() / file for file in files)
+    return next(path for path in paths if not path.exists() or _name_in(path) in (name, None))
+
+
+def _name_in(path: Path) -> object:
+    """Return the name that a place file gives, None where it cannot be read."""
+    try:
+        return read_top(path).get("name")
+    except SiteError:
+        return None
 
 
 def file_stem(name: str) -> str:

@@ -67,8 +67,9 @@ def draft_of(path: Path) -> str | None:
 
 
 def drop_draft(path: Path) -> None:
-    """Forget the draft of a place file."""
-    draft_file(path).unlink(missing_ok=True)
+    """Forget the draft of a place file; one that cannot be deleted is offered once more."""
+    with suppress(OSError):
+        draft_file(path).unlink()
 
 
 def write_whole(path: Path, text: str) -> None:

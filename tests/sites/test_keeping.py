@@ -89,6 +89,14 @@ def test_the_longest_name_of_a_form_is_one_that_a_place_file_may_have() -> None:
         new_place("Å" * 81, 38.2, -76.1, "America/New_York")
 
 
+def test_names_that_make_the_same_file_name_are_two_places() -> None:
+    """Letters that no file name takes must not leave a user with one place for all."""
+    paths = [new_place(name, 43.0, 132.0, "Asia/Vladivostok") for name in ("Бухта", "Залив")]
+    assert [path.name for path in paths] == ["place.toml", "place-2.toml"]
+    with pytest.raises(SiteError, match="nothing was written over"):
+        new_place("Залив", 43.0, 132.0, "Asia/Vladivostok")
+
+
 def test_a_full_disk_leaves_no_half_a_place(monkeypatch: pytest.MonkeyPatch) -> None:
     """What cannot be written whole is not there at all, so that the next try can succeed."""
 

@@ -516,3 +516,35 @@ def test_the_underlined_letter_of_a_field_leads_to_it(
         made.editor.tabs.tabBar().setFocus()
         qtbot.keyClick(made.editor.tabs.tabBar(), key, Qt.KeyboardModifier.AltModifier)
         assert field.hasFocus(), field.accessibleName()
+
+
+def test_what_is_typed_while_a_place_is_saved_stays(
+    qtbot: Any, own_place: Path, editing: Any
+) -> None:
+    """A slow disk must not swallow the digits that are typed in the meantime."""
+    made = editing(own_place)
+    editor = made.editor
+    made.type_in(editor.water.level, "0.6")
+    editor.save.click()
+    qtbot.keyClick(editor.water.level, Qt.Key.Key_End)
+    qtbot.keyClicks(editor.water.level, "2")
+    made.settle()
+    assert tomllib.loads(own_place.read_text("utf-8"))["water"]["mean_level"] == 0.6
+    assert editor.water.level.text() == "0.62"
+    assert editor.save.isEnabled()
+    editor.save.click()
+    made.settle()
+    assert tomllib.loads(own_place.read_text("utf-8"))["water"]["mean_level"] == 0.62
+
+
+def test_a_place_can_be_edited_where_no_draft_can_be_kept(own_place: Path, editing: Any) -> None:
+    """The disk of the drafts may be full: that is said, and the place itself is saved all the
+    same."""
+    (user_places().parent / "drafts").write_text("no folder", "utf-8")
+    made = editing(own_place)
+    editor = made.editor
+    made.type_in(editor.water.level, "0.6")
+    assert "cannot be written" in editor.said.text()
+    editor.save.click()
+    made.settle()
+    assert tomllib.loads(own_place.read_text("utf-8"))["water"]["mean_level"] == 0.6

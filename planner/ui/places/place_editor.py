@@ -200,15 +200,22 @@ class PlaceEditor(QWidget):
         self._rest.stop()
         dirty = self._dirty
 
-        def work(_: object) -> Preview:
+        def work(_: object) -> tuple[Preview, PlannerError | None]:
             found = preview(text, wanted, path, today)
-            if dirty and found.changed:
-                keep_draft(path, found.text)
-            return found
+            try:
+                if dirty and found.changed:
+                    keep_draft(path, found.text)
+            except PlannerError as error:  # where no draft fits, the place itself may still
+                return found, error
+            return found, None
 
-        self.bench.clerk.start(
-            "edit preview", say("Working out the water"), work, self._shown, self._no
-        )
+        def done(looked: tuple[Preview, PlannerError | None]) -> None:
+            found, error = looked
+            self._shown(found)
+            if error is not None:
+                self._no(error)
+
+        self.bench.clerk.start("edit preview", say("Working out the water"), work, done, self._no)
 
     def _shown(self, found: Preview) -> None:
         self._now = found
@@ -242,7 +249,8 @@ class PlaceEditor(QWidget):
 
         def done(step: Step) -> None:
             self.history.add(step)
-            self._arrive(step.after, say("Saved: {name}.", name=step.name))
+            typed_since = self.tabs.wanted() != wanted
+            self._arrive(step.after, say("Saved: {name}.", name=step.name), typed_since)
 
         self.bench.clerk.start(
             "save place",
@@ -305,10 +313,13 @@ class PlaceEditor(QWidget):
             self._no,
         )
 
-    def _arrive(self, text: str, words: str) -> None:
+    def _arrive(self, text: str, words: str, typed_since: bool = False) -> None:
         self._text = text
         self.offer.hide()
-        self._show(text)
+        if typed_since:  # while it was being saved: that is an edit of its own
+            self._changed()
+        else:
+            self._show(text)
         self._say(words)
         self.saved.emit(self.path)
 
