@@ -3,11 +3,16 @@
 from __future__ import annotations
 
 import csv
+from datetime import UTC, datetime, timedelta
 from itertools import pairwise
 from pathlib import Path
 from typing import Any
+from zoneinfo import ZoneInfo
 
 import pytest
+
+from planner.cli.errors import UsageError
+from planner.cli.spans import InstantSpan, instant_span, require_values
 
 PLACE = """\
 format = 1
@@ -25,6 +30,23 @@ M2 = {{ amplitude = 0.58, phase = 190 }}
 S2 = {{ amplitude = 0.10, phase = 215 }}
 K1 = {{ amplitude = 0.08, phase = 85 }}
 """
+
+
+def test_a_span_without_its_end_goes_to_the_same_clock_time() -> None:
+    """Two weeks over the end of summer time are an hour longer, not an hour off."""
+    zone = ZoneInfo("America/New_York")
+    span = instant_span("2026-10-25T06:00", None, zone, 14)
+    assert span.stop == datetime(2026, 11, 8, 11, tzinfo=UTC)
+    assert span.stop - span.start == timedelta(days=14, hours=1)
+
+
+def test_as_many_values_as_are_said_and_no_more() -> None:
+    """Protects the sentence: a million values are given, one more is refused."""
+    start = datetime(2026, 1, 1, tzinfo=UTC)
+    second = timedelta(seconds=1)
+    require_values(InstantSpan(start, start + 999_999 * second), second)
+    with pytest.raises(UsageError, match="1000001 values"):
+        require_values(InstantSpan(start, start + 1_000_000 * second), second)
 
 
 def place_at(folder: Path, latitude: float, longitude: float, zone: str) -> str:

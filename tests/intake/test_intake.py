@@ -118,6 +118,7 @@ def test_an_agencys_sheet_is_understood():
         ([f"{d:02d}/{m:02d}/2026 06:40" for d in (4, 5) for m in (9, 2)], None),
         (["03/04/2026 06:40", "05/06/2026 06:40"], None),
         (["13/08/2026 06:40", "08/13/2026 06:40"], None),
+        (["12/08/2025 06:40"], None),  # there is a twelfth month
     ],
 )
 def test_the_order_of_dates_is_proved_or_asked(dates: list[str], order: str | None):
@@ -378,11 +379,20 @@ def test_understanding_is_remembered_by_the_heading():
         ("46350", date(2026, 11, 24), None),  # a spreadsheet's day, its format lost
         ("46350.2777777778", date(2026, 11, 24), time(6, 40)),
         ("46350,99999", date(2026, 11, 25), time(0)),
+        ("14.8.68", date(2068, 8, 14), None),  # two-digit years as POSIX reads them
+        ("14.8.69", date(1969, 8, 14), None),
     ],
 )
 def test_dates_as_people_write_them(text: str, day: date | None, clock: time | None):
     """What a person can read without doubt, the program reads too."""
     assert parse(text, "dmy") == (day, clock)
+
+
+def test_a_day_of_its_own_months_number_needs_no_order():
+    """4/4 is one day whichever stands first; 3/4 is two."""
+    assert parse("4/4/2026", None) == (date(2026, 4, 4), None)
+    with pytest.raises(NotAMoment):
+        parse("3/4/2026", None)
 
 
 @pytest.mark.parametrize(

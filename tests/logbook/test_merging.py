@@ -82,6 +82,22 @@ def test_what_is_not_alike_is_named_and_stays(tmp_path: Path):
     assert once.traps == (Trap("A3", "bare", events=(BOUGHT, LOST)),)
 
 
+def test_what_is_alike_in_both_is_neither_taken_nor_named():
+    """A copy of the log, crabs and traps included, is nothing to settle and nothing to take."""
+    here = Log((replace(ROW, crabs=(CRAB, CRAB)),), (), (Trap("A3", "bare", events=(BOUGHT,)),))
+    found = merge(here, here)
+    assert (found.adds, found.differences) == (False, ())
+
+
+def test_an_event_that_befell_a_trap_twice_is_taken_once_more():
+    """Two repairs of one day are two: the one that is here already stands for one of them."""
+    repaired = TrapEvent("repaired", date(2026, 7, 1))
+    here, there = (Log((), (), (Trap("A3", events=(repaired,) * n),)) for n in (1, 2))
+    (trap,) = merge(here, there).traps
+    assert trap.events == (repaired, repaired)
+    assert merge(there, here).traps == ()
+
+
 def test_a_haul_without_a_label_is_not_doubled_either():
     """A trip kept without trap labels has no other sign that two rows are one haul."""
     here, there = replace(ROW, trap=""), replace(ROW, trap="", keepers=5)

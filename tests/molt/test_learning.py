@@ -304,6 +304,17 @@ def test_readings_correct_the_monthly_means():
     assert one.mean() < 0.5 * lifted.mean()
 
 
+def test_readings_of_one_spell_count_as_one():
+    """Ten readings of a warm fortnight share its weather: they say no more than one of it."""
+    share = (np.arange(365) + 0.5) / 365
+    days = [date(2026, 6, 1) + timedelta(days=day) for day in range(10)]
+    one, ten = (
+        usual_water([20.0] * 12, 30.0, [Reading(day, 24.0) for day in some]).expected(share)
+        for some in (days[5:6], days)
+    )
+    assert ten.mean() - 20 == pytest.approx(one.mean() - 20, rel=0.02)
+
+
 def test_a_warm_spell_fades():
     """The last reading above the usual water lifts the next weeks, less and less, not the past."""
     water = usual_water([20.0] * 12, 30.0, [Reading(date(2026, 6, 10), 24.0)])

@@ -20,6 +20,7 @@ from planner.estimates import Floats
 from planner.sites.site import HarmonicConstant, Site
 from planner.tides import Tide, fit_words
 from planner.tides.fit import FittedWater, fit_constants
+from planner.tides.matching import match
 from planner.tides.observed import ObservedTurns
 from planner.tides.offset_fit import fit_offsets
 from planner.tides.reading import read_levels
@@ -251,6 +252,19 @@ def test_a_place_hours_from_its_reference_is_matched() -> None:
     fitted = fit_offsets(Tide(REFERENCE), _noted(site, 16, 1, 5.0, 0.03))
     assert fitted.offsets.high_minutes == pytest.approx(310.0, abs=8.0)
     assert fitted.offsets.low_minutes == pytest.approx(325.0, abs=8.0)
+
+
+def test_a_turn_far_from_any_of_its_kind_is_not_matched() -> None:
+    """A high water noted half a day after the only one of a daily tide is of no help."""
+    daily = place((HarmonicConstant("K1", 0.5, 0.0),))
+    turns = Tide(daily).turns(utc("2026-05-01"), utc("2026-05-08"))
+    highs = turns.times[turns.is_high]
+    noted = ObservedTurns(
+        np.sort(np.concatenate([highs[:3], highs[3:] + np.timedelta64(12 * 60, "m")])),
+        np.full(highs.size, 0.5),
+        np.ones(highs.size, dtype=bool),
+    )
+    assert match(Tide(daily), noted, 0.0).delay_min == pytest.approx(np.zeros(3), abs=0.01)
 
 
 def test_the_verdict_follows_the_interval() -> None:
