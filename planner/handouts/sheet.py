@@ -239,7 +239,7 @@ def _layout(facts: TripFacts) -> tuple[tuple[str, str], ...]:
     with_design = len(facts.traps.placed) <= MOST_TRAPS_WITH_DESIGN
     for placed in facts.traps.placed:
         design = f" ({placed.design})" if placed.design and with_design else ""
-        at[placed.spot or "anywhere"].append(f"{placed.trap}{design}")
+        at[placed.spot or say("no spot")].append(f"{placed.trap}{design}")
     rows = [(spot, ", ".join(traps)) for spot, traps in at.items()]
     left_out = sum(map(len, list(at.values())[MOST_SPOTS:]))
     more = (
@@ -312,7 +312,7 @@ def _hours(
             found.append(
                 (float(hour), f"{day_text(local.date())}\n{text}" if local.hour == 0 else text)
             )
-        hour += 1800  # some zones are half an hour off
+        hour += 900  # some zones are half an hour off, or a quarter
     return tuple(found)
 
 

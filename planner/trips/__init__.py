@@ -2,7 +2,7 @@
 
 from planner.trips.candidates import LIMIT_WORDS
 from planner.trips.choosing import Wishes
-from planner.trips.explaining import Comparison, compare_plans, explain_day
+from planner.trips.explaining import Comparison, compare_plans, explain_day, nothing_fits
 from planner.trips.outlook import Outlook, outlook
 from planner.trips.plan import Plan, PlanSet, soonest_as_good
 from planner.trips.planning import Search, plan_trips
@@ -19,6 +19,7 @@ __all__ = [
     "Wishes",
     "compare_plans",
     "explain_day",
+    "nothing_fits",
     "outlook",
     "plan_trips",
     "similar_trips",

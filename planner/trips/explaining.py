@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 from typing import Final, Literal
@@ -35,6 +35,18 @@ _KEPT_WORDS: Final = {
     "soak": say("the soaks allowed"),
 }
 
+# What can be done where a limit leaves nothing.
+_REMEDIES: Final = {
+    "free": say("free more days or longer hours, if you can"),
+    "closed": say("look at other days"),
+    "daylight": say("look at longer days, or see whether set and haul take as long as you wrote"),
+    "ramp": say("see whether the ramp's lowest level is right, or launch elsewhere"),
+    "soak": say(
+        "see whether the soaks you accept suit your free days, and the longest one allowed"
+    ),
+    "cover": say("choose deeper spots, or see whether depths and margin are right"),
+}
+
 
 @dataclass(frozen=True)
 class Comparison:
@@ -61,6 +73,22 @@ def explain_day(
         *_outing_texts(search, day, "set", best, wishes, style, today),
         *_outing_texts(search, day, "haul", best, wishes, style, today),
     ]
+
+
+def nothing_fits(rejected: Mapping[str, int]) -> str:
+    """Return what stopped the pairs of set and haul that came furthest, and what can be done.
+
+    rejected: how many pairs each limit ruled out, as of a `PlanSet` without plans.
+    """
+    furthest = next((limit for limit in reversed(LIMITS) if rejected.get(limit)), None)
+    if furthest is None:
+        return say("No set and haul fit into these days any more: look at later days, or at more.")
+    return say(
+        "No set and haul keep every limit. Those that came furthest failed by this: {limit}. So "
+        "{remedy}.",
+        limit=LIMIT_WORDS[furthest],
+        remedy=_REMEDIES[furthest],
+    )
 
 
 def compare_plans(first: Plan, second: Plan, zone: ZoneInfo, style: Style) -> Comparison:

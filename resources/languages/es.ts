@@ -1147,11 +1147,6 @@
   </message>
   <message>
    <location filename="planner/cli/commands/plans.py" />
-   <source>No plan keeps every limit on these days.</source>
-   <translation>Ningún plan respeta todos los límites en estos días.</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/plans.py" />
    <source>ruled out</source>
    <translation>descartados</translation>
   </message>
@@ -2154,6 +2149,11 @@
    <location filename="planner/handouts/sheet.py" />
    <source>haul</source>
    <translation>recogida</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
+   <source>no spot</source>
+   <translation>sin puesto</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet_pdf.py" />
@@ -5502,6 +5502,41 @@
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
+   <source>free more days or longer hours, if you can</source>
+   <translation>libere más días u horas más largas, si puede</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>look at other days</source>
+   <translation>mire otros días</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>look at longer days, or see whether set and haul take as long as you wrote</source>
+   <translation>mire días más largos, o vea si la calada y la recogida duran tanto como anotó</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>see whether the ramp's lowest level is right, or launch elsewhere</source>
+   <translation>vea si el nivel mínimo de la rampa es correcto, o bote en otro sitio</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>see whether the soaks you accept suit your free days, and the longest one allowed</source>
+   <translation>vea si los tiempos en el agua que acepta cuadran con sus días libres y con el máximo permitido</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>choose deeper spots, or see whether depths and margin are right</source>
+   <translation>elija puestos más hondos, o vea si las profundidades y el margen son correctos</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>No set and haul keep every limit. Those that came furthest failed by this: {limit}. So {remedy}.</source>
+   <translation>Ninguna calada con su recogida cumple todos los límites. A las que más lejos llegaron las detuvo esto: {limit}. Así que {remedy}.</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
    <source>{name} promises {keepers}</source>
    <translation>{name} promete {keepers}</translation>
   </message>
@@ -5519,6 +5554,11 @@
    <location filename="planner/trips/explaining.py" />
    <source>{limit}, within {kept}</source>
    <translation>{limit}, dentro de {kept}</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/explaining.py" />
+   <source>No set and haul fit into these days any more: look at later days, or at more.</source>
+   <translation>En estos días ya no caben una calada y una recogida: mire días posteriores, o más días.</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
@@ -6082,6 +6122,11 @@
   </message>
   <message>
    <location filename="planner/ui/dates/compare_dialog.py" />
+   <source>In bold: where the two differ.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/dates/compare_dialog.py" />
    <source>Close</source>
    <translation>Cerrar</translation>
   </message>
@@ -6179,6 +6224,11 @@
    <location filename="planner/ui/dates/plan_panel.py" />
    <source>Set {begin}, haul {day_clock} {zone}; soak {soak}</source>
    <translation>Calar {begin}, recoger {day_clock} {zone}; en el agua {soak}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Click a day on the strip to read what stands in its way.</source>
+   <translation>Haga clic en un día de la franja para leer qué se lo impide.</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/plan_panel.py" />

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, datetime
+from zoneinfo import ZoneInfo
 
 import pytest
 from made_trips import CLOCKS_BACK, NOVEMBER, made_plan
@@ -72,6 +73,13 @@ def test_hours_of_the_chart_stay_local_over_a_clock_change(site: Site) -> None:
         later[0] - earlier[0] for earlier, later in zip(curve.hours, curve.hours[1:], strict=False)
     }
     assert gaps == {6 * 3600, 7 * 3600}
+
+
+def test_a_clock_a_quarter_hour_off_has_hours_on_the_chart_too(site: Site) -> None:
+    """Nepal's clock is 5 h 45 min from UTC: whole hours there are quarters of an hour elsewhere."""
+    there = replace(site, zone=ZoneInfo("Asia/Kathmandu"))
+    texts = [text for _, text in made_sheet(there).curve.hours]
+    assert {"06:00", "12:00", "18:00"} <= set(texts)
 
 
 def test_nights_lie_between_sunset_and_sunrise(site: Site) -> None:

@@ -12,7 +12,14 @@ from made_waters import MadeTide, made_outlook, made_site
 from planner.estimates import Interval
 from planner.phrasing import Style
 from planner.sites.site import Closure, FreeTime, Rules, Spot
-from planner.trips import Search, Wishes, compare_plans, explain_day
+from planner.trips import (
+    LIMIT_WORDS,
+    Search,
+    Wishes,
+    compare_plans,
+    explain_day,
+    nothing_fits,
+)
 
 FIRST, LAST = date(2026, 5, 11), date(2026, 5, 24)
 ZONE = ZoneInfo("America/New_York")
@@ -102,3 +109,12 @@ def test_two_plans_stand_side_by_side_with_what_can_be_told():
     said = compare_plans(near, poor, ZONE, Style()).sentence
     assert said.startswith("Plan 1 promises 20 more full keepers. Plan 2 has the more light crabs.")
     assert compare_plans(poor, near, ZONE, Style()).sentence == said
+
+
+def test_a_search_without_plans_says_what_to_do_about_the_limit_that_came_last() -> None:
+    """Pairs are counted at the first limit they fail: the last one stopped the nearest ones."""
+    said = nothing_fits({"free": 500_000, "cover": 3})
+    assert LIMIT_WORDS["cover"] in said
+    assert "deeper spots" in said
+    assert "later days" in nothing_fits({})
+    assert len({nothing_fits({limit: 1}) for limit in LIMIT_WORDS}) == len(LIMIT_WORDS)

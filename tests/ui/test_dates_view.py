@@ -367,6 +367,7 @@ def test_no_plan_says_which_limits_are_in_the_way(
     assert "place file" in said
     assert view.state.plan is None
     assert not view.plan.load.isEnabled()
+    assert "So look at other days." in _words(view.plan)
     assert "No trips are logged here yet" in _words(view.like_it)
     assert "Closed: all year." in view.day_line.text()
 

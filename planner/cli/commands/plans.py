@@ -178,7 +178,7 @@ def _require_why(args: Namespace, first: date, last: date) -> None:
 
 def plan_lines(site: Site, found: PlanSet, style: Style) -> Iterator[str]:
     """Yield the plans as text, best first, and what ruled out the rest."""
-    from planner.trips import LIMIT_WORDS
+    from planner.trips import LIMIT_WORDS, nothing_fits
 
     yield heading(site, say("set-and-haul plans, most full keepers first"))
     for plan in found.plans:
@@ -192,7 +192,7 @@ def plan_lines(site: Site, found: PlanSet, style: Style) -> Iterator[str]:
         yield from (f"       {reason}" for reason in plan.reasons)
         yield from (f"     ! {warning}" for warning in plan.warnings)
     if not found.plans:
-        yield say("No plan keeps every limit on these days.")
+        yield nothing_fits(found.rejected)
     ruled_out = [(str(n), LIMIT_WORDS[limit]) for limit, n in found.rejected.items() if n]
     if ruled_out:
         yield from table_lines(

@@ -106,7 +106,7 @@ class PlanPanel(WhenSeen, Card):
             self.bench.desk.stop("soak water")
             self.heading.setText(say("Chosen plan"))
             self.when.setText("")
-            self._say([], [say("Pick a plan to see its water, its light and its reasons.")], [])
+            self._say_why_none()
             return
         zone = site.zone
         self.heading.setText(say("Chosen: {plan_name}", plan_name=plan_name(plan.rank)))
@@ -137,6 +137,17 @@ class PlanPanel(WhenSeen, Card):
             self._rows.show(soak_rows(site, plan, water, style))
 
         self.bench.desk.start("soak water", "", work, done)
+
+    def _say_why_none(self) -> None:
+        found = self.bench.plans
+        if found is not None and not found.plans:
+            from planner.trips import nothing_fits
+
+            why = nothing_fits(found.rejected)
+            how = say("Click a day on the strip to read what stands in its way.")
+            self._say([why, how], [], [])
+        else:
+            self._say([], [say("Pick a plan to see its water, its light and its reasons.")], [])
 
     def _compare(self) -> None:
         CompareDialog(self.bench, self).show()
