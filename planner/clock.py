@@ -7,6 +7,7 @@ A naive `datetime` is refused everywhere.
 from __future__ import annotations
 
 from datetime import UTC, date, datetime, time, timedelta, tzinfo
+from typing import Final
 from zoneinfo import ZoneInfo
 
 import numpy as np
@@ -14,7 +15,11 @@ from numpy.typing import NDArray
 
 Instants = NDArray[np.datetime64]
 
-MS_PER_DAY = 86_400_000
+MS_PER_MINUTE: Final = 60_000
+MS_PER_HOUR: Final = 3_600_000
+MS_PER_DAY: Final = 86_400_000
+YEAR_D: Final = 365.2425  # the mean year of the calendar
+LUNATION_D: Final = 29.530589  # the mean synodic month (Meeus, Astronomical Algorithms, chapter 49)
 
 
 def require_aware(instant: datetime) -> datetime:
@@ -33,6 +38,11 @@ def from_utc64(instant: np.datetime64) -> datetime:
     """Return a UTC `datetime64` as an aware `datetime`."""
     naive: datetime = instant.astype("datetime64[us]").astype(datetime)
     return naive.replace(tzinfo=UTC)
+
+
+def minutes64(minutes: float) -> np.timedelta64:
+    """Return minutes, whole or not, as `timedelta64[ms]`."""
+    return np.timedelta64(round(minutes * MS_PER_MINUTE), "ms")
 
 
 def local_midnight(day: date, zone: ZoneInfo) -> datetime:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
@@ -10,6 +11,8 @@ from numpy.typing import NDArray
 Floats = NDArray[np.float64]
 
 INTERVAL_TAILS = (0.10, 0.90)
+# Standard deviations from the middle of a normal distribution to either tail.
+SD_TO_TAIL: Final = 1.2816
 
 
 @dataclass(frozen=True)

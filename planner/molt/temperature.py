@@ -10,9 +10,9 @@ from typing import Final
 
 import numpy as np
 
+from planner.clock import YEAR_D
 from planner.estimates import Floats
 
-YEAR_D: Final = 365.2425
 _COLDEST_SEA_C: Final = -1.9
 # How far the usual water may lie from the monthly means that a user enters: in level, in swing
 # and in season; judgement.

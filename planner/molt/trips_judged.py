@@ -9,7 +9,7 @@ from datetime import date
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.clock import to_utc64
+from planner.clock import MS_PER_DAY, to_utc64
 from planner.estimates import Floats
 from planner.logbook import TripOutcome
 from planner.molt.signs import TripSigns, signs_by_trip
@@ -84,7 +84,7 @@ def _counts(outcome: TripOutcome) -> tuple[int, int]:
 
 def days_of(times: NDArray[np.datetime64]) -> Floats:
     """Return instants as days since 1970 UTC, shape (n,)."""
-    return times.astype("datetime64[ms]").astype(np.float64) / 86_400_000
+    return times.astype("datetime64[ms]").astype(np.float64) / MS_PER_DAY
 
 
 def readings(site: Site, outcomes: Sequence[TripOutcome]) -> tuple[Reading, ...]:

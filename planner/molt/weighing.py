@@ -7,7 +7,8 @@ from typing import Final
 
 import numpy as np
 
-from planner.estimates import Floats, Interval, band_of_draws, interval_of_draws
+from planner.clock import LUNATION_D
+from planner.estimates import SD_TO_TAIL, Floats, Interval, band_of_draws, interval_of_draws
 from planner.logbook import Log
 from planner.molt.curves import PosteriorDraws, share
 from planner.molt.evidence_types import Cause, Curve, Effect, Evidence
@@ -17,12 +18,9 @@ from planner.molt.record import record_of
 from planner.molt.year import ANSWER_DAYS, DAYS, Indices
 from planner.sites.site import Site
 
-_LUNATION_D: Final = 29.530589
 _MOON_STEPS: Final = 60
 _YEAR_STEP_D: Final = 5
 _SEASON_STEP_D: Final = 15
-# From the best day in ten to the worst: standard deviations of a normal to either side.
-_TAIL_SD: Final = 1.2816
 _USUALLY_JUDGED: Final = 12.0
 _FEWEST_TO_COUNT_ON: Final = 10
 
@@ -64,7 +62,7 @@ def evidence(
         )
         effects.append(Effect(cause, interval, swing, here, crabs, *settling))
     effects.sort(key=lambda effect: -effect.swing.mean)
-    ages = np.arange(_MOON_STEPS + 1) / _MOON_STEPS * _LUNATION_D
+    ages = np.arange(_MOON_STEPS + 1) / _MOON_STEPS * LUNATION_D
     return Evidence(
         effects=tuple(effects),
         moon=Curve(ages, band_of_draws(moon)),
@@ -103,8 +101,8 @@ def moon_curves(draws: PosteriorDraws, days: Indices) -> Floats:
 def _runs_swing(draws: PosteriorDraws, days: Indices) -> Floats:
     base = draws.season_log_odds(days) + draws.level
     sd = draws.learned.year.swings.runs_sd[draws.which, None]
-    worst = share(base + _TAIL_SD * sd - sd**2 / 2)
-    swing: Floats = (worst - share(base - _TAIL_SD * sd - sd**2 / 2)).mean(axis=1)
+    worst = share(base + SD_TO_TAIL * sd - sd**2 / 2)
+    swing: Floats = (worst - share(base - SD_TO_TAIL * sd - sd**2 / 2)).mean(axis=1)
     return swing
 
 
@@ -132,7 +130,7 @@ def _moon_settling(
     noise = (1 + (crabs - 1) / (size + 1)) / (crabs * light * (1 - light)) + runs
     answers = np.abs(learned.year.moon_on_light[draws.which[:, None], days // ANSWER_DAYS, 0])
     answer = float(answers.mean())
-    half_width_per_sd = _TAIL_SD * 2 * answer * light * (1 - light)
+    half_width_per_sd = SD_TO_TAIL * 2 * answer * light * (1 - light)
     known_sd = float(draws.coefficients[:, 2:4].std(axis=0).mean())
     return known_sd * half_width_per_sd, answer**2 / 2 / noise / half_width_per_sd**2
 

@@ -23,6 +23,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.clock import LUNATION_D
 from planner.estimates import Floats
 from planner.molt.dynamics import (
     Window,
@@ -53,7 +54,7 @@ DAYS: Final = 365
 # Answers to the moon change slowly over the year and are kept for spans of so many days.
 ANSWER_DAYS: Final = 5
 DRAWS: Final = 512
-LUNAR_RATE: Final = 2 * np.pi / 29.530589  # radians a day, mean synodic month
+LUNAR_RATE: Final = 2 * np.pi / LUNATION_D  # radians a day
 # The chain forgets where it began in two years, the catch in eight months,
 # winter counted in.
 _SETTLE_YEARS: Final = 2

@@ -8,7 +8,7 @@ from functools import lru_cache
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.clock import Instants, to_utc64
+from planner.clock import LUNATION_D, MS_PER_DAY, Instants, to_utc64
 from planner.estimates import Floats
 from planner.sky.almanac_days import Phases
 from planner.sky.ephemeris import ephemeris, require_instants, sky_time
@@ -17,10 +17,8 @@ from planner.sky.ephemeris import ephemeris, require_instants, sky_time
 # chapter 49; figures as in the check "mean lunation", from memory, recomputed). True phases
 # stray from it by up to 0.6 d, so it serves as a first guess only.
 _MEAN_NEW_MOON = np.datetime64("2000-01-06T18:14:24", "ms")  # JD 2451550.26
-_SYNODIC_MONTH_D = 29.530589
-_MEAN_RATE_DEG_PER_D = 360.0 / _SYNODIC_MONTH_D
-_MS_PER_DAY = 86_400_000
-_LUNATION_MS = _SYNODIC_MONTH_D * _MS_PER_DAY
+_MEAN_RATE_DEG_PER_D = 360.0 / LUNATION_D
+_LUNATION_MS = LUNATION_D * MS_PER_DAY
 _LUNATION_AND_MORE = np.timedelta64(30, "D")
 _STRAY_D = 1.0
 _CLOSE_ENOUGH_DEG = 1e-5  # under 0.1 s
@@ -93,7 +91,7 @@ def lunar_age(times: Instants) -> Floats:
     times, kinds = _phase_instants(instants.min() - _LUNATION_AND_MORE, instants.max())
     new_moons = times[kinds == 0]
     before = new_moons[np.searchsorted(new_moons, instants, side="right") - 1]
-    age: Floats = (instants - before).astype(np.float64) / _MS_PER_DAY
+    age: Floats = (instants - before).astype(np.float64) / MS_PER_DAY
     return age
 
 
@@ -125,9 +123,9 @@ def _phases_of_year(year: int) -> tuple[Instants, NDArray[np.int64]]:
     begin = max(edges[0], np.datetime64(good.first, "ms") - _LUNATION_AND_MORE)
     end = min(edges[1], np.datetime64(good.last, "ms") + np.timedelta64(2, "D"))
     quarters = 4 * (np.array([begin, end]) - _MEAN_NEW_MOON).astype(np.float64) / _LUNATION_MS
-    stray = 4 * _STRAY_D / _SYNODIC_MONTH_D
+    stray = 4 * _STRAY_D / LUNATION_D
     number = np.arange(np.floor(quarters[0] - stray), np.ceil(quarters[1] + stray) + 1)
-    times = _refine(number / 4 * _SYNODIC_MONTH_D, number % 4 * 90.0)
+    times = _refine(number / 4 * LUNATION_D, number % 4 * 90.0)
     inside = (times >= begin) & (times < end)
     return times[inside], (number[inside] % 4).astype(np.int64)
 
@@ -141,7 +139,7 @@ def _refine(guess_d: Floats, target_deg: Floats) -> Instants:
     days, rate = guess_d, np.full(guess_d.shape, _MEAN_RATE_DEG_PER_D)
     step_d, before = np.zeros(guess_d.shape), np.zeros(guess_d.shape)
     while True:
-        times = _MEAN_NEW_MOON + np.round(days * _MS_PER_DAY).astype("timedelta64[ms]")
+        times = _MEAN_NEW_MOON + np.round(days * MS_PER_DAY).astype("timedelta64[ms]")
         ahead = (_elongation_deg(times) - target_deg + 180.0) % 360.0 - 180.0
         if np.all(np.abs(ahead) < _CLOSE_ENOUGH_DEG):
             return times

@@ -7,7 +7,7 @@ from typing import Final
 
 import numpy as np
 
-from planner.clock import Instants
+from planner.clock import Instants, minutes64
 from planner.estimates import Floats
 from planner.tides.observed import ObservedTurns, compare
 from planner.tides.tide import Tide
@@ -50,12 +50,12 @@ def align(tide: Tide, observed: ObservedTurns) -> Alignment:
 
 def levels_shifted(tide: Tide, times: Instants, shift_min: float) -> Floats:
     """Return the predicted levels at instants if everything came `shift_min` later."""
-    return tide.heights(times - np.timedelta64(round(shift_min * 60_000), "ms"))
+    return tide.heights(times - minutes64(shift_min))
 
 
 def turns_unshifted(observed: ObservedTurns, shift_min: float) -> ObservedTurns:
     """Return observed turns as they would be without a delay of `shift_min`."""
-    moved = observed.times - np.timedelta64(round(shift_min * 60_000), "ms")
+    moved = observed.times - minutes64(shift_min)
     return ObservedTurns(moved, observed.heights_m, observed.is_high)
 
 

@@ -17,7 +17,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.constituents import Constituent
-from planner.tides.astronomy import Floats, Instants, Milliseconds, mean_longitudes
+from planner.estimates import Floats
+from planner.tides.astronomy import FineMilliseconds, Milliseconds, mean_longitudes
 from planner.tides.nodes import RULES, node_factors
 
 
@@ -47,11 +48,11 @@ class Constituents:
                 of_u[RULES.index(rule), column] += power
         return of_f, of_u
 
-    def v_deg(self, t_ms: Instants) -> Floats:
+    def v_deg(self, t_ms: FineMilliseconds) -> Floats:
         """Return V in degrees at instants, shape (n, k)."""
         return mean_longitudes(t_ms).stacked() @ self._multipliers + self._phase_constants
 
-    def f_and_u(self, t_ms: Instants) -> tuple[Floats, Floats]:
+    def f_and_u(self, t_ms: FineMilliseconds) -> tuple[Floats, Floats]:
         """Return f and u (degrees) at instants, each of shape (n, k)."""
         longitudes = mean_longitudes(t_ms)
         f, u = node_factors(longitudes.p, longitudes.n)
@@ -92,6 +93,6 @@ def new_year_ms(year: int) -> int:
     return int(_NEW_YEARS_MS[year - _YEARS.start])
 
 
-def years_of(t_ms: Instants) -> NDArray[np.int64]:
+def years_of(t_ms: FineMilliseconds) -> NDArray[np.int64]:
     """Return the calendar year (UTC) of each instant."""
     return np.asarray(np.searchsorted(_NEW_YEARS_MS, t_ms, side="right") - 1 + _YEARS.start)

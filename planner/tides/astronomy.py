@@ -8,6 +8,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.clock import MS_PER_DAY, MS_PER_HOUR
 from planner.constituents.constituent import (
     HOURS_PER_CENTURY,
     LONGITUDE_H,
@@ -16,13 +17,11 @@ from planner.constituents.constituent import (
     LONGITUDE_P1,
     LONGITUDE_S,
 )
+from planner.estimates import Floats
 
-Floats = NDArray[np.float64]
-Milliseconds = NDArray[np.int64]
-Instants = Milliseconds | Floats  # ms since 1970 UTC, whole or not
+Milliseconds = NDArray[np.int64]  # since 1970 UTC
+FineMilliseconds = Milliseconds | Floats  # the same, whole or not
 
-MS_PER_HOUR: Final = 3_600_000
-MS_PER_DAY: Final = 86_400_000
 MS_PER_YEAR: Final = 365 * MS_PER_DAY  # to within a day: for telling which end is nearer
 # 1899-12-31 12:00, the epoch of Schureman's longitudes, in ms since 1970-01-01 00:00 UTC.
 _EPOCH_MS: Final = -2_209_032_000_000
@@ -48,7 +47,7 @@ class MeanLongitudes:
         return np.stack([self.tau, self.s, self.h, self.p, -self.n, self.p1], axis=1)
 
 
-def mean_longitudes(t_ms: Instants) -> MeanLongitudes:
+def mean_longitudes(t_ms: FineMilliseconds) -> MeanLongitudes:
     """Return the mean longitudes at instants in ms since 1970 UTC, shape (n,).
 
     Universal time is taken for the uniform time of the formulas, as tide tables do.

@@ -7,7 +7,8 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.tides.astronomy import Floats, Milliseconds
+from planner.estimates import Floats
+from planner.tides.astronomy import Milliseconds
 from planner.tides.extremes import Levels
 
 # Halvings that bring half a year down to a millisecond.

@@ -10,11 +10,12 @@ from typing import Final
 
 import numpy as np
 
+from planner.clock import MS_PER_HOUR, MS_PER_MINUTE
+from planner.estimates import Floats
 from planner.sites.site import HeightDifferences, Offsets, TabledDifferences, TimeDifferences
-from planner.tides.astronomy import MS_PER_HOUR, Floats, Milliseconds
+from planner.tides.astronomy import Milliseconds
 from planner.tides.turns import TurnList
 
-_MS_PER_MINUTE: Final = 60_000
 _CYCLE_H: Final = 12.0
 
 
@@ -38,7 +39,7 @@ def longest_shift_ms(offsets: Offsets) -> int:
     if offsets.tabled is not None:
         tables = (offsets.tabled.high_times, offsets.tabled.low_times)
         minutes = [m for each in tables for m in (each.first_minutes, each.second_minutes)]
-    return round(max(abs(each) for each in minutes) * _MS_PER_MINUTE)
+    return round(max(abs(each) for each in minutes) * MS_PER_MINUTE)
 
 
 def shifted(offsets: Offsets, there: TurnList) -> tuple[Milliseconds, Floats]:
@@ -50,7 +51,7 @@ def shifted(offsets: Offsets, there: TurnList) -> tuple[Milliseconds, Floats]:
         factor = np.where(there.is_high, offsets.high_factor, offsets.low_factor)
         added = np.where(there.is_high, offsets.high_add_m, offsets.low_add_m)
         heights = there.heights_m * factor + added
-    return there.t_ms + np.rint(minutes * _MS_PER_MINUTE).astype(np.int64), heights
+    return there.t_ms + np.rint(minutes * MS_PER_MINUTE).astype(np.int64), heights
 
 
 def _by_tables(tables: TabledDifferences, there: TurnList) -> tuple[Floats, Floats]:

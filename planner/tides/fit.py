@@ -8,13 +8,12 @@ from typing import Any, Final
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.clock import Instants
+from planner.clock import MS_PER_DAY, YEAR_D, Instants
 from planner.constituents import UnknownConstituent, find
 from planner.errors import PlannerError
-from planner.estimates import Floats, Interval
+from planner.estimates import SD_TO_TAIL, Floats, Interval
 from planner.sites.site import HarmonicConstant
 from planner.tides.arguments import Constituents
-from planner.tides.astronomy import MS_PER_DAY
 from planner.words import say
 
 # Half the springs-neaps cycle must pass before M2 and S2 can be told apart at all.
@@ -22,8 +21,8 @@ _SHORTEST_DAYS: Final = 15.0
 # UTide needs about a gigabyte and some seconds for a year of hours, in proportion to the
 # levels; agencies' constants are one-year analyses too.
 _LONGEST_DAYS: Final = 400.0
-# UTide writes 95% intervals; the program's are 80%: normal quantiles 1.2816 and 1.9600.
-_TO_80_PERCENT: Final = 1.2816 / 1.9600
+# UTide writes 95% intervals, which lie 1.9600 standard deviations off; the program's are 80%.
+_TO_80_PERCENT: Final = SD_TO_TAIL / 1.9600
 _SPEED_TOLERANCE_CYCLES_PER_H: Final = 1e-7
 # UTide's NO1 is the main line of M1, modulated by its neighbours as Schureman's M1 is.
 _OUR_NAME: Final = {"NO1": "M1"}
@@ -87,14 +86,14 @@ def fit_constants(times: Instants, levels_m: Floats, latitude_deg: float) -> Fit
     """
     from utide import solve
 
-    t_ms, levels = _hourly(times, levels_m)
-    days = float(np.ptp(t_ms).astype(np.int64)) / MS_PER_DAY if t_ms.size else 0.0
-    if days < _SHORTEST_DAYS or t_ms.size < 4 * _SHORTEST_DAYS:
+    times, levels = _hourly(times, levels_m)
+    days = float(np.ptp(times).astype(np.int64)) / MS_PER_DAY if times.size else 0.0
+    if days < _SHORTEST_DAYS or times.size < 4 * _SHORTEST_DAYS:
         raise PlannerError(
             say(
                 "The record holds {size} levels over {days:.1f} days; a fit needs at "
                 "least {shortest_days:.0f} days of hourly levels.",
-                size=t_ms.size,
+                size=times.size,
                 days=days,
                 shortest_days=_SHORTEST_DAYS,
             )
@@ -111,28 +110,28 @@ def fit_constants(times: Instants, levels_m: Floats, latitude_deg: float) -> Fit
     common: dict[str, Any] = {
         "lat": latitude_deg, "trend": True, "method": "ols", "nodal": True, "verbose": False,
     }  # fmt: skip
-    separable = solve(t_ms, levels, constit="auto", conf_int="none", **common)
+    separable = solve(times, levels, constit="auto", conf_int="none", **common)
     names = [name for name in separable.name if _ours(name, separable) is not None]
-    found = solve(t_ms, levels, constit=names, conf_int="linear", **common)
+    found = solve(times, levels, constit=names, conf_int="linear", **common)
 
-    turned = _to_our_arguments(found, t_ms)
+    turned = _to_our_arguments(found, times)
     constituents = [_fitted(found, index, turned[index]) for index in np.argsort(-np.abs(turned))]
     return FittedWater(
         constituents=tuple(constituents),
         mean_level_m=float(found.mean),
-        trend_m_per_year=float(found.slope) * 365.2422,
-        residual_sd_m=_left_over(found, t_ms, levels),
+        trend_m_per_year=float(found.slope) * YEAR_D,
+        residual_sd_m=_left_over(found, times, levels),
         record_days=days,
-        levels_used=int(t_ms.size),
+        levels_used=int(times.size),
     )
 
 
 def _hourly(times: Instants, levels_m: Floats) -> tuple[Instants, Floats]:
     """Return the first known level of each hour."""
     known = np.isfinite(levels_m)
-    t_ms = times[known].astype("datetime64[ms]")
-    _, first = np.unique(t_ms.astype("datetime64[h]"), return_index=True)
-    return t_ms[first], levels_m[known][first]
+    times = times[known].astype("datetime64[ms]")
+    _, first = np.unique(times.astype("datetime64[h]"), return_index=True)
+    return times[first], levels_m[known][first]
 
 
 def _ours(name: str, coefficients: Any) -> str | None:
@@ -146,7 +145,7 @@ def _ours(name: str, coefficients: Any) -> str | None:
     return ours.name if apart < _SPEED_TOLERANCE_CYCLES_PER_H else None
 
 
-def _to_our_arguments(found: Any, t_ms: Instants) -> NDArray[np.complex128]:
+def _to_our_arguments(found: Any, times: Instants) -> NDArray[np.complex128]:
     """Return amplitude and lag (as A exp(-i g)) for our f, u and V, shape (k,).
 
     Both programs write a constituent as A f cos(V + u - g), each with its own f, u and V;
@@ -154,7 +153,7 @@ def _to_our_arguments(found: Any, t_ms: Instants) -> NDArray[np.complex128]:
     """
     from utide.harmonics import FUV
 
-    first, last = t_ms.astype(np.int64)[[0, -1]]
+    first, last = times.astype(np.int64)[[0, -1]]
     at = np.linspace(float(first), float(last), _MATCHING_POINTS)
     options = found.aux.opt
     flags = [options[key] for key in ("nodsatlint", "nodsatnone", "gwchlint", "gwchnone")]
@@ -188,8 +187,8 @@ def _fitted(found: Any, index: int, turned: complex) -> FittedConstituent:
     )
 
 
-def _left_over(found: Any, t_ms: Instants, levels: Floats) -> float:
+def _left_over(found: Any, times: Instants, levels: Floats) -> float:
     from utide import reconstruct
 
-    tide = reconstruct(t_ms, found, verbose=False, min_SNR=0).h  # with mean and trend
+    tide = reconstruct(times, found, verbose=False, min_SNR=0).h  # with mean and trend
     return float((levels - tide).std())

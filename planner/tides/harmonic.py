@@ -11,10 +11,12 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.clock import MS_PER_HOUR
 from planner.constituents import find
+from planner.estimates import Floats
 from planner.sites.site import HarmonicConstant, NodeRule
 from planner.tides.arguments import Constituents, new_years_ms, years_of
-from planner.tides.astronomy import MS_PER_HOUR, MS_PER_YEAR, Floats, Instants, Milliseconds
+from planner.tides.astronomy import MS_PER_YEAR, FineMilliseconds, Milliseconds
 from planner.tides.roots import Evaluation, find_roots
 from planner.tides.turns import TurnList
 
@@ -146,7 +148,7 @@ class HarmonicCurve:
         return TurnList(t_ms, self.heights(t_ms), ~rising).within(start_ms, stop_ms)
 
     def _arguments(
-        self, t_ms: Instants, years: NDArray[np.int64] | None = None
+        self, t_ms: FineMilliseconds, years: NDArray[np.int64] | None = None
     ) -> tuple[Floats, Floats]:
         """Return A f and V + u - g (radians) at instants, each of shape (n, k).
 
@@ -165,7 +167,9 @@ class HarmonicCurve:
         angles += np.multiply.outer(elapsed, self._rates)
         return amplitudes, angles
 
-    def _schureman(self, t_ms: Instants, t_nodes_ms: Instants) -> tuple[Floats, Floats]:
+    def _schureman(
+        self, t_ms: FineMilliseconds, t_nodes_ms: FineMilliseconds
+    ) -> tuple[Floats, Floats]:
         """Return A f and V + u - g with V at one set of instants, f and u at another."""
         f, u = self._constituents.f_and_u(t_nodes_ms)
         angles = (self._constituents.v_deg(t_ms) + u - self._lags) % 360
@@ -178,7 +182,7 @@ class HarmonicCurve:
             self._years[year] = self._amplitudes * f, np.deg2rad(argument - self._lags)
         return self._years[year]
 
-    def _handed_over(self, t_ms: Instants) -> tuple[Floats, Floats]:
+    def _handed_over(self, t_ms: FineMilliseconds) -> tuple[Floats, Floats]:
         """Return A f cos and A f sin of V + u - g, each (n, k), passing over at New Year."""
         cosines, sines = _waves(*self._arguments(t_ms))
         if self._rule == "yearly":
@@ -212,7 +216,7 @@ class HarmonicCurve:
             slopes[near], curvatures[near], _ = self._slope_evaluation(grid[near])
         return slopes, curvatures
 
-    def _slope_evaluation(self, t_ms: Instants) -> Evaluation:
+    def _slope_evaluation(self, t_ms: FineMilliseconds) -> Evaluation:
         """Return the first three derivatives of the level at instants, per ms, each (n,)."""
         cosines, sines = self._handed_over(t_ms)
         return Evaluation(
@@ -261,6 +265,6 @@ def _multiply_blocks(starts: Floats, within: Floats, out: Floats) -> None:
         np.matmul(starts[whole], within[:, :rest], out=out[whole * block :])
 
 
-def _nearest_new_year(t_ms: Instants) -> NDArray[np.int64]:
+def _nearest_new_year(t_ms: FineMilliseconds) -> NDArray[np.int64]:
     """Return the year whose 1 January is nearest to each instant."""
     return years_of(t_ms + MS_PER_YEAR // 2)

@@ -8,11 +8,12 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.clock import minutes64
 from planner.estimates import Floats
 from planner.tides.observed import ObservedTurns
 from planner.tides.tide import Tide
 
-_SEARCH: Final = np.timedelta64(5 * 3_600_000, "ms")
+_SEARCH: Final = minutes64(5 * 60)
 
 
 @dataclass(frozen=True)
@@ -31,7 +32,7 @@ def match(reference: Tide, observed: ObservedTurns, delay_min: float) -> Matched
     delay_min: about how much later all turns come here; the nearest turn to that is taken,
     within five hours.
     """
-    delay = np.timedelta64(round(delay_min * 60_000), "ms")
+    delay = minutes64(delay_min)
     expected = observed.times - delay
     empty = np.empty(0)
     if expected.size == 0:
@@ -46,7 +47,7 @@ def match(reference: Tide, observed: ObservedTurns, delay_min: float) -> Matched
             continue
         nearest = same[np.abs(turns.times[same] - when).argmin()]
         if np.abs(turns.times[nearest] - when) <= _SEARCH:
-            minutes = (at - turns.times[nearest]) / np.timedelta64(60_000, "ms")
+            minutes = (at - turns.times[nearest]) / minutes64(1)
             rows.append((minutes, turns.heights[nearest], height, high))
     columns = np.array(rows, dtype=np.float64).reshape(-1, 4).T
     return MatchedTurns(columns[0], columns[1], columns[2], columns[3].astype(np.bool_))

@@ -11,7 +11,7 @@ from typing import Final
 
 import numpy as np
 
-from planner.tides.astronomy import Floats
+from planner.estimates import Floats
 
 RULES: Final = ("M2", "O1", "K1", "J1", "OO1", "K2", "KJ2", "MM", "MF", "L2", "M1", "M1C")
 

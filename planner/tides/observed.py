@@ -9,13 +9,12 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.clock import Instants
+from planner.clock import MS_PER_MINUTE, Instants, minutes64
 from planner.estimates import Floats
 from planner.tides.tide import Tide
 
 # An observed turn is compared with the nearest predicted one of its kind within this time.
-_SEARCH: Final = np.timedelta64(8 * 3_600_000, "ms")
-_MS_PER_MINUTE: Final = 60_000
+_SEARCH: Final = minutes64(8 * 60)
 
 
 @dataclass(frozen=True)
@@ -76,7 +75,7 @@ def _differences(tide: Tide, observed: ObservedTurns) -> tuple[Floats, Floats]:
         nearest = np.abs(apart).argmin(axis=1)
         gap = apart[np.arange(nearest.size), nearest]
         near = np.abs(gap) <= _SEARCH
-        minutes[ours] = np.where(near, gap.astype(np.float64) / _MS_PER_MINUTE, np.nan)
+        minutes[ours] = np.where(near, gap.astype(np.float64) / MS_PER_MINUTE, np.nan)
         predicted = turns.heights[theirs][nearest]
         heights[ours] = np.where(near, observed.heights_m[ours] - predicted, np.nan)
     return minutes, heights

@@ -7,9 +7,11 @@ from typing import Final, Protocol
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.clock import MS_PER_DAY
 from planner.errors import PlannerError
+from planner.estimates import Floats
 from planner.sites.site import Offsets
-from planner.tides.astronomy import MS_PER_DAY, Floats, Milliseconds
+from planner.tides.astronomy import Milliseconds
 from planner.tides.differences import longest_shift_ms, shifted
 from planner.tides.turns import TurnList
 from planner.words import say

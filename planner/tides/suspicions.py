@@ -14,7 +14,7 @@ from typing import Final, Literal
 
 import numpy as np
 
-from planner.clock import Instants
+from planner.clock import MS_PER_DAY, YEAR_D, Instants
 from planner.estimates import Floats
 from planner.phrasing import Style, height_text
 from planner.sites.site import Site, Water
@@ -38,7 +38,7 @@ _BIAS_WORTH_SAYING_M: Final = 0.10
 _SEASON_WORTH_SAYING_M: Final = 0.03
 _SEASON_SPAN: Final = np.timedelta64(150, "D")
 _SEASON_FEWEST: Final = 12
-_YEAR_MS: Final = 365.2422 * 86_400_000
+_YEAR_MS: Final = YEAR_D * MS_PER_DAY
 
 
 @dataclass(frozen=True)

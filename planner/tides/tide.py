@@ -10,7 +10,7 @@ from typing import Any, Final
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.clock import Instants, to_utc64
+from planner.clock import MS_PER_DAY, MS_PER_MINUTE, Instants, to_utc64
 from planner.errors import RangeError
 from planner.estimates import Floats
 from planner.sites.site import NodeRule, Site, Water
@@ -29,9 +29,8 @@ Times = NDArray[np.datetime64] | Sequence[datetime]
 FIRST_YEAR: Final = 1900
 LAST_YEAR: Final = 2100
 # A day wider at both ends, so that the first and the last local day of every zone are whole.
-_DAY_MS: Final = 86_400_000
-_FIRST_MS: Final = new_year_ms(FIRST_YEAR) - _DAY_MS
-_LAST_MS: Final = new_year_ms(LAST_YEAR + 1) + _DAY_MS
+_FIRST_MS: Final = new_year_ms(FIRST_YEAR) - MS_PER_DAY
+_LAST_MS: Final = new_year_ms(LAST_YEAR + 1) + MS_PER_DAY
 
 
 @dataclass(frozen=True)
@@ -132,10 +131,10 @@ class Tide:
         negative, and change with the range and the weather.
         """
         first, last = _instant(start), _instant(stop)
-        reach = round(max(abs(after_high_min), abs(after_low_min)) * 60_000)
+        reach = round(max(abs(after_high_min), abs(after_low_min)) * MS_PER_MINUTE)
         found = self._curve.turns(first - reach, last + reach)
         minutes = np.where(found.is_high, after_high_min, after_low_min)
-        t_ms = found.t_ms + np.rint(minutes * 60_000).astype(np.int64)
+        t_ms = found.t_ms + np.rint(minutes * MS_PER_MINUTE).astype(np.int64)
         order = np.argsort(t_ms, kind="stable")
         t_ms, after_high = t_ms[order], found.is_high[order]
         inside = (t_ms >= first) & (t_ms < last)

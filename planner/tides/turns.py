@@ -8,7 +8,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.tides.astronomy import Floats, Milliseconds
+from planner.estimates import Floats
+from planner.tides.astronomy import Milliseconds
 
 
 @dataclass(frozen=True)

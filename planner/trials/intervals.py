@@ -15,7 +15,7 @@ from typing import Final
 
 import numpy as np
 
-from planner.estimates import INTERVAL_TAILS, Floats
+from planner.estimates import INTERVAL_TAILS, SD_TO_TAIL, Floats
 
 _MISSED: Final = 1 - (INTERVAL_TAILS[1] - INTERVAL_TAILS[0])
 _FINEST: Final = 0.0005
@@ -36,7 +36,7 @@ def steady_intervals(alone: Floats, spread: float) -> tuple[Floats, Floats]:
     tenth, middle, ninth = np.quantile(ordered, (INTERVAL_TAILS[0], 0.5, INTERVAL_TAILS[1]), axis=0)
     if groups == 1:
         return tenth, ninth
-    sd = (ninth - tenth) / 2.5631  # of a normal distribution, between its tenth and ninth tenth
+    sd = (ninth - tenth) / (2 * SD_TO_TAIL)
     weight = 1 / (sd**2 + spread**2)
     others_weight = weight.sum() - weight
     others = ((weight * middle).sum() - weight * middle) / others_weight

@@ -30,7 +30,7 @@ from typing import Final, NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.clock import Instants, day_edges
+from planner.clock import MS_PER_MINUTE, Instants, day_edges, minutes64
 from planner.estimates import Floats
 from planner.sites.site import Site
 from planner.tides import Tide, Turns
@@ -50,7 +50,6 @@ STEP: Final = np.timedelta64(15, "m")
 # Pairs further apart than this (or than the user's own longest soak) are not candidates at
 # all: nobody leaves bait for weeks, and counting them as rejected would say nothing.
 _LONGEST_CONSIDERED_H: Final = 96.0
-_MS_PER_MINUTE: Final = 60_000
 
 Ints = NDArray[np.int64]
 Mask = NDArray[np.bool_]
@@ -150,8 +149,8 @@ def find_candidates(
     edges = day_edges(first, last, site.zone)
     times: Instants = np.arange(_next_step(edges[0]), edges[-1], STEP, dtype="datetime64[ms]")
     habits = site.habits
-    set_ends: Instants = times + _minutes(habits.set_minutes)
-    haul_ends: Instants = times + _minutes(habits.haul_minutes)
+    set_ends: Instants = times + minutes64(habits.set_minutes)
+    haul_ends: Instants = times + minutes64(habits.haul_minutes)
     index = np.arange(times.size)
     min_steps, max_steps = _soak_steps(site)
 
@@ -169,7 +168,7 @@ def find_candidates(
 
     # Bait for a set soon after midnight is fetched the day before.
     begins, ends = free_stretches(site.free, first - timedelta(days=1), last, site.zone)
-    may_set &= within(times - _minutes(habits.bait_minutes), set_ends, begins, ends)
+    may_set &= within(times - minutes64(habits.bait_minutes), set_ends, begins, ends)
     may_haul &= within(times, haul_ends, begins, ends)
     stages.append(Stage(may_set.copy(), may_haul.copy(), *bounds))
 
@@ -269,12 +268,8 @@ def _steps(hours: float) -> int:
     return int(np.floor(hours * 4 + 1e-9))
 
 
-def _minutes(minutes: float) -> np.timedelta64:
-    return np.timedelta64(round(minutes * _MS_PER_MINUTE), "ms")
-
-
 def _next_step(instant: np.datetime64) -> np.datetime64:
-    step_ms = 15 * _MS_PER_MINUTE
+    step_ms = 15 * MS_PER_MINUTE
     ms = int(instant.astype("datetime64[ms]").astype(np.int64))
     return np.datetime64(-(-ms // step_ms) * step_ms, "ms")
 

@@ -17,7 +17,7 @@ from typing import Final
 
 import numpy as np
 
-from planner.estimates import Floats, Interval, interval_of_draws
+from planner.estimates import SD_TO_TAIL, Floats, Interval, interval_of_draws
 from planner.trips.catch_effects import Effects, learn_effects
 from planner.trips.catch_record import Mix, TripCatch
 
@@ -38,7 +38,6 @@ _LEAST_ACTIVITY: Final = 0.01  # so that one crab in dormant water is unlikely, 
 _DRAWS: Final = 2000
 _RATES: Final = 241  # on the grid: a step of 3 per cent
 _ROUGHLY: Final = 61
-_SD_TO_TAIL: Final = 1.2816  # standard deviations from the middle of a normal to its 90% point
 _LEAST_BETA_SIZE: Final = 0.1  # an interval wider than any beta allows
 
 
@@ -162,6 +161,6 @@ def _log_negative_binomial(count: int, mean: Floats, k: Floats) -> Floats:
 def _share_draws(share: Interval, count: int, rng: np.random.Generator) -> Floats:
     """Return draws of a share: the beta with its mean and about the spread of its interval."""
     mean = min(max(share.mean, 1e-4), 1 - 1e-4)
-    sd = max((share.high - share.low) / (2 * _SD_TO_TAIL), 1e-4)
+    sd = max((share.high - share.low) / (2 * SD_TO_TAIL), 1e-4)
     size = max(mean * (1 - mean) / sd**2 - 1, _LEAST_BETA_SIZE)
     return rng.beta(mean * size, (1 - mean) * size, count)

@@ -24,7 +24,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.estimates import Floats, Interval
+from planner.estimates import SD_TO_TAIL, Floats, Interval
 from planner.trips.catch_record import Mix, TripCatch
 
 # Judgement: spots and makes of trap differ by a third either way, a season's wave by a quarter
@@ -40,7 +40,6 @@ _INTERCEPT_SD: Final = 3.0  # says nothing
 _STEPS: Final = 60
 _TOLERANCE: Final = 1e-6
 _LONGEST_STEP: Final = 1.0
-_SD_TO_TAIL: Final = 1.2816  # standard deviations from the middle of a normal to its 90% point
 _SPOTS, _DESIGNS, _SEASON = range(3)
 
 
@@ -131,7 +130,7 @@ class Effects:
 
     def _ratio(self, away: Floats) -> Interval:
         middle, sd = float(away @ self.mode), float(np.linalg.norm(away @ self.root))
-        low, high = (math.exp(middle + side * _SD_TO_TAIL * sd) for side in (-1, 1))
+        low, high = (math.exp(middle + side * SD_TO_TAIL * sd) for side in (-1, 1))
         return Interval(math.exp(middle), low, high)
 
     def _drawn(self, away: Floats) -> Floats:

@@ -11,13 +11,14 @@ from typing import Final
 
 import numpy as np
 
+from planner.clock import YEAR_D
 from planner.estimates import Floats
 from planner.logbook import Log
 from planner.logbook.entries import Haul
 from planner.molt.profile import dormant_below_c
 from planner.sites.site import Site
 
-_YEAR_S: Final = 365.2422 * 86_400
+_YEAR_S: Final = YEAR_D * 86_400
 _NEW_YEAR: Final = datetime(2000, 1, 1, tzinfo=UTC)
 # Dormant crabs enter no trap. That the catch fades over a few degrees above the temperature
 # of dormancy, and how fast, is our judgement.

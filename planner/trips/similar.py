@@ -9,7 +9,7 @@ from typing import Final
 
 import numpy as np
 
-from planner.clock import to_utc64
+from planner.clock import LUNATION_D, YEAR_D, to_utc64
 from planner.estimates import INTERVAL_TAILS, Interval
 from planner.logbook.entries import TripOutcome
 from planner.phrasing import Style, degrees_apart_text
@@ -17,8 +17,6 @@ from planner.sites.site import Site
 from planner.words import counted, say
 
 LIGHT_TRIP_SHARE: Final = 0.25
-_LUNATION_D: Final = 29.530589
-_YEAR_D: Final = 365.2425
 # How far apart counts as one step away. All judgement: each changes what a trapper would
 # expect about as much as the others.
 _MOON_STEP_D: Final = 4.0
@@ -80,8 +78,8 @@ def similar_trips(
     found = []
     for (when, outcome), age_d in zip(past, ages_d[1:], strict=True):
         then = when.astimezone(site.zone).date()
-        moon_d = _around(age_d - ages_d[0], _LUNATION_D)
-        season_d = _around((day - then).days, _YEAR_D)
+        moon_d = _around(age_d - ages_d[0], LUNATION_D)
+        season_d = _around((day - then).days, YEAR_D)
         known = expected_c is not None and outcome.water_c is not None
         warmer_c = outcome.water_c - expected_c if known else None  # type: ignore[operator]
         since = _since_light_d(when, light_trips)
@@ -144,7 +142,7 @@ def _lunar_place_d(instants: Sequence[datetime]) -> list[float]:
     from planner.sky import lunar_phase_angle
 
     times = np.array([to_utc64(instant) for instant in instants], dtype="datetime64[ms]")
-    return [float(angle) / 360 * _LUNATION_D for angle in lunar_phase_angle(times)]
+    return [float(angle) / 360 * LUNATION_D for angle in lunar_phase_angle(times)]
 
 
 def _around(apart: float, period: float) -> float:

@@ -12,8 +12,9 @@ from hypothesis import strategies as st
 from tide_reference import constants, offset_place, place, station, utc
 
 from planner.clock import day_edges
+from planner.estimates import Floats
 from planner.tides import Tide
-from planner.tides.astronomy import Floats, Milliseconds
+from planner.tides.astronomy import Milliseconds
 from planner.tides.crossings import find_crossings
 
 SUBORDINATE = Tide(

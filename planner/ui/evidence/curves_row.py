@@ -5,11 +5,12 @@ from __future__ import annotations
 import numpy as np
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from planner.clock import LUNATION_D, YEAR_D
 from planner.estimates import Interval
 from planner.molt.evidence_types import Curve, Evidence
 from planner.phrasing import interval_text, number_text
 from planner.ui.evidence.trip_chart import Points, TripChart
-from planner.ui.evidence.trip_points import LUNATION_D, MONTHS, QUARTERS, YEAR_D, Ticks
+from planner.ui.evidence.trip_points import MONTHS, QUARTERS, Ticks
 from planner.ui.parts import Card, quiet
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE

@@ -9,15 +9,13 @@ from zoneinfo import ZoneInfo
 
 import numpy as np
 
-from planner.clock import to_utc64
+from planner.clock import LUNATION_D, to_utc64
 from planner.estimates import Interval
 from planner.logbook import TripOutcome
 from planner.phrasing import MOON_NAMES, SHORT_MONTHS, day_text, interval_text, light_text
 from planner.ui.strip.days import Catch, trip_marks
 from planner.words import say
 
-LUNATION_D: Final = 29.530589
-YEAR_D: Final = 365.2425
 # The middle month of the year's days at which each month begins, for the axis of the season.
 MONTH_BEGINS: Final = (0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334)
 

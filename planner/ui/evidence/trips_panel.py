@@ -5,13 +5,12 @@ from __future__ import annotations
 import numpy as np
 from PySide6.QtWidgets import QWidget
 
+from planner.clock import LUNATION_D, YEAR_D
 from planner.molt.evidence_types import Curve, Evidence
 from planner.ui.evidence.trip_chart import Points, TripChart
 from planner.ui.evidence.trip_points import (
-    LUNATION_D,
     MONTHS,
     QUARTERS,
-    YEAR_D,
     TripPoint,
     point_rows,
     trip_points,
