@@ -24,7 +24,7 @@ from planner.cli.commands import (
 )
 from planner.cli.errors import UsageError
 from planner.sites import names_a_file
-from planner.words import say
+from planner.words import counted, say
 
 _DESCRIPTION = say(
     "Plans crab trapping trips around water, light, rules and how full the crabs should be. "
@@ -72,7 +72,14 @@ def parse(argv: Sequence[str]) -> Namespace:
 
     UsageError when they are wrong; SystemExit after --help and --version.
     """
-    if len(argv) == 1 and names_a_file(argv[0]):  # no job is called like that
+    if argv and all(map(names_a_file, argv)):  # no job is called like that
+        if len(argv) > 1:
+            raise UsageError(
+                say(
+                    "{files} were given, and the window opens one; give one",
+                    files=counted(len(argv), "place file"),
+                )
+            )
         return Namespace(run=start.run, place=argv[0])
     return _parser().parse_args(argv)
 

@@ -1550,6 +1550,21 @@
    <translation>tareas</translation>
   </message>
   <message>
+   <location filename="planner/cli/parser.py" />
+   <source>{files} were given, and the window opens one; give one</source>
+   <translation>se dieron {files} y la ventana abre uno; dé uno solo</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>place file</source>
+   <translation>archivo de lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/parser.py" />
+   <source>place files</source>
+   <translation>archivos de lugar</translation>
+  </message>
+  <message>
    <location filename="planner/cli/spans.py" />
    <source>"{given}" is outside the calendar; give a year such as 2026</source>
    <translation>"{given}" queda fuera del calendario; indique un año, por ejemplo 2026</translation>
@@ -6122,7 +6137,7 @@
   </message>
   <message>
    <location filename="planner/ui/dates/compare_dialog.py" />
-   <source>In bold: where the two differ.</source>
+   <source>In bold: what differs</source>
    <translation type="unfinished" />
   </message>
   <message>

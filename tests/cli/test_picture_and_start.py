@@ -168,6 +168,13 @@ def test_a_bad_place_file_without_a_screen(run, monkeypatch, tmp_path):
     assert "timezone" in ran.err
 
 
+def test_two_place_files_are_one_too_many(run):
+    """Two files that are opened together are not mistaken for a job that is unknown."""
+    ran = run("otter-bight.toml", "heron-slough.toml")
+    assert (ran.status, ran.out) == (2, "")
+    assert "2 place files were given" in ran.err
+
+
 def test_a_job_is_no_place_file(run):
     """A place file among other words is refused with the jobs there are."""
     ran = run("otter-bight.toml", "water")

@@ -91,7 +91,14 @@ def _facts(args: Namespace, style: Style) -> TripFacts:
     not_before = datetime.now(UTC) if args.start is None else None
     log = log_of(args.log, site)
     days = outlook(site, span.first, span.last, log)
-    found = plan_trips(days, log=log, limit=args.plan, style=style, not_before=not_before).plans
+    found = plan_trips(
+        days,
+        log=log,
+        limit=args.plan,
+        style=style,
+        not_before=not_before,
+        today=today_at(site.zone),  # as the sheet counts the age of the rules
+    ).plans
     plan = next((plan for plan in found if plan.rank == args.plan), None)
     if plan is None:
         raise UsageError(
