@@ -42,6 +42,7 @@ _HALVES_EM = 100  # letters: narrower than this, two columns would be too narrow
 # in lines of the second; from the end of longer ones the eye would not find back.
 _LARGE_WINDOW_PX = 1500
 _WIDE_EM, _READING_EM = 150, 110
+_SHORT_EM = 70  # letters to a line of the few words in the middle of an empty view
 
 
 def title(text: str = "") -> QLabel:
@@ -77,7 +78,12 @@ def plain(text: str = "") -> QLabel:
 
 
 class _Words(QLabel):
-    """Words whose lines stay short enough to be read, however wide their place is."""
+    """Words whose lines stay short enough to be read, however wide their place is.
+
+    most_em: letters to a line at most; 0 where only the window decides.
+    """
+
+    most_em = 0
 
     def __init__(self, text: str) -> None:
         super().__init__(text)
@@ -116,16 +122,18 @@ class _Words(QLabel):
             self.setContentsMargins(0, 0, spare, 0)
 
     def _used(self, width: int) -> int:
-        if self.window().width() <= _LARGE_WINDOW_PX:
-            return width
         metrics = self.fontMetrics()
         letter = metrics.averageCharWidth()
+        if self.most_em:
+            return min(width, self.most_em * letter)
+        if self.window().width() <= _LARGE_WINDOW_PX:
+            return width
         if metrics.size(0, self.text()).width() <= _WIDE_EM * letter:
             return width
         return min(width, _READING_EM * letter)
 
 
-def _label(text: str, role: Role) -> QLabel:
+def _label(text: str, role: Role) -> _Words:
     label = _Words(text)
     label.setTextFormat(Qt.TextFormat.PlainText)
     label.setWordWrap(True)
@@ -351,7 +359,8 @@ class Empty(QFrame):
         super().__init__()
         column = QVBoxLayout(self)
         column.addStretch(1)
-        self.words = quiet(text)
+        self.words = _label(text, "quiet")
+        self.words.most_em = _SHORT_EM
         self.words.setAlignment(Qt.AlignmentFlag.AlignCenter)
         column.addWidget(self.words)
         for button in buttons:

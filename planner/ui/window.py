@@ -64,6 +64,11 @@ VIEWS: Final[tuple[tuple[ViewName, str, str, str], ...]] = (
 
 _PAINT: Final = QEvent.Type(QEvent.registerEventType())
 
+_NO_PLACE_YET: Final = say(
+    "No place of your own yet: make one here, or open a published one. The demo goes as soon as "
+    "another place is open, and comes back only when you ask for it in the File menu."
+)
+
 
 class MainWindow(QMainWindow):
     """Shows the workbench; owns nothing but widgets."""
@@ -223,6 +228,8 @@ class MainWindow(QMainWindow):
         assert site is not None
         self.setWindowTitle(f"{site.name} - Fullshell")
         self.banner.setVisible(self.bench.source.demo)
+        if not self.bench.source.demo and self.message.text() == _NO_PLACE_YET:
+            self.message_bar.hide()  # there is one now
         self._fill_places()
         self._ask_kitchen()
         self.status.name_place(site)
@@ -268,13 +275,7 @@ class MainWindow(QMainWindow):
             if own is not None:
                 self.bench.open(Source(str(own.path)))
             else:
-                self._say(
-                    say(
-                        "No place of your own yet: make one here, or open a published one. The "
-                        "demo goes as soon as another place is open, and comes back only when you "
-                        "ask for it in the File menu."
-                    )
-                )
+                self._say(_NO_PLACE_YET)
             self.state.change(view="places")
 
         self.bench.desk.start("own places", "", lambda _: _places(), leave)

@@ -966,12 +966,12 @@
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>logged trip</source>
-   <translation>salida registrada</translation>
+   <translation>salida anotada</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
    <source>logged trips</source>
-   <translation>salidas registradas</translation>
+   <translation>salidas anotadas</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
@@ -1020,8 +1020,8 @@
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
-   <source>{outcomes} logged trips, {judged} crabs judged, {light} light</source>
-   <translation>{outcomes} salidas registradas, {judged} cangrejos examinados, {light} vacíos</translation>
+   <source>{trips}, {judged} crabs judged, {light} light</source>
+   <translation>{trips}, {judged} cangrejos examinados, {light} vacíos</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/learn.py" />
@@ -1336,8 +1336,18 @@
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
+   <source>{name}: p = {p:.2f}</source>
+   <translation>{name}: p = {p:.2f}</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/trials.py" />
    <source>Compare traps honestly, and lay out the next trip.</source>
    <translation>Compara las nasas con honradez y las reparte para la próxima salida.</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/trials.py" />
+   <source>{name}: p &lt; {least_p:.2f}</source>
+   <translation>{name}: p &lt; {least_p:.2f}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
@@ -1371,23 +1381,23 @@
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
-   <source>a haul (80%)</source>
-   <translation>por recog. (80 %)</translation>
-  </message>
-  <message>
-   <location filename="planner/cli/commands/trials.py" />
    <source>best one</source>
    <translation>el mejor</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
-   <source>{name}: p = {p:.2f}</source>
-   <translation>{name}: p = {p:.2f}</translation>
+   <source>Next trip, so that designs can be told apart soonest:</source>
+   <translation>Próxima salida, para poder distinguir cuanto antes los modelos:</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
-   <source>Next trip, so that designs can be told apart soonest:</source>
-   <translation>Próxima salida, para poder distinguir cuanto antes los modelos:</translation>
+   <source>share (80%)</source>
+   <translation>proporción (80%)</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/trials.py" />
+   <source>a haul (80%)</source>
+   <translation>por recog. (80 %)</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
@@ -1427,7 +1437,7 @@
   <message>
    <location filename="planner/cli/entry.py" />
    <source>a library or a file of the program does not load ({error}); find out what is wrong: fullshell doctor</source>
-   <translation type="unfinished" />
+   <translation>una biblioteca o un archivo del programa no carga ({error}); averigüe qué falla: fullshell doctor</translation>
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
@@ -2562,23 +2572,8 @@
   </message>
   <message>
    <location filename="planner/intake/text_grid.py" />
-   <source>check the quotation marks from this line on; double those inside a text</source>
-   <translation>revise las comillas desde esta línea en adelante; duplique las que estén dentro de un texto</translation>
-  </message>
-  <message>
-   <location filename="planner/intake/text_grid.py" />
    <source>is no text</source>
    <translation>no es texto</translation>
-  </message>
-  <message>
-   <location filename="planner/intake/text_grid.py" />
-   <source>line {number}</source>
-   <translation>línea {number}</translation>
-  </message>
-  <message>
-   <location filename="planner/intake/text_grid.py" />
-   <source>is not CSV: {error}</source>
-   <translation>no es CSV: {error}</translation>
   </message>
   <message>
    <location filename="planner/intake/workbook_grid.py" />
@@ -3262,6 +3257,11 @@
   </message>
   <message>
    <location filename="planner/logbook/table.py" />
+   <source>check the quotation marks from this line on; double those inside a text</source>
+   <translation>revise las comillas desde esta línea en adelante; duplique las que estén dentro de un texto</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/table.py" />
    <source>; is "{near}" meant?</source>
    <translation>; ¿será "{near}"?</translation>
   </message>
@@ -3294,6 +3294,11 @@
    <location filename="planner/logbook/table.py" />
    <source>is not UTF-8 text</source>
    <translation>no es texto UTF-8</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/table.py" />
+   <source>is not CSV: {error}</source>
+   <translation>no es CSV: {error}</translation>
   </message>
   <message>
    <location filename="planner/logbook/workbook.py" />
@@ -6138,7 +6143,7 @@
   <message>
    <location filename="planner/ui/dates/compare_dialog.py" />
    <source>In bold: what differs</source>
-   <translation type="unfinished" />
+   <translation>En negrita: lo que difiere</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/compare_dialog.py" />
@@ -12675,6 +12680,11 @@ En sus propias palabras
   </message>
   <message>
    <location filename="planner/ui/window.py" />
+   <source>No place of your own yet: make one here, or open a published one. The demo goes as soon as another place is open, and comes back only when you ask for it in the File menu.</source>
+   <translation>Todavía no tiene un lugar propio: cree uno aquí o abra uno publicado. La demostración se va en cuanto se abre otro lugar, y solo vuelve cuando usted la pide en el menú Archivo.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/window.py" />
    <source>When should I set and pull?</source>
    <translation>¿Cuándo calo y recojo?</translation>
   </message>
@@ -12747,11 +12757,6 @@ Las normas varían según el lugar y cambian: consulte a la autoridad pesquera. 
    <location filename="planner/ui/window.py" />
    <source>Stopped. Pick the place again to work it out.</source>
    <translation>Parado. Elija el lugar otra vez para calcularlo.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/window.py" />
-   <source>No place of your own yet: make one here, or open a published one. The demo goes as soon as another place is open, and comes back only when you ask for it in the File menu.</source>
-   <translation>Todavía no tiene un lugar propio: cree uno aquí o abra uno publicado. La demostración se va en cuanto se abre otro lugar, y solo vuelve cuando usted la pide en el menú Archivo.</translation>
   </message>
   <message>
    <location filename="planner/ui/workbench.py" />

@@ -13,7 +13,7 @@ from PySide6.QtGui import QAccessible, QAction, QGuiApplication, QImage
 from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QLabel, QPushButton, QWidget
 
 from planner.assets import demo_place, user_folder
-from planner.sites.book import user_places
+from planner.sites.book import list_places, user_places
 from planner.ui import theme
 from planner.ui.app import run as run_program
 from planner.ui.settings import Settings, read_settings, write_settings
@@ -216,6 +216,21 @@ def test_a_bad_place_file_shows_every_problem_and_the_place_before_stays(
     assert window.bench.site.name == "Sedge Hollow" == window.place_box.currentText()
     close = next(b for b in window.message_bar.findChildren(QPushButton))
     qtbot.mouseClick(close, Qt.MouseButton.LeftButton)
+    assert not window.message_bar.isVisible()
+
+
+def test_what_to_do_without_a_place_is_said_until_there_is_one(
+    bare: Source, make_window: MakeWindow, settle: Any
+) -> None:
+    """Advice that has been followed does not stay over every view."""
+    window = make_window(bare)
+    window.put_demo_away()
+    settle(window.bench)
+    assert "No place of your own yet" in window.message.text()
+    assert window.message_bar.isVisible()
+    published = next(each for each in list_places() if each.shipped and not each.invented)
+    window.bench.open(Source(str(published.path), keep=False))
+    settle(window.bench)
     assert not window.message_bar.isVisible()
 
 

@@ -41,6 +41,9 @@ class CompareDialog(QDialog):
         self.grid.setVerticalSpacing(SPACE // 2)
         self.grid.setColumnStretch(1, 1)
         self.grid.setColumnStretch(2, 1)
+        bold = quiet(say("In bold: what differs"))
+        bold.setWordWrap(False)
+        self.grid.addWidget(bold, 0, 0)
         for side, (box, name) in enumerate(zip(self.boxes, _SIDES, strict=True)):
             box.setAccessibleName(name)
             box.activated.connect(self._show)
@@ -99,6 +102,7 @@ class CompareDialog(QDialog):
             differ = one != other
             cells = [name, *((heading if differ else body)(text) for text in (one, other))]
             for column, cell in enumerate(cells):
+                cell.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
                 cell.setMinimumWidth(cell.sizeHint().width() if column == 0 else _LEAST_PX)
                 self.grid.addWidget(cell, row, column)
             self._cells += cells

@@ -48,10 +48,10 @@ class RecordChart(Chart):
         forecast = np.array([100 * trip.forecast.mean for trip in trips])
         bars = np.array([[100 * t.forecast.low, 100 * t.forecast.high] for t in trips])
         highs = [100 * group.came.high for group in record.reliability]
-        top = float(max([20.0, *came, *bars.ravel(), *highs])) * 1.04
-        self.plot(
-            [0, top], [0, top], pen=pg.mkPen(colours.quiet, width=1, style=Qt.PenStyle.DashLine)
-        )
+        right = float(max([20.0, *bars.ravel()])) * 1.04
+        top = float(max([20.0, *came, *highs])) * 1.04
+        both = [0, min(right, top)]
+        self.plot(both, both, pen=pg.mkPen(colours.quiet, width=1, style=Qt.PenStyle.DashLine))
         if trips:
             pen = pg.mkPen(theme.colour(colours.forecast, 140), width=1.2)
             self.plot(bars.ravel(), np.repeat(came, 2), connect="pairs", pen=pen)
@@ -65,7 +65,7 @@ class RecordChart(Chart):
             marks.setZValue(theme.Z_MARK)
             self.addItem(marks)
         self._draw_groups(record)
-        self.box.setXRange(0, top, padding=0.02)
+        self.box.setXRange(0, right, padding=0.02)
         self.box.setYRange(0, top, padding=0.04)
         groups = len(record.reliability)
         self.setAccessibleDescription(

@@ -45,6 +45,8 @@ class HelpPage(QTextBrowser):
         self.document().setDocumentMargin(SPACE * 2)
         self.setLineWrapMode(QTextBrowser.LineWrapMode.FixedPixelWidth)
         self.document().setUndoRedoEnabled(False)
+        # Always, or pictures made for a page without it would be too wide as soon as it comes.
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
         self._pictures: set[str] = set()
         self.sourceChanged.connect(lambda _: self._space_out())
         # Scaling pictures takes a moment; it waits until the edge of the window is let go.

@@ -43,6 +43,7 @@ class HelpWindow(QWidget):
         self.words.setAccessibleName(say("Find in the guide"))
         self.words.setClearButtonEnabled(True)
         self.words.returnPressed.connect(self.find_next)
+        self.words.textChanged.connect(self._may_find)
         split = QSplitter()
         split.addWidget(self.tree)
         split.addWidget(self.page)
@@ -74,8 +75,8 @@ class HelpWindow(QWidget):
         row.addWidget(self.words, 2)
         row.addWidget(self.next)
         row.addWidget(self.before)
-        self.back.setEnabled(False)
-        self.forward.setEnabled(False)
+        for each in (self.back, self.forward, self.next, self.before):
+            each.setEnabled(False)
         self.page.backwardAvailable.connect(self.back.setEnabled)
         self.page.forwardAvailable.connect(self.forward.setEnabled)
         return row
@@ -165,6 +166,10 @@ class HelpWindow(QWidget):
     def _go_to_find(self) -> None:
         self.words.setFocus()
         self.words.selectAll()
+
+    def _may_find(self, text: str) -> None:
+        for each in (self.next, self.before):
+            each.setEnabled(bool(text.strip()))
 
     def find_next(self) -> None:
         """Go to the next place with the words, on this page or on one after it."""

@@ -60,7 +60,7 @@ _FILTERS: Final = (
     ("bait", say("Bait")),
 )
 _NOTHING: Final = say("No trip is logged yet. What hauls gave over time and by kind will be here.")
-_TICK_PX: Final = 84
+_TICK_EM: Final = 12  # letters: what the name of a group takes under a chart
 _APART_PX: Final = 20
 _ROOM: Final = 0.04  # of the height, above and below the marks
 _MANY: Final = 200  # groups: beyond, marks are drawn small, or they hide each other
@@ -132,10 +132,10 @@ class GroupChart(Chart):
 
     def _tick(self) -> None:
         """Name as many groups as there is room for."""
-        room = max(int(self.width() // _TICK_PX), 1)
+        metrics = self.fontMetrics()
+        room = max(self.width() // (_TICK_EM * metrics.averageCharWidth()), 1)
         step = max(-(-len(self._names) // room), 1)
         wide = step * self.width() / max(len(self._names), 1) - _APART_PX
-        metrics = self.fontMetrics()
         ticks = [
             (at, metrics.elidedText(self._names[at], Qt.TextElideMode.ElideRight, int(wide)))
             for at in range((step - 1) // 2, len(self._names), step)
