@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import csv
-import io
 import re
-from collections.abc import Iterator
 from typing import Final
 
 from planner.errors import Problem
 from planner.intake.grid import Grid, Line, heading_at, refused, squared
 from planner.intake.meanings import meaning_of
+from planner.logbook.table import numbered_rows
 from planner.words import say
 
 SEPARATORS: Final = {
@@ -138,33 +137,12 @@ def _separator(text: str) -> str:
 
 def _lines(text: str, separator: str, skipped: int) -> tuple[list[Line], list[Problem]]:
     """Return the lines by the number each begins on; a line that is not CSV ends the table."""
-    # strict: a stray quote is an error, not a guess at what was meant.
-    reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
     lines: list[Line] = []
     problems: list[Problem] = []
-    for entry in _numbered(reader, 1 + skipped):
+    for entry in numbered_rows(text, separator, 1 + skipped):
         if isinstance(entry, Problem):
             problems.append(entry)
         else:
-            lines.append(entry)
+            number, cells = entry
+            lines.append(Line(number, tuple(cells)))
     return lines, problems
-
-
-def _numbered(reader: Iterator[list[str]], first: int) -> Iterator[Line | Problem]:
-    number = first
-    while True:
-        try:
-            cells = next(reader)
-        except StopIteration:
-            return
-        except csv.Error as error:
-            remedy = say("check the quotation marks from this line on; double those inside a text")
-            yield Problem(
-                say("line {number}", number=number),
-                "",
-                say("is not CSV: {error}", error=error),
-                remedy,
-            )
-            return
-        yield Line(number, tuple(cells))
-        number = first + reader.line_num  # type: ignore[attr-defined]

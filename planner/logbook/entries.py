@@ -125,6 +125,10 @@ class Trap:
     events: tuple[TrapEvent, ...] = ()
 
 
+# From this share of light crabs on a trip is called light; judgement.
+LIGHT_TRIP_SHARE: Final = 0.25
+
+
 @dataclass(frozen=True)
 class TripOutcome:
     """A trip added up over its hauls; counts are sums of what was recorded, None when nothing was.

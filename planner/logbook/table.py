@@ -41,9 +41,7 @@ def split_table(raw: bytes) -> Table:
     if problem is not None:
         return _nothing(problem)
     separator = _separator(text.splitlines()[0])
-    # strict: a stray quote is an error, not a guess at what was meant.
-    reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
-    lines = _numbered(reader)
+    lines = numbered_rows(text, separator)
     first = next(lines)
     if isinstance(first, Problem):
         return _nothing(first)
@@ -117,9 +115,16 @@ def _column(cell: str) -> str:
     return name.casefold() if name.casefold() in COLUMNS else name
 
 
-def _numbered(reader: Iterator[list[str]]) -> Iterator[tuple[int, list[str]] | Problem]:
-    """Yield rows with the line that each begins on; a row that is not CSV ends the table."""
-    line = 1
+def numbered_rows(
+    text: str, separator: str, first: int = 1
+) -> Iterator[tuple[int, list[str]] | Problem]:
+    """Yield rows with the line that each begins on; a row that is not CSV ends the table.
+
+    first: the number of the text's first line.
+    """
+    # strict: a stray quote is an error, not a guess at what was meant.
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
+    line = first
     while True:
         try:
             cells = next(reader)
@@ -132,7 +137,7 @@ def _numbered(reader: Iterator[list[str]]) -> Iterator[tuple[int, list[str]] | P
             )
             return
         yield line, cells
-        line = reader.line_num + 1  # type: ignore[attr-defined]
+        line = first + reader.line_num
 
 
 def _header_problems(header: Sequence[str]) -> Iterator[Problem]:

@@ -11,6 +11,7 @@ import numpy as np
 
 from planner.estimates import Floats, Interval, interval_of_draws
 from planner.logbook import Log
+from planner.logbook.entries import LIGHT_TRIP_SHARE
 from planner.molt.curves import PosteriorDraws
 from planner.molt.learning import learn
 from planner.molt.year import day_of_year
@@ -21,8 +22,6 @@ from planner.words import say
 # A crab at nine tenths of full passes for full; judgement.
 _FULL: Final = 0.9
 _LONGEST_D: Final = 365
-# From this share of light crabs on a trip is called light; judgement.
-_LIGHT_TRIP: Final = 0.2
 
 
 @dataclass(frozen=True)
@@ -93,7 +92,7 @@ def last_trip_text(site: Site, log: Log | None, style: Style, today: date | None
         return ""
     newest = int(np.flatnonzero(trips.counted_here)[-1])
     light_share = trips.light[newest] / trips.judged[newest]
-    if light_share < _LIGHT_TRIP:
+    if light_share < LIGHT_TRIP_SHARE:
         return ""
     day = trips.days[newest]
     filling = days_to_fill(site, day, log)

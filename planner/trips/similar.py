@@ -11,12 +11,11 @@ import numpy as np
 
 from planner.clock import LUNATION_D, YEAR_D, to_utc64
 from planner.estimates import INTERVAL_TAILS, Interval
-from planner.logbook.entries import TripOutcome
+from planner.logbook.entries import LIGHT_TRIP_SHARE, TripOutcome
 from planner.phrasing import Style, degrees_apart_text
 from planner.sites.site import Site
 from planner.words import counted, say
 
-LIGHT_TRIP_SHARE: Final = 0.25
 # How far apart counts as one step away. All judgement: each changes what a trapper would
 # expect about as much as the others.
 _MOON_STEP_D: Final = 4.0

@@ -121,7 +121,7 @@ def alike_marks(trips: Sequence[SimilarTrip]) -> list[tuple[float, Catch]]:
 def _catch(light: Interval | None) -> Catch:
     if light is None:
         return "not judged"
-    from planner.trips.similar import LIGHT_TRIP_SHARE
+    from planner.logbook.entries import LIGHT_TRIP_SHARE
 
     if light.mean >= LIGHT_TRIP_SHARE:
         return "light"
