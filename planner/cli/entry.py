@@ -30,7 +30,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     words = sys.argv[1:] if argv is None else argv
     try:
         from planner.cli.parser import parse
-    except ImportError as error:
+    except Exception as error:  # noqa: BLE001  (a library or module that is damaged raises anything)
         return _without_libraries(words, error)
     try:
         args = parse(words)
@@ -60,14 +60,15 @@ def main(argv: Sequence[str] | None = None) -> int:
     return _write(output) or int(getattr(args, "status", DONE))
 
 
-def _without_libraries(words: Sequence[str], error: ImportError) -> int:
-    """Answer where a library of the jobs does not load: only the doctor needs none."""
+def _without_libraries(words: Sequence[str], error: Exception) -> int:
+    """Answer where something that the jobs need does not load: only the doctor needs none."""
     if list(words[:1]) == ["doctor"]:
         args = Namespace(report="--report" in words, format="json" if "json" in words else "text")
         return _write(doctor.answer(args)) or int(args.status)
     return _say(
         say(
-            "a library does not load ({error}); find out what is wrong: fullshell doctor",
+            "a library or a file of the program does not load ({error}); find out what is wrong: "
+            "fullshell doctor",
             error=error,
         ),
         INPUT,

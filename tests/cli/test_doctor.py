@@ -5,22 +5,26 @@ from __future__ import annotations
 import getpass
 import json
 import os
+import shutil
 import subprocess
 import sys
 from collections.abc import Iterator
 from importlib import import_module, metadata
 from pathlib import Path
-from typing import Any
+from typing import Any, get_args
 
 import pytest
 
+import planner
 from planner.assets import demo_log, log_folder, user_folder
 from planner.faults import keep, kept
 from planner.logbook import Logbook, book_zone, default_logbook
 from planner.ui.settings import settings_file
+from planner.ui.state import ViewName
 from planner.ui.trouble import checkup
-from planner.ui.trouble.checkup import Finding, files, libraries, screen
+from planner.ui.trouble.checkup import Finding, files, libraries, own_files, screen
 from planner.ui.trouble.checkup.finding import found_by, good, report_of, text_of, wrong
+from planner.ui.trouble.checkup.own_files import broken_modules
 
 
 def _states(found: Iterator[Finding]) -> dict[str, str]:
@@ -276,10 +280,62 @@ def test_without_qt_the_way_to_get_it_is_told(monkeypatch: pytest.MonkeyPatch) -
 def test_a_file_that_is_missing_is_named(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Half an unpacked archive must not pass for an installation."""
     assert _states(files.check_own_files()) == {"its own files": "good"}
-    monkeypatch.setattr(files, "demo_log", lambda: tmp_path / "hauls.csv")
+    monkeypatch.setattr(own_files, "demo_log", lambda: tmp_path / "hauls.csv")
     (found,) = files.check_own_files()
     assert found.state == "wrong"
     assert "hauls.csv" in found.said
+
+
+def test_damaged_modules_are_named_without_being_run(tmp_path: Path) -> None:
+    """A checkout or an unpacked archive has no sums: its modules are held to each other."""
+    package = tmp_path / "planner"
+    shutil.copytree(Path(planner.__file__).parent, package)
+    assert broken_modules(package) == []
+    damaged = {
+        "molt/belief.py": b"def (",
+        "trials/scales.py": b"\0" * 4000,
+        "logbook/rules.py": b"",
+    }
+    for name, content in damaged.items():
+        (package / name).write_bytes(content)
+    missing = ["sites/site.py", *(f"ui/{view}/view.py" for view in get_args(ViewName))]
+    for name in missing:
+        (package / name).unlink()
+    assert broken_modules(package) == sorted(f"planner/{name}" for name in (*damaged, *missing))
+
+
+def test_files_that_are_empty_or_cut_are_named(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A profile cut after a whole line is still TOML; it is held to what reads it."""
+    from planner import assets
+    from planner.molt import profile
+
+    for folder in ("resources", "sample_sites", "docs"):
+        shutil.copytree(assets._ROOT / folder, tmp_path / folder)
+    monkeypatch.setattr(assets, "_ROOT", tmp_path)
+    monkeypatch.setattr(profile, "_tables", profile._tables.__wrapped__)
+    assert _states(files.check_own_files()) == {"its own files": "good"}
+    crab = tmp_path / "resources" / "species" / "blue-crab.toml"
+    crab.write_text(crab.read_text("utf-8").partition("[signs]")[0], encoding="utf-8")
+    (tmp_path / "resources" / "languages" / "es.qm").write_bytes(b"")
+    (tmp_path / "resources" / "tables" / "en.toml").write_text("x = [", encoding="utf-8")
+    (found,) = files.check_own_files()
+    assert found.said.endswith("es.qm, en.toml, blue-crab.toml")
+
+
+def test_the_doctor_works_where_a_module_is_damaged(tmp_path: Path) -> None:
+    """The one job that must run then: a damaged module is no library, and no traceback."""
+    shutil.copytree(Path(planner.__file__).parent, tmp_path / "planner")
+    (tmp_path / "planner" / "logbook" / "rules.py").write_text("def (", encoding="utf-8")
+    entry = [sys.executable, "-P", "-m", "planner"]
+    variables = {**os.environ, "PYTHONPATH": str(tmp_path)}
+    for words, told in ((["water", "x"], "fullshell doctor"), (["doctor"], "logbook/rules.py")):
+        ran = subprocess.run(
+            [*entry, *words], capture_output=True, text=True, env=variables, check=False
+        )
+        assert told in ran.stdout + ran.stderr
+        assert "Traceback" not in ran.stderr
 
 
 def test_a_file_that_was_changed_since_installing_is_named(

@@ -14,19 +14,16 @@ from importlib import metadata
 from pathlib import Path
 from typing import Final
 
-from planner.assets import (
-    demo_log,
-    demo_place,
-    guide,
-    log_folder,
-    resource,
-    sample_sites,
-    user_folder,
-)
+from planner.assets import demo_place, log_folder, user_folder
 from planner.errors import PlannerError, RangeError
 from planner.faults import kept, log_file
 from planner.ui.settings import open_settings, settings_file
 from planner.ui.trouble.checkup.finding import Finding, good, mind, wrong
+from planner.ui.trouble.checkup.own_files import (
+    broken_modules,
+    unreadable_files,
+    unusable_files,
+)
 from planner.words import say
 
 _AGAIN: Final = say("install the program again: a file of its own is missing or damaged")
@@ -37,7 +34,10 @@ _TOO_LITTLE_BYTES: Final = 20e6  # the log and its backup may no longer be saved
 
 def check_own_files() -> Iterator[Finding]:
     """Look whether all that ships is there and whole, by its sums where the installer kept them."""
-    damaged = [*_changed_since_installed(), *_unreadable()]
+    modules = broken_modules()
+    unusable = () if modules else unusable_files()
+    found = (*_changed_since_installed(), *modules, *unreadable_files(), *unusable)
+    damaged = list(dict.fromkeys(found))
     if damaged:
         yield wrong(
             say("its own files"),
@@ -71,28 +71,6 @@ def _changed_since_installed() -> Iterator[str]:
             continue
         if urlsafe_b64encode(found).rstrip(b"=").decode() != file.hash.value:
             yield file.name
-
-
-def _unreadable() -> Iterator[str]:
-    """Name what cannot be read, or holds nothing."""
-    for wanted in (
-        demo_place(),
-        demo_log(),
-        guide("guide.md"),
-        resource("deck", "tally-page.html"),
-    ):
-        if not wanted.is_file() or not wanted.stat().st_size:
-            yield wanted.name
-    for folder, pattern in ((resource("species"), "*.toml"), (sample_sites(), "*.toml")):
-        if not any(folder.glob(pattern)):
-            yield f"{folder.name}/{pattern}"
-    from planner.sites import load_site
-
-    for place in sorted(sample_sites().glob("*.toml")):
-        try:
-            load_site(place)
-        except PlannerError:
-            yield place.name
 
 
 def check_sun_and_moon() -> Iterator[Finding]:
