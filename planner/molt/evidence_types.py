@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from datetime import date
+from statistics import NormalDist
 from typing import Final, Literal
 
 import numpy as np
@@ -13,6 +14,10 @@ from planner.estimates import Band, Floats, Interval
 
 # A difference is settled when it is there, or not, with this probability.
 SURE: Final = 0.9
+
+_NORMAL: Final = NormalDist()
+# However near the difference the estimate is, so many times what is known is always enough.
+_MOST_INFORMATION: Final = 8.0
 
 Cause = Literal["season", "moon", "runs", "place"]
 
@@ -45,17 +50,15 @@ class Effect:
     def trips_to_settle(self, difference: float) -> int | None:
         """Return how many more trips like those logged would settle a difference (a share).
 
-        Enough are those that bring the 80% interval of the swing to one side of the difference
-        if the estimate stays, or else to half the difference to either side. 0 when it is
-        settled, None when nothing can be said.
+        After so many it is as likely as not settled: the estimate will move, by as much as the
+        trips will tell more. 0 when it is settled, None when nothing can be said.
         """
         if self.settled(difference):
             return 0
         if not self.per_trip:
             return None
-        wanted = max(abs(self.swing.mean - difference), difference / 2)
-        missing = 1 / wanted**2 - 1 / self.half_width**2
-        return max(math.ceil(missing / self.per_trip), 1)
+        times = _information_to_settle(self.p_matters(difference))
+        return max(math.ceil((times - 1) / self.half_width**2 / self.per_trip), 1)
 
 
 @dataclass(frozen=True)
@@ -118,3 +121,21 @@ class Evidence:
     record: Record
     trips: int
     crabs: int
+
+
+def _information_to_settle(p: float) -> float:
+    """Return how many times what is known now settles a difference as likely as not.
+
+    p: the probability now that the difference is there. With t times the information a normal
+    estimate, now z standard deviations from the difference, will have moved by a standard
+    deviation of sqrt(1 - 1 / t) of what it has now, and must end 1.28 of the remaining
+    1 / sqrt(t) beyond the difference, on either side.
+    """
+    z, sure = abs(_NORMAL.inv_cdf(p)), _NORMAL.inv_cdf(SURE)
+    low, high = 1.0, _MOST_INFORMATION
+    for _ in range(40):
+        times = (low + high) / 2
+        needed, moved = sure / math.sqrt(times), math.sqrt(1 - 1 / times)
+        likely = _NORMAL.cdf((z - needed) / moved) + _NORMAL.cdf((-z - needed) / moved)
+        low, high = (low, times) if likely >= 0.5 else (times, high)
+    return high

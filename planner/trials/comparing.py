@@ -12,7 +12,7 @@ import numpy as np
 from planner.estimates import INTERVAL_TAILS
 from planner.logbook import Haul
 from planner.trials.estimation import Estimate, estimate
-from planner.trials.grouping import MEASURES, Bools, Observations, observations
+from planner.trials.grouping import MEASURES, Bools, Measure, Observations, observations
 from planner.trials.permutation import test_groups
 from planner.trials.settling import TRIPS_TO_SETTLE, Settling
 from planner.trials.sharing import Sharing, find_sharing
@@ -46,13 +46,14 @@ def compare(
     seen = observations(hauls, by, measure)
     counted = seen.per_group()
     judged = counted >= _HAULS_TO_JUDGE
-    fewest_best = MEASURES[measure].fewest_best
+    what = MEASURES[measure]
+    fewest_best = what.fewest_best
     test_rng, rate_rng = (np.random.default_rng([seed, stream]) for stream in (0, 1))
     found = estimate(seen, rate_rng) if seen.counts.size else None
     test = test_groups(seen, judged, test_rng)
     sharing = find_sharing(seen, judged)
     order = _order(seen, found, fewest_best=fewest_best)
-    groups = _groups(seen, found, judged, order, fewest_best=fewest_best)
+    groups = _groups(seen, found, judged, order, what)
     contrasts = _contrasts(seen, found, [i for i in order if judged[i]])
     settle = _to_settle(seen, found, judged, sharing, care_ratio, contrasts)
     findings = Findings(
@@ -66,7 +67,7 @@ def compare(
         caught=bool(seen.counts.any()),
         hauls=seen.counts.size,
         trips=seen.trips,
-        unit=MEASURES[measure].unit,
+        unit=what.unit,
     )
     verdict = verdict_of(findings)
     return Trial(
@@ -100,18 +101,19 @@ def _groups(
     found: Estimate | None,
     judged: Bools,
     order: list[int],
-    *,
-    fewest_best: bool,
+    what: Measure,
 ) -> tuple[Group, ...]:
     counted, totals = seen.per_group(), seen.per_group(seen.counts)
-    p_best = _p_best(found, judged, fewest_best=fewest_best)
+    p_best = _p_best(found, judged, fewest_best=what.fewest_best)
+    # The model counts without an end; of the crabs looked at no more than all can be light.
+    highest = np.inf if what.out_of is None else 0.0
     groups = []
     for i in order:
         low = rate = high = None
         if found is not None and counted[i] > 0:
             middle = float(np.median(found.log_rates[:, i]))
             ends = (min(found.low[i], middle), middle, max(found.high[i], middle))
-            low, rate, high = map(float, np.exp(ends))
+            low, rate, high = map(float, np.exp(np.minimum(ends, highest)))
         groups.append(
             Group(
                 name=seen.names[i],

@@ -7626,8 +7626,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/hauls/backups_dialog.py" />
-   <source>Made (UTC)</source>
-   <translation>Hecha (UTC)</translation>
+   <source>Made</source>
+   <translation>Hecha</translation>
   </message>
   <message>
    <location filename="planner/ui/hauls/backups_dialog.py" />

@@ -22,7 +22,7 @@ RECORD = Record(
     *(0.15, 0.16, 0.17, 0.45, 0.46, 0.48),
 )
 MOON = Effect(
-    "moon", Interval(0.08, 0.02, 0.14), np.array([0.02, 0.05, 0.11, 0.14]), 34, 611, 0.1, 7.32
+    "moon", Interval(0.08, 0.02, 0.14), np.array([0.02, 0.05, 0.11, 0.14]), 34, 611, 0.1, 8.81
 )
 MADE = Evidence((MOON,), CURVE, CURVE, RECORD, 34, 611)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import itertools
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
+from statistics import NormalDist
 
 import numpy as np
 import pytest
@@ -15,7 +16,7 @@ from planner.assets import demo_log, demo_place
 from planner.estimates import Interval
 from planner.logbook import Haul, Log, book_zone, read_log
 from planner.molt import days_to_fill, evidence, forecast, last_trip_text
-from planner.molt.evidence_types import PastForecast
+from planner.molt.evidence_types import SURE, Effect, PastForecast
 from planner.molt.learning import learn
 from planner.molt.record import reliability_of, scores_of
 from planner.molt.temperature import Reading, usual_water
@@ -345,3 +346,19 @@ def test_trips_of_like_forecasts_are_put_together_with_an_honest_interval():
         for a, g in zip(apart, groups, strict=True)
     )
     assert reliability_of(past[:7], 25.0) == ()
+
+
+@pytest.mark.parametrize("p", [0.12, 0.3, 0.5, 0.88])
+def test_trips_to_settle_are_enough_one_time_in_two(p):
+    """Against a simulation of normal estimates that go on learning: an interval just short of
+    settling it is not one more trip away, nor is one about the difference for ever open."""
+    rng = np.random.default_rng(5)
+    now = NormalDist().inv_cdf(p)  # the estimate, counted from the difference, its sd being 1
+    draws = 0.1 + 0.01 * rng.normal(now, 1, 100_000)
+    swing = Interval(0.1 + 0.01 * now, 0.09, 0.11)
+    effect = Effect("moon", swing, draws, 20, 200, half_width=0.0128, per_trip=0.05 / 0.0128**2)
+    more = 0.05 * effect.trips_to_settle(0.1)  # in what is known now
+    truth = rng.normal(now, 1, 100_000)
+    told = (now + more * rng.normal(truth, more**-0.5)) / (1 + more)
+    beyond = np.abs(told) * (1 + more) ** 0.5 >= NormalDist().inv_cdf(SURE)
+    assert beyond.mean() == pytest.approx(0.5, abs=0.1)

@@ -76,6 +76,21 @@ def test_a_share_does_not_fill_a_trap() -> None:
     assert "soak" not in {caution.code for caution in trial.warnings}
 
 
+def test_no_more_than_all_crabs_are_light() -> None:
+    """Where every crab looked at was light, no end of an interval is above all of them."""
+    at = datetime(2026, 8, 1, 12, tzinfo=UTC)
+    hauls = [
+        Haul(
+            f"t{trip}", "Otter Bight", spot="bar", trap=design, design=design,
+            hauled_at=at + timedelta(days=trip), keepers=5, judged=5, light=5,
+        )
+        for trip in range(8)
+        for design in ("bare", "coated")
+    ]  # fmt: skip
+    for group in compare(hauls, measure="light").groups:
+        assert 0.5 < group.low <= group.rate <= group.high <= 1
+
+
 def test_zero_everywhere_is_not_taken_for_never_together() -> None:
     """Designs that were set side by side and caught nothing: that is said, and nothing else."""
     hauls = [Haul("a", "x", spot=f"{at % 3}", design="AB"[at % 2], keepers=0) for at in range(12)]

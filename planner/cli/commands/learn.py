@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 from planner.cli.answers import Answer, Sheet, interval, iso, number, table_lines
 from planner.cli.arguments import add_job, add_log, add_place, heading, place_of
 from planner.phrasing import day_text
-from planner.words import say
+from planner.words import counted, say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
@@ -83,8 +83,8 @@ def _answer(args: Namespace) -> Answer:
         yield heading(
             site,
             say(
-                "{outcomes} logged trips, {judged} crabs judged, {light} light",
-                outcomes=len(outcomes),
+                "{trips}, {judged} crabs judged, {light} light",
+                trips=counted(len(outcomes), "logged trip"),
                 judged=judged,
                 light=light,
             ),

@@ -6,7 +6,7 @@ import argparse
 from argparse import Namespace
 from collections.abc import Iterator, Sequence
 from datetime import date
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Final
 
 from planner.cli.answers import Answer, Sheet, number, table_lines
 from planner.cli.arguments import add_job, add_log
@@ -20,6 +20,8 @@ from planner.words import say
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
     from planner.trials import Group, Layout, Trial
+
+_LEAST_P: Final = 0.01
 
 
 def add_to(jobs: Jobs) -> None:
@@ -100,12 +102,12 @@ def _answer(args: Namespace) -> Answer:
                 trial.by,
                 say("hauls"),
                 trial.measure,
-                say("a haul (80%)"),
+                say("share (80%)") if trial.measure == "light" else say("a haul (80%)"),
                 say("best one"),
             )
             yield from table_lines(heads, rows, right="lrrrr")
         if trial.test.p is not None:
-            yield say("{name}: p = {p:.2f}", name=trial.test.name, p=trial.test.p)
+            yield _test_line(trial.test.name, trial.test.p)
         yield from settle_texts(trial, days)
         yield from (f"! {caution.text}" for caution in trial.warnings)
         if layout is not None:
@@ -117,6 +119,12 @@ def _answer(args: Namespace) -> Answer:
             yield layout.sentence
 
     return Answer(data, sheet, text)
+
+
+def _test_line(name: str, p: float) -> str:
+    if p < _LEAST_P:  # shuffles cannot show that a gap is never made by chance
+        return say("{name}: p < {least_p:.2f}", name=name, least_p=_LEAST_P)
+    return say("{name}: p = {p:.2f}", name=name, p=p)
 
 
 def _trial(trial: Trial, days: Sequence[date], layout: Layout | None) -> dict[str, Any]:
