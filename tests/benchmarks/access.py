@@ -27,13 +27,13 @@ def look(points: int, size: tuple[int, int], mirrored: bool) -> str:
     from PySide6.QtGui import QFont
     from rooms import Rooms, settle
     from test_access_names import (
-        _charts_without_tables,
-        _controls,
-        _letters_taken_twice,
-        _nameless,
-        _unreachable,
+        charts_without_tables,
+        controls,
+        letters_taken_twice,
+        nameless,
+        unreachable,
     )
-    from test_access_room import _LOOKS
+    from test_access_room import LOOKS
 
     from planner.ui import theme
     from planner.ui.app import make_app
@@ -57,26 +57,26 @@ def look(points: int, size: tuple[int, int], mirrored: bool) -> str:
     window.activateWindow()
     bench.open(demo_source())
     settle(window)
-    rooms, controls = 0, 0
+    rooms, shown = 0, 0
     charts: set[str] = set()
     rules = {
-        "without a name": _nameless,
-        "that no key leads to": _unreachable,
-        "letters taken twice": _letters_taken_twice,
-        "without a table": _charts_without_tables,
-        "cut": lambda room: [each for looked in _LOOKS for each in looked(room)],
+        "without a name": nameless,
+        "that no key leads to": unreachable,
+        "letters taken twice": letters_taken_twice,
+        "without a table": charts_without_tables,
+        "cut": lambda room: [each for looked in LOOKS for each in looked(room)],
     }
     broken = dict.fromkeys(rules, 0)
     for _, room in Rooms(window).walk():
         rooms += 1
-        controls += len(list(_controls(room)))
+        shown += len(list(controls(room)))
         charts |= {each.accessibleName() for each in room.findChildren(Chart)}
         for what, found in rules.items():
             broken[what] += len(found(room))
     window.close()
     bench.close()
     counts = ", ".join(f"{count} {what}" for what, count in broken.items())
-    return f"{rooms} rooms, {controls} controls shown in them, {len(charts)} charts: {counts}"
+    return f"{rooms} rooms, {shown} controls shown in them, {len(charts)} charts: {counts}"
 
 
 def main() -> None:

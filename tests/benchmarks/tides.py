@@ -1,6 +1,6 @@
 """How fast the tide is, as ratios to other ways on the same machine in the same run.
 
-    python tests/benchmarks/tides.py
+    python -m tests.benchmarks.tides
 
 A year at one minute from the place file, against UTide's reconstruct, plain numpy and the
 bare matrix product; then a year of turns. Every figure is the best of several runs: a shared
@@ -15,7 +15,6 @@ import os
 os.environ.setdefault("OMP_NUM_THREADS", "1")
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 
-import time
 import tracemalloc
 from collections.abc import Callable
 
@@ -26,21 +25,12 @@ from planner.constituents import find
 from planner.sites import Site, load_site
 from planner.tides import Tide
 from planner.tides.arguments import Constituents
+from tests.benchmarks.timing import best
 
 START, STOP = np.datetime64("2026-01-01", "ms"), np.datetime64("2027-01-01", "ms")
 MINUTE = np.timedelta64(1, "m")
 # UTide's names for constituents that it spells otherwise or has only the like of.
 UTIDE_NAMES = {"RHO": "RHO1", "LAM2": "LDA2", "M1": "NO1", "2MK3": "MO3"}
-
-
-def best(task: Callable[[], object], runs: int) -> float:
-    """Return the shortest of several runs, in seconds."""
-    lengths = []
-    for _ in range(runs):
-        began = time.perf_counter()
-        task()
-        lengths.append(time.perf_counter() - began)
-    return min(lengths)
 
 
 def plain_numpy(site: Site) -> Callable[[], object]:

@@ -1,6 +1,6 @@
 """Prints how honest the trap trials are in simulated worlds: run it from a checkout.
 
-    python tests/benchmarks/trials_worlds.py [WORLDS] [alarms|coverage|power|hauls]
+    python -m tests.benchmarks.trials_worlds [WORLDS] [alarms|coverage|power|hauls]
 
 Each world has traps of several designs dealt at random over spots, trips that differ, spots
 that differ, and overdispersed counts. False alarms are tests with p <= 0.05 where designs do

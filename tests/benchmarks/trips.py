@@ -1,6 +1,6 @@
 """How fast the search for plans is, as a ratio on the same machine in the same run.
 
-    python tests/benchmarks/trips.py
+    python -m tests.benchmarks.trips
 
 A year ahead at the demo place with ten spots, against the outlook of the same year that the
 plans are ranked on. The figures are the best of several runs, the sky computed once before.
@@ -14,8 +14,6 @@ import os
 os.environ.setdefault("OMP_NUM_THREADS", "1")
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 
-import time
-from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 
@@ -23,18 +21,9 @@ from planner.assets import demo_place
 from planner.sites import Site, load_site
 from planner.sites.site import Spot
 from planner.trips import outlook, plan_trips
+from tests.benchmarks.timing import best
 
 FIRST, LAST = date(2026, 1, 1), date(2026, 12, 31)
-
-
-def best(task: Callable[[], object], runs: int) -> float:
-    """Return the shortest of several runs, in seconds."""
-    lengths = []
-    for _ in range(runs):
-        began = time.perf_counter()
-        task()
-        lengths.append(time.perf_counter() - began)
-    return min(lengths)
 
 
 def ten_spots() -> Site:

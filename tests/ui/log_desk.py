@@ -8,7 +8,8 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QComboBox
 from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_place
@@ -88,6 +89,14 @@ def in_book(view: HaulsView, trip: str = "22 Nov 2026") -> list[Haul]:
 def choose(view: HaulsView, row: int, field: str) -> None:
     view.entry.table.setFocus()
     view.entry.table.setCurrentIndex(view.entry.model.index(row, AT[field]))
+
+
+def pick(box: QComboBox, value: object) -> None:
+    """Choose in a box with the keys, as a person does."""
+    box.setFocus()
+    steps = box.findData(value) - box.currentIndex()
+    for _ in range(abs(steps)):
+        QTest.keyClick(box, Qt.Key.Key_Down if steps > 0 else Qt.Key.Key_Up)
 
 
 def keys(qtbot: QtBot, text: str, *then: Qt.Key) -> None:

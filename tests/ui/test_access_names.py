@@ -55,7 +55,7 @@ def window(request: Any, empty_bench: Workbench, qtbot: Any) -> Iterator[MainWin
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
-def _controls(root: QWidget) -> Iterator[QWidget]:
+def controls(root: QWidget) -> Iterator[QWidget]:
     """Give what is shown and can be used, whatever it is part of; not the parts of a control."""
     for widget in root.findChildren(QWidget):
         parent = widget.parentWidget()
@@ -107,7 +107,7 @@ def _tab_stops(root: QWidget) -> list[QWidget]:
     raise AssertionError("Tab never comes around")
 
 
-def _unreachable(root: QWidget) -> list[str]:
+def unreachable(root: QWidget) -> list[str]:
     """Return the controls that no key leads to.
 
     Of buttons of which one is chosen Tab stops at that one, and arrows lead on; a focus
@@ -121,7 +121,7 @@ def _unreachable(root: QWidget) -> list[str]:
 
     return [
         f"{_where(control)} “{_name(_interface(control))}”"
-        for control in _controls(root)
+        for control in controls(root)
         if control not in stops
         and control.focusProxy() not in stops
         and not in_group(control)
@@ -129,9 +129,9 @@ def _unreachable(root: QWidget) -> list[str]:
     ]
 
 
-def _nameless(root: QWidget) -> list[str]:
+def nameless(root: QWidget) -> list[str]:
     found = []
-    for control in {*_controls(root), *_tab_stops(root)}:
+    for control in {*controls(root), *_tab_stops(root)}:
         interface = _interface(control)
         scrolls_only = isinstance(control, QAbstractScrollArea) and not _name(interface)
         if not _name(interface) or (interface.role() in _DUMB and not _name(interface)):
@@ -161,7 +161,7 @@ def _jumps_up(root: QWidget) -> list[str]:
     return found
 
 
-def _letters_taken_twice(root: QWidget) -> list[str]:
+def letters_taken_twice(root: QWidget) -> list[str]:
     """Return what shares its letter with another: Alt with it would only step between the two."""
     words = [action.text() for bar in root.findChildren(QMenuBar) for action in bar.actions()]
     for widget in root.findChildren(QWidget):
@@ -188,11 +188,11 @@ def test_every_room_by_keyboard_and_screen_reader(window: MainWindow) -> None:
         seen += 1
         charts |= {each.accessibleName() for each in room.findChildren(Chart)}
         for what, found in (
-            ("nameless", _nameless(room)),
-            ("no key leads to", _unreachable(room)),
+            ("nameless", nameless(room)),
+            ("no key leads to", unreachable(room)),
             ("Tab jumps up", _jumps_up(room)),
-            ("one letter for", _letters_taken_twice(room)),
-            ("chart without a table", _charts_without_tables(room)),
+            ("one letter for", letters_taken_twice(room)),
+            ("chart without a table", charts_without_tables(room)),
         ):
             for each in found:
                 wrong.setdefault(f"{what}: {each}", []).append(name)
@@ -201,7 +201,7 @@ def test_every_room_by_keyboard_and_screen_reader(window: MainWindow) -> None:
     assert not wrong, "\n".join(f"{what}  [{rooms[0]}]" for what, rooms in wrong.items())
 
 
-def _charts_without_tables(root: QWidget) -> list[str]:
+def charts_without_tables(root: QWidget) -> list[str]:
     """Return the charts for whose facts there is no table in the same room."""
     tables = [t for t in root.findChildren(QAbstractItemView) if t.accessibleName()]
     return [

@@ -149,7 +149,7 @@ def _in_cells(widget: QWidget) -> bool:
     return False
 
 
-_LOOKS = (_cut, _outside, _sideways, _names_of_axes, _pictures, _names_of_places)
+LOOKS = (_cut, _outside, _sideways, _names_of_axes, _pictures, _names_of_places)
 
 
 @pytest.mark.slow
@@ -181,7 +181,7 @@ def test_nothing_is_cut_in_any_room(
     qtbot.waitUntil(lambda: empty_bench.idle, timeout=60_000)
     wrong: dict[str, str] = {}
     for name, room in Rooms(window).walk():
-        for looked in _LOOKS:
+        for looked in LOOKS:
             for each in looked(room):
                 wrong.setdefault(each, name)
     if mirrored:

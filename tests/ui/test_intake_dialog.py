@@ -7,12 +7,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from log_desk import made_bench, reread, settled, view_of_bench  # noqa: F401
+from log_desk import made_bench, pick, reread, settled, view_of_bench  # noqa: F401
 from openpyxl import load_workbook
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible, QGuiApplication
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QComboBox, QFileDialog, QWidget
+from PySide6.QtWidgets import QFileDialog, QWidget
 from pytestqt.qtbot import QtBot
 
 from planner.intake import recall
@@ -40,14 +40,6 @@ def dialog_of(qtbot: QtBot, view: HaulsView, path: Path, monkeypatch: Any) -> In
     assert isinstance(found, IntakeDialog)
     qtbot.waitUntil(found.isVisible, timeout=LONG_MS)
     return found
-
-
-def pick(box: QComboBox, value: str) -> None:
-    """Choose in a box with the keys, as a person does."""
-    box.setFocus()
-    steps = box.findData(value) - box.currentIndex()
-    for _ in range(abs(steps)):
-        QTest.keyClick(box, Qt.Key.Key_Down if steps > 0 else Qt.Key.Key_Up)
 
 
 def test_a_foreign_table_is_asked_about_and_remembered(

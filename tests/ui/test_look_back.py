@@ -5,11 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from log_desk import made_bench, settled, view_of_bench  # noqa: F401
+from log_desk import made_bench, pick, settled, view_of_bench  # noqa: F401
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible
-from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QComboBox, QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_log
@@ -29,13 +28,6 @@ def looking(qtbot: QtBot, view: HaulsView) -> LookBackWindow:
     assert isinstance(found, LookBackWindow)
     qtbot.waitUntil(lambda: len(found.groups) > 5, timeout=LONG_MS)
     return found
-
-
-def pick(box: QComboBox, value: str) -> None:
-    box.setFocus()
-    steps = box.findData(value) - box.currentIndex()
-    for _ in range(abs(steps)):
-        QTest.keyClick(box, Qt.Key.Key_Down if steps > 0 else Qt.Key.Key_Up)
 
 
 def cells(window: LookBackWindow, row: int) -> list[str]:
