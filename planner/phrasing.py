@@ -162,6 +162,18 @@ def date_text(day: date) -> str:
     return say("{day.day} {day:%b %Y}", day=day)
 
 
+def natural_order(label: str) -> tuple[tuple[int, int | str], ...]:
+    """Return a key by which A2 comes before A10."""
+    parts: list[tuple[int, int | str]] = []
+    word = ""
+    for letter in f"{label.casefold()}\0":
+        if word and (letter == "\0" or letter.isdecimal() != word[-1].isdecimal()):
+            parts.append((0, int(word)) if word.isdecimal() else (1, word))
+            word = ""
+        word += letter
+    return tuple(parts)
+
+
 def zone_text(instant: datetime, zone: ZoneInfo) -> str:
     """Return the abbreviation, such as "EDT", of the zone that `clock_text` of an instant is in."""
     return _shown(instant, zone).tzname() or str(zone)

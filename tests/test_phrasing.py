@@ -15,6 +15,7 @@ from planner.phrasing import (
     height_text,
     interval_text,
     light_text,
+    natural_order,
     number_text,
     numbers_text,
     range_text,
@@ -79,3 +80,10 @@ def test_an_interval_that_says_the_same_twice_is_left_out() -> None:
     """ "fewer than 1 in 50 (fewer than 1 in 50 to fewer than 1 in 50)" tells nothing more."""
     assert light_text(Interval(0.005, 0.001, 0.015)) == "fewer than 1 in 50"
     assert light_text(Interval(0.1, 0.04, 0.2)) == "about 1 in 10 (1 in 25 to 1 in 5)"
+
+
+def test_labels_stand_as_a_person_sorts_them() -> None:
+    """A2 before A10, and C3 before C4 whatever trip they came from."""
+    assert sorted(["C4", "A10", "C3", "A2", "12", "2"], key=natural_order) == [
+        "2", "12", "A2", "A10", "C3", "C4",
+    ]  # fmt: skip

@@ -16,6 +16,7 @@ from planner.phrasing import (
     Style,
     clock_text,
     day_clock_text,
+    natural_order,
     number_text,
     temperature_text,
     zone_text,
@@ -124,7 +125,7 @@ def _gear(facts: TripFacts, style: Style) -> Iterator[Item]:
             "{count} floats, each with the marks that the rules ask for, and the "
             "trap's label: {listed}",
             count=count,
-            listed=", ".join(kit.label for kit in facts.traps.kits),
+            listed=", ".join(sorted((kit.label for kit in facts.traps.kits), key=natural_order)),
         ),
         "plan",
     )

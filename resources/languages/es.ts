@@ -4412,6 +4412,16 @@
   </message>
   <message>
    <location filename="planner/sites/water_checks.py" />
+   <source>differs from high_minutes by {hours:.0f} h, which leaves no tide</source>
+   <translation>difiere de high_minutes en {hours:.0f} h, lo que no deja marea</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/water_checks.py" />
+   <source>check the signs: later is positive, earlier negative</source>
+   <translation>compruebe los signos: más tarde es positivo y más temprano negativo</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/water_checks.py" />
    <source>is given beside tabled differences, which take its place</source>
    <translation>se indica junto a diferencias tabuladas, que lo sustituyen</translation>
   </message>

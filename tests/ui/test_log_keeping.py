@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
@@ -25,7 +26,7 @@ from pytestqt.qtbot import QtBot
 from planner.assets import demo_place, user_folder
 from planner.logbook import Crab, Haul, Log, Logbook, Trip, default_logbook
 from planner.sites.book import user_places
-from planner.ui.hauls.backups_dialog import BackupsDialog
+from planner.ui.hauls.backups_dialog import BackupsDialog, made_text
 from planner.ui.hauls.bin_dialog import BinDialog
 from planner.ui.hauls.crabs_dialog import CrabsDialog
 from planner.ui.hauls.kitchen_ask import KitchenAsk, kitchens_to_ask
@@ -184,6 +185,18 @@ def test_the_bin_gives_back_and_is_emptied_by_the_user(
     assert view.bench.book.binned() == ()
     assert view.bench.undo_name == "Undo emptying of the bin"
     dialog.close()
+
+
+@pytest.mark.skipif(not hasattr(time, "tzset"), reason="the system's zone cannot be set here")
+def test_a_backup_is_told_by_the_clock_at_hand(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Nobody works out from Greenwich whether a copy is from before the last trip."""
+    monkeypatch.setenv("TZ", "America/New_York")
+    time.tzset()
+    try:
+        assert made_text(datetime(2026, 11, 25, 3, 30, tzinfo=UTC)) == "24 Nov 2026 22:30"
+    finally:
+        monkeypatch.undo()
+        time.tzset()
 
 
 def test_the_window_goes_back_to_a_backup(qtbot: QtBot, view: HaulsView) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import datetime
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QFileDialog, QHBoxLayout, QVBoxLayout, QWidget
@@ -26,9 +27,7 @@ class BackupsDialog(QDialog):
         self.resize(560, 400)
         self.bench = bench
         self._backups: Sequence[Backup] = ()
-        self._rows = RowsModel(
-            (say("Made (UTC)"), say("Why"), say("Size")), numbers=(2,), parent=self
-        )
+        self._rows = RowsModel((say("Made"), say("Why"), say("Size")), numbers=(2,), parent=self)
         self.table = rows_table(
             self._rows,
             say("Backups of the log, newest first"),
@@ -79,7 +78,7 @@ class BackupsDialog(QDialog):
         self._rows.show(
             [
                 (
-                    f"{date_text(b.at)} {b.at:%H:%M}",
+                    made_text(b.at),
                     b.why or say("day of use"),
                     say("{size:.1f} MB", size=size / 1000000.0),
                 )
@@ -113,6 +112,12 @@ class BackupsDialog(QDialog):
 
         self.bench.change_log(lambda book: book.restore(path), done)
         self.accept()
+
+
+def made_text(at: datetime) -> str:
+    """Return "24 Nov 2026 22:30" for an instant, by the clock of this computer."""
+    here = at.astimezone()
+    return f"{date_text(here)} {here:%H:%M}"
 
 
 def _sized(backups: Sequence[Backup]) -> list[tuple[Backup, int]]:

@@ -8,7 +8,7 @@ from typing import Final
 
 from planner.logbook import Haul, Log, Trap
 from planner.logbook.log import haul_judged
-from planner.phrasing import date_text
+from planner.phrasing import date_text, natural_order
 from planner.ui.hauls.haul_cells import NOT_RECORDED
 from planner.ui.hauls.haul_words import light_words
 from planner.ui.hauls.log_words import IN_WORDS
@@ -20,7 +20,7 @@ _OLDEST: Final = datetime.min.replace(tzinfo=UTC)
 def trap_labels(log: Log) -> list[str]:
     """Return the labels of all traps, of hauls and of histories, as a person sorts them."""
     labels = {haul.trap for haul in log.hauls if haul.trap} | {trap.label for trap in log.traps}
-    return sorted(labels, key=_natural)
+    return sorted(labels, key=natural_order)
 
 
 def trap_named(log: Log, label: str) -> Trap:
@@ -83,15 +83,3 @@ def event_lines(trap: Trap) -> list[tuple[str, str, str]]:
     return [
         (date_text(event.on), IN_WORDS.get(event.kind, event.kind), event.notes) for event in events
     ]
-
-
-def _natural(label: str) -> tuple[tuple[int, int | str], ...]:
-    """Return a key by which A2 comes before A10."""
-    parts: list[tuple[int, int | str]] = []
-    word = ""
-    for letter in f"{label.casefold()}\0":
-        if word and (letter == "\0" or letter.isdecimal() != word[-1].isdecimal()):
-            parts.append((0, int(word)) if word.isdecimal() else (1, word))
-            word = ""
-        word += letter
-    return tuple(parts)
