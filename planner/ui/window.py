@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 from planner.phrasing import TIDE_CAUTION
 from planner.ui import theme
 from planner.ui.guide.help_menu import Help
-from planner.ui.imports import read_module
+from planner.ui.imports import read_in_sips, read_module
 from planner.ui.menus import Menus
 from planner.ui.parts import body, button, on_ground
 from planner.ui.place_box import PlaceBox
@@ -201,8 +201,7 @@ class MainWindow(QMainWindow):
 
         def work(checkpoint: Checkpoint) -> None:
             for name, *_ in VIEWS:
-                checkpoint()
-                read_module(f"planner.ui.{name}.view")
+                read_in_sips(f"planner.ui.{name}", checkpoint)
 
         self.bench.desk.start("views", "", work, lambda _: None)
 

@@ -6,7 +6,7 @@ import threading
 from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import QObject, QThreadPool, Signal
+from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal
 
 from planner.errors import Cancelled, PlannerError
 from planner.ui.imports import read_core
@@ -47,14 +47,27 @@ class Desk(QObject):
         work: Callable[[Checkpoint], Any],
         done: Callable[[Any], None],
         failed: Callable[[PlannerError], None] | None = None,
+        rest_ms: int = 0,
     ) -> None:
-        """Run `work(checkpoint)` elsewhere, then `done(result)` or `failed` on this thread."""
+        """Run `work(checkpoint)` elsewhere, then `done(result)` or `failed` on this thread.
+
+        rest_ms: begin so much later, and not at all if it was asked for again or given up by
+        then; for what nobody waits for, which would only slow down what they do wait for.
+        """
         self.stop(key)
         job = _Job(key, label, work, done, failed, self._ended)
         self._running[key] = job
-        # Not the job itself: a pool never lets go of an object that it was given to run.
-        self._pool.start(job.run)
+        if rest_ms:
+            QTimer.singleShot(rest_ms, self, lambda: self._begin(job))
+        else:
+            self._begin(job)
         self._tell()
+
+    def _begin(self, job: _Job) -> None:
+        if self._running.get(job.key) is job:
+            job.begun = True
+            # Not the job itself: a pool never lets go of an object that it was given to run.
+            self._pool.start(job.run)
 
     def stop(self, key: str) -> None:
         """Give up a job: it stops at its next checkpoint and its result is dropped."""
@@ -78,10 +91,11 @@ class Desk(QObject):
         self._pool.waitForDone()
 
     def settle(self) -> None:
-        """Wait for every job to end of itself, and hand over the results."""
+        """Wait for every job that has begun to end of itself, and hand over the results."""
         self._pool.waitForDone()
         for job in tuple(self._running.values()):
-            self._finish(job)
+            if job.begun:
+                self._finish(job)
 
     def has(self, key: str) -> bool:
         """Whether a job of a key is waiting or running."""
@@ -130,6 +144,7 @@ class _Job:
         ended: Any,
     ) -> None:
         self.key, self.label, self.work, self.done, self.failed = key, label, work, done, failed
+        self.begun = False
         self.cancelled = threading.Event()
         self.result: Any = None
         self.error: BaseException | None = None

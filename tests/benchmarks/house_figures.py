@@ -102,7 +102,7 @@ def main() -> None:
     quick = parser.parse_args().quick
     _run("First paint", "first_paint", "--runs", "3" if quick else "7")
     _run("Frames over ten years of days", "frames", "--frames", "40" if quick else "120")
-    _run("Calls of a session", "session")
+    _run("Turns of a session", "session", "--times", "2" if quick else "3")
     _run("Memory", "leaks", "--changes", "100" if quick else "1000")
     print("\nRooms by keyboard, by screen reader, and for words that are cut")
     for options in _ROOMS[:1] if quick else _ROOMS:

@@ -8,7 +8,8 @@ from threading import Thread
 
 import pytest
 
-from planner.ui.imports import read_module
+from planner.errors import Cancelled
+from planner.ui.imports import read_in_sips, read_module
 
 _CODE = "import sys, time\nsys.read_so_far.append(__name__)\ntime.sleep(0.1)\n"
 
@@ -31,3 +32,28 @@ def test_modules_are_read_one_thread_at_a_time(
         thread.join(10)
     assert sorted(order) == sorted(2 * names)
     assert order[0::2] == order[1::2], "one was begun before another had ended"
+
+
+def test_a_package_read_ahead_is_read_whole_and_can_be_stopped(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Every module is read, so that no view waits for its own; closing the window waits for one."""
+    folder = tmp_path / "read_ahead"
+    folder.mkdir()
+    for name in ("__init__", "first", "second", "third"):
+        (folder / f"{name}.py").touch()
+    monkeypatch.syspath_prepend(str(tmp_path))
+    left = 1
+
+    def checkpoint() -> None:
+        nonlocal left
+        if not left:
+            raise Cancelled
+        left -= 1
+
+    with pytest.raises(Cancelled):
+        read_in_sips("read_ahead", checkpoint)
+    assert {name for name in sys.modules if name.startswith("read_ahead.")} == {"read_ahead.first"}
+    left = 3
+    read_in_sips("read_ahead", checkpoint)
+    assert {"read_ahead.first", "read_ahead.second", "read_ahead.third"} <= sys.modules.keys()

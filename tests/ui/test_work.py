@@ -174,6 +174,33 @@ def test_a_job_replaced_while_it_waits_is_never_worked_out(desk: Desk, qtbot: An
     assert ran == [199]
 
 
+def test_a_job_that_rests_is_begun_only_if_it_is_still_wanted(desk: Desk, qtbot: Any) -> None:
+    """Days passed over by arrow keys each ask why; only the one stayed at is worked out.
+
+    The desk is not idle meanwhile: who waits for it gets what was asked for.
+    """
+    worked_out: list[str] = []
+    results: list[str] = []
+
+    def ask(day: str) -> None:
+        def work(_: Any) -> str:
+            worked_out.append(day)
+            return day
+
+        desk.start("why", "", work, results.append, rest_ms=30)
+
+    for day in ("first", "second", "third"):
+        ask(day)
+    desk.start("other", "", lambda _: "other", results.append, rest_ms=30)
+    desk.stop("other")
+    assert not desk.idle
+    desk.finish()
+    desk.settle()
+    assert results == [], "what has not begun has no result to hand over"
+    qtbot.waitUntil(lambda: desk.idle, timeout=PATIENCE_MS)
+    assert worked_out == results == ["third"]
+
+
 def test_work_may_start_more_work_when_it_is_done(desk: Desk, qtbot: Any) -> None:
     """The outlook leads to plans; the status line does not flicker in between."""
     labels: list[str] = []

@@ -50,6 +50,8 @@ _WIDE_EM = 150
 # The strip grows from its least with every line of text that the window is higher.
 _LEAST_LINES, _LINES_A_SCALE = 45, 55
 _LEAST_GROWTH, _MOST_GROWTH = 0.8, 1.7
+# Days are passed over quickly; the one that is stayed at is told why.
+_REST_MS = 120
 _SPANS = ((say("2 weeks"), 14), (say("6 weeks"), 44), (say("Season"), 185), (say("Year"), 366))
 
 
@@ -319,7 +321,11 @@ class DatesView(WhenSeen, QWidget):
             return explain_day(search, day, style, wishes, today)
 
         self.bench.desk.start(
-            "explain", "", work, lambda found: self._show_day(day_verdict(text, found))
+            "explain",
+            "",
+            work,
+            lambda found: self._show_day(day_verdict(text, found)),
+            rest_ms=_REST_MS,
         )
 
     def _show_day(self, text: str) -> None:

@@ -15,6 +15,8 @@ from planner.words import say
 
 Moves = dict[str, str]
 
+_REST_MS = 60  # the view that asks is put up and painted first
+
 
 class LayoutDesk(QObject):
     """Holds the layout of the open place's next trip; one for all views of a workbench.
@@ -55,6 +57,7 @@ class LayoutDesk(QObject):
             say("Laying out the traps"),
             lambda _: trip_layout(site, log, moves),
             self._show,
+            rest_ms=_REST_MS,
         )
 
     def _show(self, layout: TrapLayout) -> None:
