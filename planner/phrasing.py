@@ -65,7 +65,7 @@ def interval_text(estimate: Interval, form: str) -> str:
 
 def one_in(share: float) -> str:
     """Return a share as a natural frequency: "about 1 in 8", "fewer than 1 in 50"."""
-    if not 0.02 <= share <= 0.98:
+    if not 0.02 <= share < 0.95:
         return short_one_in(share)
     return say("about {share}", share=short_one_in(share))
 
@@ -74,11 +74,11 @@ def short_one_in(share: float) -> str:
     """Return the same without "about", for inside brackets."""
     if share < 0.02:
         return say("fewer than 1 in 50")
-    if share > 0.98:
+    if share >= 0.95:
         return say("nearly all")
-    if share <= 0.42:
+    if share < 0.35:
         count = 1 / share
-        return say("1 in {count}", count=round(count) if count < 12 else round(count / 5) * 5)
+        return say("1 in {count}", count=round(count) if count <= 12.5 else round(count / 5) * 5)
     tenths = round(share * 10)
     return say("half") if tenths == 5 else say("{tenths} in 10", tenths=tenths)
 
