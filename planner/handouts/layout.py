@@ -51,7 +51,7 @@ class TrapLayout:
 
 
 def kits_known(log: Log | None, place: str) -> tuple[TrapKit, ...]:
-    """Return the traps of a place, each label once as its newest haul has it.
+    """Return the traps of a place, each label once as its newest haul has it; none that is gone.
 
     Those of the newest trip come first, in the order they were entered; then those that were
     last out on the trip before, and so on. Trips without a time say nothing of order and count
@@ -59,9 +59,10 @@ def kits_known(log: Log | None, place: str) -> tuple[TrapKit, ...]:
     """
     if log is None:
         return ()
+    gone = log.gone
     by_trip: dict[str, list[Haul]] = defaultdict(list)
     for haul in log.hauls:
-        if haul.place == place and haul.trap:
+        if haul.place == place and haul.trap and haul.trap not in gone:
             by_trip[haul.trip].append(haul)
     outcomes = log.outcomes(place)
     newest_first = sorted(outcomes, key=lambda trip: trip.when or _OLDEST, reverse=True)
@@ -73,9 +74,11 @@ def kits_known(log: Log | None, place: str) -> tuple[TrapKit, ...]:
     return tuple(kits.values())
 
 
-def kits_aboard(known: Sequence[TrapKit], count: int) -> tuple[TrapKit, ...]:
-    """Return `count` traps: the known ones first, then numbered ones."""
-    labels = {kit.label for kit in known}
+def kits_aboard(
+    known: Sequence[TrapKit], count: int, gone: frozenset[str] = frozenset()
+) -> tuple[TrapKit, ...]:
+    """Return `count` traps: the known ones first, then numbered ones; gone: labels not to use."""
+    labels = {kit.label for kit in known} | gone
     numbers = (str(number) for number in range(1, count + len(labels) + 1))
     fresh = [TrapKit(number) for number in numbers if number not in labels]
     return (*known[:count], *fresh[: max(count - len(known), 0)])
@@ -103,7 +106,8 @@ def trip_layout(site: Site, log: Log | None, moves: Mapping[str, str] | None = N
     """
     if moves is None:
         moves = read_moves(site.name, log)
-    kits = kits_aboard(kits_known(log, site.name), site.habits.traps)
+    gone = frozenset[str]() if log is None else log.gone
+    kits = kits_aboard(kits_known(log, site.name), site.habits.traps, gone)
     spots = [spot.name for spot in site.spots]
     if log is None or len({kit.design for kit in kits if kit.design}) < 2 or len(spots) < 2:
         proposed = deal(kits, spots)

@@ -124,6 +124,12 @@ class Trap:
     notes: str = ""
     events: tuple[TrapEvent, ...] = ()
 
+    @property
+    def gone_since(self) -> date | None:
+        """The day it was lost or retired, None where nothing or something else befell it last."""
+        last = max(reversed(self.events), key=lambda event: event.on, default=None)
+        return last.on if last is not None and last.kind in ("lost", "retired") else None
+
 
 # From this share of light crabs on a trip is called light; judgement.
 LIGHT_TRIP_SHARE: Final = 0.25

@@ -12,7 +12,7 @@ from itertools import chain
 from operator import attrgetter
 from typing import Self
 
-from planner.logbook.columns import COLUMNS, MEASURES, TIMES
+from planner.logbook.columns import COLUMNS, COUNTS, MEASURES, TIMES
 from planner.logbook.entries import Haul, Trap, Trip, TripOutcome
 
 HaulKey = tuple[object, ...]
@@ -90,6 +90,20 @@ class Log:
         trips = {key: Trip(*key) for key in hauls}
         trips.update({(trip.name, trip.place): trip for trip in self.trips})
         return {key: LoggedTrip(trip, tuple(hauls.get(key, ()))) for key, trip in trips.items()}
+
+    @cached_property
+    def gone(self) -> frozenset[str]:
+        """The labels of traps that were lost or retired, with nothing counted in them since."""
+        since = {trap.label: trap.gone_since for trap in self.traps if trap.gone_since}
+        back = {
+            haul.trap
+            for haul in self.hauls
+            if haul.trap in since
+            and haul.hauled_at is not None
+            and haul.hauled_at.date() > since[haul.trap]
+            and any(getattr(haul, name) is not None for name in COUNTS)
+        }
+        return frozenset(since.keys() - back)
 
     @cached_property
     def fingerprint(self) -> str:

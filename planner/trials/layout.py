@@ -7,7 +7,7 @@ that lowers it, from several beginnings; what is equal then is dealt by lot.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -99,11 +99,12 @@ def layout(
     )
 
 
-def next_layout(hauls: Iterable[Haul], seed: int = 0) -> Layout | None:
+def next_layout(hauls: Iterable[Haul], seed: int = 0, gone: Collection[str] = ()) -> Layout | None:
     """Return the layout of the next trip with the traps and spots of the log.
 
     Taken from the place of the latest haul: the traps of its last five trips, and its spots
-    by recorded depth. None when the log names no traps or spots.
+    by recorded depth. gone: labels of traps that are lost or retired. None when the log names no
+    traps or spots.
     """
     timed = [h for h in hauls if h.trap and h.spot and h.design and h.hauled_at is not None]
     if not timed:
@@ -111,7 +112,11 @@ def next_layout(hauls: Iterable[Haul], seed: int = 0) -> Layout | None:
     timed.sort(key=lambda h: h.hauled_at.timestamp() if h.hauled_at else 0.0)
     here = [haul for haul in timed if haul.place == timed[-1].place]
     recent = list(dict.fromkeys(haul.trip for haul in reversed(here)))[:5]
-    designs = {haul.trap: haul.design for haul in here if haul.trip in recent}
+    designs = {
+        haul.trap: haul.design for haul in here if haul.trip in recent and haul.trap not in gone
+    }
+    if not designs:
+        return None
     traps = [Trap(label, designs[label]) for label in sorted(designs)]
     depths: dict[str, list[float]] = {haul.spot: [] for haul in here}
     for haul in here:

@@ -24,11 +24,13 @@ from PySide6.QtWidgets import QLabel, QMessageBox
 from pytestqt.qtbot import QtBot
 
 from planner.assets import demo_place, user_folder
-from planner.logbook import Crab, Haul, Log, Logbook, Trip, default_logbook
+from planner.handouts.layout import TrapKit, kits_aboard, trip_layout
+from planner.logbook import Crab, Haul, Log, Logbook, Trap, TrapEvent, Trip, default_logbook
 from planner.sites.book import user_places
 from planner.ui.hauls.backups_dialog import BackupsDialog, made_text
 from planner.ui.hauls.bin_dialog import BinDialog
 from planner.ui.hauls.crabs_dialog import CrabsDialog
+from planner.ui.hauls.haul_rows import trip_like_last
 from planner.ui.hauls.kitchen_ask import KitchenAsk, kitchens_to_ask
 from planner.ui.hauls.traps_window import TrapsWindow
 from planner.ui.hauls.view import HaulsView
@@ -152,6 +154,35 @@ def test_a_trap_has_a_history(qtbot: QtBot, view: HaulsView) -> None:
         view.bench.undo()
     assert window.list.count() == 3
     window.close()
+
+
+def test_a_lost_trap_is_not_on_the_next_trip(qtbot: QtBot, view: HaulsView) -> None:
+    """Protects the skipper from looking for it: neither the next trip nor its layout, which deals
+    no second trap by that label, has a trap that is lost or retired, until it is found or comes
+    up counted."""
+    log = view.bench.log
+    site = view.bench.site
+    day = date(2026, 11, 25)
+
+    def next_trip() -> tuple[list[str], list[str]]:
+        layout = trip_layout(site, view.bench.log)
+        rows = trip_like_last(view.bench.log, site, day, layout)
+        return [row.trap for row in rows], [kit.label for kit in layout.kits]
+
+    assert next_trip()[0] == ["A1", "A2", "B1"]
+    history = (TrapEvent("lost", day), TrapEvent("found", day), TrapEvent("retired", day))
+    for told, gone in enumerate((True, False, True), start=1):
+        trap = Trap("A1", "bare", events=history[:told])
+        view.bench.change_log(lambda book, trap=trap: book.save_trap(trap))
+        settled(qtbot, view)
+        rows, kits = next_trip()
+        assert ("A1" not in rows, "A1" not in kits) == (gone, gone)
+        assert {"A2", "B1"} <= set(rows) & set(kits)
+    assert view.bench.log.gone == {"A1"}
+    pulled = replace(log.hauls[0], trip="later", hauled_at=NOW + timedelta(days=9), keepers=3)
+    assert not replace(view.bench.log, hauls=(*log.hauls, pulled)).gone
+    numbered = [TrapKit(str(number)) for number in (1, 2)]
+    assert [kit.label for kit in kits_aboard(numbered, 4, frozenset("3"))] == ["1", "2", "4", "5"]
 
 
 def test_the_bin_gives_back_and_is_emptied_by_the_user(

@@ -82,7 +82,7 @@ def _answer(args: Namespace) -> Answer:
         trial = compare(hauls, by=args.by, measure=args.measure, care_ratio=args.worth)
     except InputError as error:  # the log has been read: what is wrong are the words asked for
         raise UsageError(str(error)) from error
-    layout = next_layout(hauls)
+    layout = next_layout(hauls, gone=() if log is None else log.gone)
     today = args.today or date.today()  # noqa: DTZ011  (the user's own day, not an instant)
     days = next_trip_days(trip_days(hauls), trial.to_settle.trips or 0, today)
 

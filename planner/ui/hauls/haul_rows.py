@@ -68,7 +68,9 @@ def trip_like_last(log: Log, site: Site, day: date, traps: TrapLayout) -> tuple[
     """
     name = _free_name(log, day)
     last = next((t for t in trips_newest_first(log) if t.place == site.name), None)
-    if last is None:
+    rows = () if last is None else hauls_of(log, (last.trip, last.place))
+    still_there = [haul for haul in rows if haul.trap not in log.gone]
+    if not still_there:
         return _dealt(name, site, traps)
     return tuple(
         Haul(
@@ -80,7 +82,7 @@ def trip_like_last(log: Log, site: Site, day: date, traps: TrapLayout) -> tuple[
             bait=haul.bait,
             depth_m=haul.depth_m,
         )
-        for haul in hauls_of(log, (last.trip, last.place))
+        for haul in still_there
     )
 
 
