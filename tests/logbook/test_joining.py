@@ -55,6 +55,16 @@ def test_taking_it_in_twice_adds_nothing():
     assert (joined.new, joined.filled, joined.known) == ((), {}, 1)
 
 
+def test_a_haul_gives_way_to_one_that_fits_nowhere_else():
+    """Two rows of a trap, two hauls that say less: each finds its own, none is added once more."""
+    plain = replace(COUNTED, notes="", extra={})
+    fouled = replace(plain, notes="fouled")
+    rows = [replace(fouled, bait="menhaden"), replace(plain, bait="mullet")]
+    joined = join(rows, [plain, fouled])  # the first fits both rows, the second only the first
+    assert (joined.new, joined.filled, joined.known) == ((), {}, 2)
+    assert joined.met == {0: 1, 1: 0}
+
+
 def test_a_counted_row_is_never_overwritten():
     """What was typed on deck is not replaced by what a file says of the same trap."""
     row = replace(WAITING, keepers=2)
