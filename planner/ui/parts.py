@@ -8,6 +8,7 @@ from typing import Literal
 from PySide6.QtCore import QEvent, QRectF, QSize, Qt
 from PySide6.QtGui import (
     QColor,
+    QEnterEvent,
     QFont,
     QPainter,
     QPaintEvent,
@@ -68,7 +69,7 @@ def caution(text: str = "") -> QLabel:
 def body(text: str = "") -> QLabel:
     """Return plain text that wraps and can be selected."""
     label = _label(text, "body")
-    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    label.selectable = True
     return label
 
 
@@ -81,9 +82,11 @@ class _Words(QLabel):
     """Words whose lines stay short enough to be read, however wide their place is.
 
     most_em: letters to a line at most; 0 where only the window decides.
+    selectable: whether the mouse can select them.
     """
 
     most_em = 0
+    selectable = False
 
     def __init__(self, text: str) -> None:
         super().__init__(text)
@@ -96,6 +99,12 @@ class _Words(QLabel):
             margins = self.contentsMargins()
             self._heights[used] = super().heightForWidth(used + margins.left() + margins.right())
         return self._heights[used]
+
+    def enterEvent(self, event: QEnterEvent) -> None:
+        super().enterEvent(event)
+        if self.selectable:
+            # Words that can be selected take ten times as long to lay out: only those pointed at.
+            self.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
-from PySide6.QtGui import QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QApplication, QScrollArea
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QEnterEvent, QStandardItem, QStandardItemModel
+from PySide6.QtWidgets import QApplication, QLabel, QScrollArea
 
 from planner.ui.dates.plan_panel import PlanPanel
 from planner.ui.dates.view import DatesView
@@ -107,6 +108,23 @@ def test_words_that_change_are_measured_again(app: QApplication, qtbot: Any) -> 
     font.setPointSizeF(2 * font.pointSizeF())
     words.setFont(font)
     assert words.heightForWidth(300) > 2 * many
+
+
+@pytest.mark.parametrize("width", [120, 333, 700])
+def test_words_do_not_move_when_they_become_selectable(
+    app: QApplication, qtbot: Any, width: int
+) -> None:
+    """They do under the pointer; Qt lays them out by other means then, to the same height."""
+    words = body("Set 19 Nov 06:40, haul 21 Nov 07:15: 9–20 keepers (8 times in 10), −0.20 m. " * 3)
+    qtbot.addWidget(words)
+    words.resize(width, words.heightForWidth(width))
+    words.show()
+    drawn = words.grab().toImage()
+    at = QPointF(5, 5)
+    QApplication.sendEvent(words, QEnterEvent(at, at, at))
+    assert words.textInteractionFlags() & Qt.TextInteractionFlag.TextSelectableByMouse
+    assert QLabel.heightForWidth(words, width) == words.height()
+    assert words.grab().toImage() == drawn
 
 
 def test_a_table_ends_with_a_row_and_takes_the_width(app: QApplication, qtbot: Any) -> None:
