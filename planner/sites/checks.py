@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from datetime import UTC, date, datetime
+from statistics import fmean
 from typing import Any
 
 from planner.assets import resource
@@ -28,6 +29,10 @@ MAX_COVER_MARGIN_M = 10.0
 # Further than a small boat goes to its traps in a day; a wrong sign is hundreds of kilometres.
 MAX_SPOT_KM = 150.0
 
+# Nearer to the equator monsoons can make the water coldest in summer (from memory).
+SEASONS_FROM_DEG = 25.0
+SEASONS_SLACK_C = 3.0
+
 # No civil clock is further than about four hours from the sun.
 MAX_HOURS_FROM_SUN = 6.0
 
@@ -42,6 +47,7 @@ def sense_problems(tables: Mapping[str, Any]) -> list[Problem]:
         *_ramp_problems(table_in(tables.get("ramp")), unit),
         *_spot_problems(tables.get("spots"), unit),
         *_spot_position_problems(tables),
+        *_season_problems(tables),
         *_closure_problems(tables.get("closures")),
         *_free_problems(table_in(tables.get("free"))),
         *_trip_problems(table_in(tables.get("trip")), table_in(tables.get("rules")), unit),
@@ -141,6 +147,29 @@ def _position_of(table: Mapping[str, Any]) -> tuple[float, float] | None:
     if latitude is None or longitude is None or abs(latitude) > 90 or abs(longitude) > 180:
         return None
     return latitude, longitude
+
+
+def _season_problems(tables: Mapping[str, Any]) -> Iterator[Problem]:
+    """Yield a problem when the water is warm in the winter of its latitude."""
+    latitude = number_in(tables.get("latitude"))
+    monthly = table_in(tables.get("temperature")).get("monthly")
+    values = [number_in(each) for each in monthly] if isinstance(monthly, list) else []
+    known = [each for each in values if each is not None]
+    if latitude is None or not SEASONS_FROM_DEG <= abs(latitude) <= 90 or len(known) != 12:
+        return
+    first, third = fmean(known[:3]), fmean(known[6:9])
+    warmer = third - first if latitude > 0 else first - third
+    if warmer < -SEASONS_SLACK_C:
+        yield Problem(
+            "temperature.monthly",
+            say(
+                "{first:.0f} in January to March, {third:.0f} in July to September",
+                first=first,
+                third=third,
+            ),
+            say("the water is warm in the winter of latitude {latitude:g}", latitude=latitude),
+            say("begin with January, or correct the latitude; south is negative"),
+        )
 
 
 def _closure_problems(value: Any) -> Iterator[Problem]:

@@ -23,6 +23,10 @@ LOW_WATER_DATUMS = frozenset({"MLLW", "MLW", "LAT"})
 # Weather and the years since the datum was fixed move the mean level by less than this.
 LEVEL_SLACK_M = 0.15
 
+# A tide twice a day rises, and falls, for about six hours: moved further against high water,
+# low water would come after the next one.
+MAX_MINUTES_APART = 360
+
 
 def water_problems(water: Mapping[str, Any], unit: LengthUnit) -> Iterator[Problem]:
     """Yield what does not make sense in the table [water], heights in the unit."""
@@ -166,6 +170,17 @@ def _offset_problems(offsets: Mapping[str, Any], unit: LengthUnit) -> Iterator[P
         if offsets and key not in offsets:
             remedy = say("give the minutes added to the times, such as {example}", example=example)
             yield Problem(f"water.offsets.{key}", "", say("is missing"), remedy)
+    high, low = (number_in(offsets.get(key)) for key in ("high_minutes", "low_minutes"))
+    if high is not None and low is not None and abs(high - low) > MAX_MINUTES_APART:
+        yield Problem(
+            "water.offsets.low_minutes",
+            f"{low:g}",
+            say(
+                "differs from high_minutes by {hours:.0f} h, which leaves no tide",
+                hours=abs(high - low) / 60,
+            ),
+            say("check the signs: later is positive, earlier negative"),
+        )
 
 
 def _tabled_problems(offsets: Mapping[str, Any]) -> Iterator[Problem]:

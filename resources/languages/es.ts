@@ -3657,6 +3657,21 @@
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
+   <source>{first:.0f} in January to March, {third:.0f} in July to September</source>
+   <translation>{first:.0f} de enero a marzo, {third:.0f} de julio a septiembre</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
+   <source>the water is warm in the winter of latitude {latitude:g}</source>
+   <translation>el agua está caliente en el invierno de la latitud {latitude:g}</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
+   <source>begin with January, or correct the latitude; south is negative</source>
+   <translation>empiece por enero, o corrija la latitud; el sur es negativo</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
    <source>leaves no day free</source>
    <translation>no deja ningún día libre</translation>
   </message>

@@ -64,6 +64,7 @@ SLIPS = [
     ("also = [2026-05-25]", 'also = ["25 May"]', "free.also[1]", "must be a date"),
     ("soak_hours = [14, 50]", "soak_hours = [50, 14]", "trip.soak_hours", "exchange"),
     ("soak_hours = [14, 50]", "soak_hours = 24", "trip.soak_hours", "must be a list"),
+    ("latitude = 38.2", "latitude = -38.2", "temperature.monthly", "south is negative"),
     ("mean_level = 0.26", "mean_level = 0,26", "line 12, column 15", "a decimal point"),
     ("K1 = {", "M2 = {", "line 19, column 41", "keep one of the two"),
     (
@@ -184,6 +185,11 @@ class TestOffsets:
         write(WHOLE.replace("latitude = 38.2", "latitude = 99"))
         with pytest.raises(SiteError, match=r"otter-bight\.toml: latitude"):
             load_site(write(OFFSETS, "heron-slough.toml"))
+
+    def test_high_and_low_water_moved_apart(self, refusals):
+        """A lost sign moves low water past the next high water, and no tide is left."""
+        problems = refusals(OFFSETS.replace("low_minutes = 62", "low_minutes = -320"))
+        assert "check the signs" in problems["water.offsets.low_minutes"]
 
     def test_impossible_addition(self, refusals):
         problems = refusals(OFFSETS.replace("high_add = -0.1", "high_add = 90"))
