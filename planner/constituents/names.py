@@ -20,6 +20,7 @@ _GREEK: Final = {
 }  # fmt: skip
 _SPELT: Final = str.maketrans(_GREEK)
 _TERM: Final = re.compile(r"([+-]?)\s*(?:(\d+)\*)?([A-Z0-9]+)")
+_MOST_NEAR: Final = 4
 
 
 class UnknownConstituent(PlannerError, KeyError):  # noqa: N818 (reads as what it says)
@@ -103,9 +104,9 @@ def known(name: str) -> Constituent | None:
     return table()[found] if found is not None else None
 
 
-def near_names(name: str, count: int = 4) -> tuple[str, ...]:
-    """Return up to `count` names that a person may have meant, nearest first."""
+def near_names(name: str) -> tuple[str, ...]:
+    """Return a few names that a person may have meant, nearest first."""
     from difflib import get_close_matches
 
-    close = get_close_matches(_key(name), list(_canonical_by_key()), n=3 * count, cutoff=0.5)
-    return tuple(dict.fromkeys(_canonical_by_key()[key] for key in close))[:count]
+    close = get_close_matches(_key(name), list(_canonical_by_key()), n=3 * _MOST_NEAR, cutoff=0.5)
+    return tuple(dict.fromkeys(_canonical_by_key()[key] for key in close))[:_MOST_NEAR]

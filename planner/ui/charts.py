@@ -228,12 +228,10 @@ class LocalTimeAxis(pg.AxisItem):  # type: ignore[misc]  # pyqtgraph has no type
     come out right.
     """
 
-    def __init__(
-        self, zone: ZoneInfo | None = None, style: Style | None = None, orientation: str = "bottom"
-    ) -> None:
-        super().__init__(orientation)
+    def __init__(self) -> None:
+        super().__init__("bottom")
         self.enableAutoSIPrefix(False)
-        self._zone, self._style = zone or ZoneInfo("UTC"), style or Style()
+        self._zone, self._style = ZoneInfo("UTC"), Style()
 
     def set_place(self, zone: ZoneInfo, style: Style) -> None:
         """Show the clock of another place, or the same in 12 or 24 hours."""

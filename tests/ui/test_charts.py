@@ -110,7 +110,7 @@ def test_the_clock_of_the_axis_follows_the_users_hours() -> None:
 @pytest.mark.usefixtures("qtbot")
 def test_an_axis_takes_another_place() -> None:
     """The same axis serves every place that is opened."""
-    axis = LocalTimeAxis(ZoneInfo("UTC"), Style())
+    axis = LocalTimeAxis()
     noon = datetime(2026, 7, 4, 12, tzinfo=UTC).timestamp()
     assert axis.tickStrings([noon], 1.0, 3600.0) == ["12:00"]
     axis.set_place(NEW_YORK, Style())

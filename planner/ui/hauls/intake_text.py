@@ -21,6 +21,7 @@ Read = Callable[[str | None], Grid]
 
 MEANING_CHOICES: Final = tuple((meaning, IN_WORDS[meaning]) for meaning in ("", *MEANINGS))
 _EXAMPLES: Final = 3
+_MOST_LINES: Final = 500
 _QUESTIONS: Final = {
     "place": say("At which place was this? Fill it in above."),
     "order": say(
@@ -156,11 +157,14 @@ def button_text(offer: Offer) -> str:
     return say("Take in {hauls}", hauls=counted(count, "haul"))
 
 
-def problem_lines(offer: Offer, most: int = 500) -> Sequence[str]:
+def problem_lines(offer: Offer) -> Sequence[str]:
     """Return every problem as a sentence; of very many, the first."""
     problems = [str(problem) for problem in offer.intake.problems]
-    if len(problems) > most:
-        return [*problems[:most], say("and {problems} more", problems=len(problems) - most)]
+    if len(problems) > _MOST_LINES:
+        return [
+            *problems[:_MOST_LINES],
+            say("and {problems} more", problems=len(problems) - _MOST_LINES),
+        ]
     return problems
 
 

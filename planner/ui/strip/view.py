@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any, Final
+from zoneinfo import ZoneInfo
 
 import pyqtgraph as pg
 from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
@@ -162,7 +163,7 @@ class StripView(QWidget):
             lane.update()
 
     def show_plans(
-        self, plans: Sequence[Plan], chosen: int | None, zone: Any, own: Plan | None = None
+        self, plans: Sequence[Plan], chosen: int | None, zone: ZoneInfo, own: Plan | None = None
     ) -> None:
         """Show other plans, and the user's own; those that overlap go in rows of their own."""
         self._brackets.show_brackets(with_own(packed(plans, zone), own, zone), chosen)
