@@ -195,3 +195,9 @@ def test_monthly_means_are_kept():
     share = (np.arange(12 * 100) + 0.5) / 1200
     curve = from_monthly_means(MONTHLY_C, share).reshape(12, 100).mean(axis=1)
     np.testing.assert_allclose(curve, MONTHLY_C, atol=0.2)
+
+
+def test_ten_degrees_colder_refill_takes_as_many_times_longer_as_q10_says():
+    """Days on the refill clock: ten at 25 C are four at 15 C with a Q10 of 2.5."""
+    warm, cool = (refill_clock(fixed(), np.full((1, 10), each))[0, -1] for each in (25.0, 15.0))
+    assert (warm, cool) == pytest.approx((10.0, 4.0))
