@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import json
-import os
 from collections.abc import Mapping
 from contextlib import suppress
 from pathlib import Path
 from typing import Any
+
+from planner.whole_file import replacing
 
 
 def read_kept(path: Path) -> dict[str, Any]:
@@ -24,16 +25,12 @@ def write_kept(path: Path, kept: Mapping[str, Any], most: int | None = None) -> 
 
     A folder that cannot be written is no error: what is on screen stands.
     """
-    part = path.with_suffix(".part")
-    try:
+    with suppress(OSError):
         if not kept:
             path.unlink(missing_ok=True)
             return
         newest = dict(list(kept.items())[-most:]) if most else dict(kept)
         path.parent.mkdir(parents=True, exist_ok=True)
-        # Plain ASCII: the name of a file need not be text that UTF-8 can hold.
-        part.write_text(json.dumps(newest, indent=1), encoding="ascii")
-        os.replace(part, path)
-    except OSError:
-        with suppress(OSError):
-            part.unlink(missing_ok=True)
+        with replacing(path) as partial:
+            # Plain ASCII: the name of a file need not be text that UTF-8 can hold.
+            partial.write_text(json.dumps(newest, indent=1), encoding="ascii")

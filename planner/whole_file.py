@@ -12,16 +12,27 @@ from planner.words import say
 
 
 @contextmanager
-def whole_file(path: Path, refusal: type[PlannerError] = PlannerError) -> Iterator[Path]:
+def replacing(path: Path) -> Iterator[Path]:
     """Lend a name beside a file; what is written there takes the file's place at the end.
 
-    A block that fails leaves nothing behind, and a file of that name as it was. Where the system
-    refuses, `refusal` says so.
+    A block that fails leaves nothing behind, and a file of that name as it was. OSError where
+    the system refuses.
     """
     partial = path.with_name(f"{path.name}.partial")
     try:
         yield partial
         os.replace(partial, path)
+    finally:
+        with suppress(OSError):  # where the folder is none, there is nothing to take away either
+            partial.unlink(missing_ok=True)
+
+
+@contextmanager
+def whole_file(path: Path, refusal: type[PlannerError] = PlannerError) -> Iterator[Path]:
+    """Lend a name as `replacing` does; where the system refuses, `refusal` says so."""
+    try:
+        with replacing(path) as partial:
+            yield partial
     except OSError as error:
         raise refusal(
             say(
@@ -30,9 +41,6 @@ def whole_file(path: Path, refusal: type[PlannerError] = PlannerError) -> Iterat
                 strerror=error.strerror,
             )
         ) from None
-    finally:
-        with suppress(OSError):  # where the folder is none, there is nothing to take away either
-            partial.unlink(missing_ok=True)
 
 
 def write_whole(path: Path, content: bytes) -> None:

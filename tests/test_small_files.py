@@ -51,7 +51,7 @@ def test_a_full_disk_leaves_what_was_there(tmp_path: Path, monkeypatch: pytest.M
     def full(*_: object) -> None:
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr("planner.kept.os.replace", full)
+    monkeypatch.setattr("planner.whole_file.os.replace", full)
     write_kept(path, {"a": 2})
     assert read_kept(path) == {"a": 1}
     assert [each.name for each in tmp_path.iterdir()] == ["kept.json"]

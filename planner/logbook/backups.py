@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import re
 import sqlite3
 from collections.abc import Iterable
@@ -13,6 +12,7 @@ from pathlib import Path
 from typing import Final
 
 from planner.logbook.errors import LogbookError
+from planner.whole_file import replacing
 from planner.words import say
 
 _STAMP: Final = "%Y%m%d-%H%M%S"
@@ -92,8 +92,7 @@ def take_backup(
     at = now.astimezone(UTC).replace(microsecond=0)
     while (path := folder / f"{logbook.stem}-{at:{_STAMP}}{reason}{logbook.suffix}").exists():
         at += timedelta(seconds=1)
-    part = path.with_suffix(".part")
-    try:
+    with replacing(path) as part:
         with closing(sqlite3.connect(part)) as copy:
             connection.backup(copy)
         with closing(sqlite3.connect(f"{part.absolute().as_uri()}?mode=ro", uri=True)) as copy:
@@ -106,11 +105,6 @@ def take_backup(
                         logbook=logbook,
                     )
                 )
-        os.replace(part, path)
-    except BaseException:
-        with suppress(OSError):
-            part.unlink(missing_ok=True)
-        raise
     return Backup(path, at, why)
 
 

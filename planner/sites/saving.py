@@ -11,6 +11,7 @@ from planner.assets import user_folder
 from planner.errors import Problem
 from planner.sites.editing import site_of_text
 from planner.sites.reading import SiteError
+from planner.whole_file import replacing
 from planner.words import say
 
 
@@ -74,17 +75,13 @@ def drop_draft(path: Path) -> None:
 
 def write_whole(path: Path, text: str) -> None:
     """Write a file, whole or not at all; SiteError where the folder or the disk refuses."""
-    part = path.with_name(f"{path.name}.part")
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
-        with part.open("wb") as file:
+        with replacing(path) as partial, partial.open("wb") as file:
             file.write(text.encode("utf-8"))
             file.flush()
-            os.fsync(file.fileno())
-        os.replace(part, path)
+            os.fsync(file.fileno())  # else a loss of power could leave an empty place
     except OSError as error:
-        with suppress(OSError):  # a folder that takes nothing
-            part.unlink(missing_ok=True)
         what = say("cannot be written: {value}", value=error.strerror or error)
         remedy = say("check the folder's permissions and the room on the disk")
         problem = Problem("file", path.name, what, remedy)

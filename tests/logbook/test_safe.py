@@ -138,7 +138,7 @@ def test_a_backup_that_fails_does_not_close_the_log(
         assert not book.read_only
         assert "backup" in book.remark
         book.save_trip("14 Aug", [haul("A1", keepers=2)])
-    assert not list(path.parent.glob("*.part"))
+    assert not list(path.parent.glob("*.part*"))
 
 
 def test_a_folder_that_cannot_be_written_is_read(

@@ -165,7 +165,7 @@ def test_saving_is_whole_or_not_at_all(tmp_path: Path, monkeypatch: pytest.Monke
     def full(*_: Any) -> None:
         raise OSError("no space left on the disc")
 
-    monkeypatch.setattr("planner.kept.os.replace", full)
+    monkeypatch.setattr("planner.whole_file.os.replace", full)
     write_settings(Settings(), path)
     assert read_settings(path) == CHANGED
 

@@ -22,6 +22,7 @@ from planner.tides import Tide
 from planner.tides.checks import Comparison, Suspicion, compare, read_observed_turns, suspicions
 from planner.ui.places.places_text import Rows
 from planner.units import LengthUnit, metres_to
+from planner.whole_file import replacing
 from planner.words import say
 
 Cells = tuple[str, str, str]
@@ -117,10 +118,9 @@ def write_cells(path: Path, rows: Sequence[Cells]) -> None:
     """Keep rows, whole or not at all."""
     text = io.StringIO()
     csv.writer(text, lineterminator="\n").writerows([_HEADER, *rows])
-    part = path.with_suffix(".part")
     path.parent.mkdir(parents=True, exist_ok=True)
-    part.write_text(text.getvalue(), encoding="utf-8")
-    os.replace(part, path)
+    with replacing(path) as partial:
+        partial.write_text(text.getvalue(), encoding="utf-8")
 
 
 def comparison_texts(found: Comparison | None, rows: int, style: Style) -> Iterator[str]:
