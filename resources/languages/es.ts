@@ -6911,8 +6911,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/evidence_rows.py" />
-   <source>About {trips}, {how}, would settle it.</source>
-   <translation>Para resolverlo: alrededor de {trips}, {how}.</translation>
+   <source>After about {trips}, {how}, it is as likely as not settled.</source>
+   <translation>Tras unas {trips}, {how}, hay tantas posibilidades de que quede resuelto como de que no.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/evidence_rows.py" />

@@ -109,7 +109,7 @@ def _what_settles(effect: Effect, care_points: int) -> str:
             how=how,
         )
     return say(
-        "About {trips}, {how}, would settle it.",
+        "After about {trips}, {how}, it is as likely as not settled.",
         trips=counted(_rounded(more), "more trip"),
         how=how,
     )
