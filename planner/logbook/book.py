@@ -319,6 +319,11 @@ class Logbook:
         with self._writable():
             return journal.redo(self._connection)
 
+    def forget_changes(self) -> None:
+        """Take the log as it is for its beginning: nothing done so far can be undone."""
+        with self._writable():
+            journal.forget(self._connection)
+
     @property
     def undo_name(self) -> str | None:
         """What undo would do, such as "Undo delete of trip 14 Aug"; None when nothing."""

@@ -125,6 +125,12 @@ def next_redo(connection: sqlite3.Connection) -> sqlite3.Row | None:
     return _first(connection, "WHERE undone = 1 ORDER BY id")
 
 
+def forget(connection: sqlite3.Connection) -> None:
+    """Forget every change: none of them can be undone or made again."""
+    with transaction(connection):
+        connection.execute("DELETE FROM changes")
+
+
 def undo(connection: sqlite3.Connection) -> Change | None:
     """Take the newest change back and return it by name; None when there is none."""
     with transaction(connection):

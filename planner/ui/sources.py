@@ -80,6 +80,7 @@ def open_log(source: Source, opened: Logbook | None) -> tuple[Logbook | None, Lo
     book = _open_whole(path)
     if fresh:
         book.import_table(demo_log(), book_zone)
+        book.forget_changes()  # undo takes back what the user does, not the demo itself
         book.remark = ""  # an older copy's backups are no news
     log = read_whole(book)
     if len(log.hauls) > _LONG:

@@ -34,7 +34,7 @@ from planner.ui.hauls.haul_rows import trip_like_last
 from planner.ui.hauls.kitchen_ask import KitchenAsk, kitchens_to_ask
 from planner.ui.hauls.traps_window import TrapsWindow
 from planner.ui.hauls.view import HaulsView
-from planner.ui.sources import Source, open_log
+from planner.ui.sources import Source, demo_source, open_log
 from planner.ui.workbench import Workbench
 from tests.ui.conftest import activate
 
@@ -267,6 +267,26 @@ def test_a_damaged_log_opens_with_what_can_be_read() -> None:
         assert "set aside" in book.remark
     (aside,) = path.parent.glob("*-damaged-*.logbook")
     assert aside.read_bytes() == bytes(raw)
+
+
+def test_the_demo_begins_with_nothing_to_undo(empty_bench: Workbench, settle: Any) -> None:
+    """Protects a newcomer's first Ctrl+Z: it took the whole demo log away."""
+    bench = empty_bench
+    bench.open(demo_source())
+    settle(bench)
+    hauls = len(bench.log.hauls)
+    assert hauls > 100
+    assert bench.undo_name is None
+    bench.undo()
+    settle(bench)
+    assert len(bench.log.hauls) == hauls
+    trip = next(iter(bench.log.by_trip))
+    bench.change_log(lambda book: book.delete_trip(*trip))
+    settle(bench)
+    assert bench.undo_name is not None
+    bench.undo()
+    settle(bench)
+    assert len(bench.log.hauls) == hauls
 
 
 def test_a_start_tells_of_the_rescue_and_closing_is_clean(
