@@ -19,7 +19,7 @@ from planner.sites.book import user_places
 from planner.ui.places import view as places
 from planner.ui.places.observed_rows import check_observed, observed_file
 from planner.ui.places.view import PlacesView
-from planner.ui.sources import Source
+from planner.ui.sources import Source, demo_source
 from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench
 
@@ -118,6 +118,28 @@ def test_looking_at_a_place_does_not_open_it_but_enter_does(book: _Book) -> None
     book.settle()
     assert book.bench.site.name == "Boston, Massachusetts"
     assert "Boston, Massachusetts · open" in book.names()
+
+
+@pytest.mark.parametrize("hidden", [False, True])
+def test_the_book_follows_a_place_that_is_opened_elsewhere(book: _Book, hidden: bool) -> None:
+    """Opened from the box at the top left, it is what the user has in mind; also a second later,
+    when the book comes up. Browsing goes on from there; a new place being written stays."""
+    book.choose("Honolulu")
+    book.view.setVisible(not hidden)
+    book.bench.open(Source(str(sample_sites() / "boston-ma.toml")))
+    book.settle()
+    book.view.show()
+    book.settle()
+    assert book.view.name.text() == "Boston, Massachusetts"
+    book.choose("Honolulu")
+    book.view.hide()
+    book.view.show()
+    book.settle()
+    assert book.view.name.text().startswith("Honolulu")
+    book.view.new.click()
+    book.bench.open(demo_source())
+    book.settle()
+    assert book.view.name.text() == "New place"
 
 
 def test_heights_follow_the_users_units_and_constants_are_largest_first(book: _Book) -> None:

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Final
 
 from PySide6.QtCore import QUrl
-from PySide6.QtGui import QDesktopServices, QResizeEvent
+from PySide6.QtGui import QDesktopServices, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
@@ -56,6 +56,7 @@ class PlacesView(QWidget):
         self.bench, self.state = bench, bench.state
         self.chosen: Path | None = None
         self._open_when_read = self._readable = False
+        self._followed = self._open_path()
         self._build()
         bench.site_changed.connect(self._site_changed)
         self.state.listen(self._state_changed)
@@ -342,6 +343,22 @@ class PlacesView(QWidget):
             self.read_list()
         else:
             self._mark_open()
+        if self.isVisible():
+            self._follow_open()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._follow_open()
+
+    def _follow_open(self) -> None:
+        """Choose the place that was opened elsewhere; what is being written stays."""
+        opened = self._open_path()
+        if opened == self._followed or opened is None:
+            return
+        self._followed = opened
+        if not self._is_editing() and self._right.currentWidget() is not self.form:
+            self.chosen = opened
+            self.places.choose(opened)
 
     def _state_changed(self, changed: frozenset[str]) -> None:
         if "today" in changed:
