@@ -805,6 +805,11 @@
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
+   <source>slack: {when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
    <source>water temperature: {range} °C over the year</source>
    <translation>temperatura del agua: {range} °C a lo largo del año</translation>
   </message>
@@ -1421,6 +1426,26 @@
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
+   <source>with --turns: also when the ramp begins and stops working</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/water.py" />
+   <source>with --turns: also slack, estimated by the place's own lags</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/water.py" />
+   <source>{option} goes with --turns; add it, or leave {option} out</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/water.py" />
+   <source>{place}: the place file has no {table}; add it, or leave {option} out</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/cli/commands/water.py" />
    <source>water above {datum}</source>
    <translation>agua sobre {datum}</translation>
   </message>
@@ -1433,6 +1458,11 @@
    <location filename="planner/cli/commands/water.py" />
    <source>  no high or low water in this span</source>
    <translation>  ninguna pleamar ni bajamar en este periodo</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/water.py" />
+   <source>Slack {when}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
@@ -3647,6 +3677,16 @@
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
+   <source>does not say when</source>
+   <translation>no dice cuándo</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
+   <source>give after_high_minutes, after_low_minutes or both, or take the table out</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/checks.py" />
    <source>a depth</source>
    <translation>una profundidad</translation>
   </message>
@@ -3762,11 +3802,6 @@
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
-   <source>does not say when</source>
-   <translation>no dice cuándo</translation>
-  </message>
-  <message>
-   <location filename="planner/sites/checks.py" />
    <source>give from and to, or weekdays, or all of them</source>
    <translation>indique from y to, o weekdays, o todo ello</translation>
   </message>
@@ -3817,6 +3852,11 @@
   </message>
   <message>
    <location filename="planner/sites/editing.py" />
+   <source>slack water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/editing.py" />
    <source>closed periods</source>
    <translation>vedas</translation>
   </message>
@@ -3839,6 +3879,16 @@
    <location filename="planner/sites/file_model.py" />
    <source>the lowest water level at which the boat launches, such as -0.1</source>
    <translation>el nivel de agua más bajo con el que se puede botar la embarcación, por ejemplo -0.1</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/file_model.py" />
+   <source>minutes from high water to slack, -360 to 360, such as 40; negative is before</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/sites/file_model.py" />
+   <source>minutes from low water to slack, -360 to 360, such as 25; negative is before</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
@@ -4024,6 +4074,11 @@
    <location filename="planner/sites/file_model.py" />
    <source>a table headed [ramp]</source>
    <translation>una tabla con el encabezado [ramp]</translation>
+  </message>
+  <message>
+   <location filename="planner/sites/file_model.py" />
+   <source>a table headed [slack]</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
@@ -4749,6 +4804,76 @@
    <location filename="planner/sky/ephemeris.py" />
    <source>The sun and moon cannot be computed for {wrong}; choose dates from {first} to {last}.</source>
    <translation>No se pueden calcular el sol y la luna para {wrong}; elija fechas entre {first} y {last}.</translation>
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>about {turns}: your own estimate, which changes with range and weather; currents are not predicted</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>ramp begins to work</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>ramp stops working</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>slack (estimated) before high water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>slack (estimated) before low water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>slack (estimated) at high water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>slack (estimated) at low water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>slack (estimated) after high water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>slack (estimated) after low water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>high water</source>
+   <translation>pleamar</translation>
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>low water</source>
+   <translation>bajamar</translation>
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>at {turn}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>{minutes} min after {turn}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/tides/events.py" />
+   <source>{minutes} min before {turn}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/tides/fit.py" />
@@ -6452,6 +6577,11 @@
   </message>
   <message>
    <location filename="planner/ui/dates/plans_panel.py" />
+   <source>Set and haul times left out, tried by the quarter hour: {left}.</source>
+   <translation>Horas de calado y recogida descartadas, probadas cada cuarto de hora: {left}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plans_panel.py" />
    <source>Ranked plans, the next 12 weeks</source>
    <translation>Planes ordenados, las próximas 12 semanas</translation>
   </message>
@@ -6474,13 +6604,8 @@ Viaje largo: ordenados por los de talla de cada viaje, dos viajes si se recoge o
   </message>
   <message>
    <location filename="planner/ui/dates/plans_panel.py" />
-   <source>Set and haul times left out, tried by the quarter hour: {left}.</source>
-   <translation>Horas de calado y recogida descartadas, probadas cada cuarto de hora: {left}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates/plans_panel.py" />
-   <source>Nothing keeps every limit. {words} Limits are set in the place file.</source>
-   <translation>Nada cumple todos los límites. {words} Los límites se fijan en el archivo de lugar.</translation>
+   <source>Limits are set in the place book.</source>
+   <translation>Los límites se fijan en el libro de lugares.</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/plans_panel.py" />
@@ -6593,16 +6718,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/dates/soak_chart.py" />
    <source>- - ramp limit</source>
    <translation>- - límite rampa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates/soak_chart.py" />
-   <source>high water</source>
-   <translation>pleamar</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates/soak_chart.py" />
-   <source>low water</source>
-   <translation>bajamar</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/view.py" />
@@ -10959,6 +11074,21 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
+   <source>Slac&amp;k after high water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/places/place_sections.py" />
+   <source>Slack after &amp;low water</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/places/place_sections.py" />
+   <source>as you watched it; negative is before; may stay empty</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/places/place_sections.py" />
    <source>Water temperature in {name}, degrees Celsius</source>
    <translation>Temperatura del agua en {name}, grados Celsius</translation>
   </message>
@@ -10971,6 +11101,11 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/place_sections.py" />
    <source>Monthly means of the water in degrees Celsius: all twelve, or none. Without them the forecast goes by a typical year and is less sure.</source>
    <translation>Medias mensuales del agua en grados Celsius: las doce, o ninguna. Sin ellas el pronóstico se guía por un año típico y es menos seguro.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/place_sections.py" />
+   <source>min</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/places/places_text.py" />
@@ -11246,6 +11381,11 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/places_text.py" />
    <source> to </source>
    <translation> a </translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/places_text.py" />
+   <source>Slack water</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/places/record_form.py" />
@@ -11544,6 +11684,16 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
+   <source>When the water begins and ends to be high enough to launch</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>By the place's own lags after high and low water: an estimate</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
    <source>High and low waters of the days</source>
    <translation>Pleamares y bajamares de los días</translation>
   </message>
@@ -11574,13 +11724,23 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
+   <source>Ra&amp;mp</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
+   <source>S&amp;lack</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_panel.py" />
    <source>Pick the days and press Work out: each high and low water stands here, with its time and height.</source>
    <translation>Elija los días y pulse Calcular: aquí estará cada pleamar y bajamar, con su hora y su altura.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
-   <source>High and low waters of any days from {first} to {last}: next weekend, a year for the wall, or a century.</source>
-   <translation>Pleamares y bajamares de los días que quiera, de {first} a {last}: el próximo fin de semana, un año para la pared, o un siglo.</translation>
+   <source>High and low waters of any days from {first} to {last}: next weekend, a year for the wall, or a century. Also when the ramp works and when the current rests, where Edit, Spots and ramp says so. Not for navigation.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
@@ -11594,13 +11754,23 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_rows.py" />
-   <source>{highs} and {lows} in {days}.</source>
-   <translation>{highs} y {lows} en {days}.</translation>
+   <source>The ramp works down to {level}: at no hour of these days.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_rows.py" />
+   <source>The ramp works down to {level}: at any hour of these days.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <location filename="planner/ui/places/span_rows.py" />
    <source>The last day, {last}, is before the first, {first}.</source>
    <translation>El último día, {last}, es anterior al primero, {first}.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/span_rows.py" />
+   <source>{highs} and {lows} in {days}.</source>
+   <translation>{highs} y {lows} en {days}.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_rows.py" />

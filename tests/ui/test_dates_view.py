@@ -362,9 +362,9 @@ def test_no_plan_says_which_limits_are_in_the_way(
     settle(empty_bench)
     assert view.headline.text() == "No set and haul in the next 12 weeks keeps every limit"
     said = view.plans.left_out.text()
-    assert said.startswith("Nothing keeps every limit.")
+    assert said.startswith("Set and haul times left out")
     assert LIMIT_WORDS["closed"] in said
-    assert "place file" in said
+    assert "place book" in said
     assert view.state.plan is None
     assert not view.plan.load.isEnabled()
     assert "So look at other days." in _words(view.plan)

@@ -255,19 +255,12 @@ class PlansPanel(WhenSeen, Card):
         self.table.fill_width()
         self._mark_chosen()
         left = [f"{LIMIT_WORDS[k]} {_roughly(n)}" for k, n in found.rejected.items() if n]
-        words = (
-            say(
-                "Set and haul times left out, tried by the quarter hour: {left}.",
-                left=", ".join(left),
-            )
-            if left
-            else ""
+        words = say(
+            "Set and haul times left out, tried by the quarter hour: {left}.",
+            left=", ".join(left),
         )
-        if not found.plans:
-            words = say(
-                "Nothing keeps every limit. {words} Limits are set in the place file.", words=words
-            )
-        self.left_out.setText(words)
+        where = "" if found.plans else say("Limits are set in the place book.")
+        self.left_out.setText(f"{words if left else ''} {where}".strip())
 
     def _mark_chosen(self) -> None:
         for row in range(self.model.rowCount()):
