@@ -64,7 +64,7 @@ def open_log(source: Source, opened: Logbook | None) -> tuple[Logbook | None, Lo
     opened: the book that is open, kept when it is the same file. The demo's copy of its log is
     made on the first asking. Raises PlannerError when a log cannot be read.
     """
-    from planner.logbook import Log, book_zone, default_logbook, read_log
+    from planner.logbook import Log, LogbookError, book_zone, default_logbook, read_log
 
     if source.log is not None:
         return None, read_log(source.log, book_zone)
@@ -72,12 +72,16 @@ def open_log(source: Source, opened: Logbook | None) -> tuple[Logbook | None, Lo
         return None, Log(())
     # The demo's entries stay apart from the user's own.
     path = user_folder() / "demo.logbook" if source.demo else default_logbook()
-    path.parent.mkdir(parents=True, exist_ok=True)
     # One for reading only is opened again: the other window may be closed by now.
     if opened is not None and opened.path == path and not opened.read_only:
         return opened, read_whole(opened)
     fresh = source.demo and not path.exists()
-    book = _open_whole(path)
+    try:
+        book = _open_whole(path)
+    except LogbookError:
+        if not source.demo:
+            raise
+        return None, read_log(demo_log(), book_zone)  # a look at the demo needs no folder
     if fresh:
         book.import_table(demo_log(), book_zone)
         book.forget_changes()  # undo takes back what the user does, not the demo itself
@@ -105,7 +109,10 @@ def read_hashed(book: Logbook) -> Log:
 
 
 def _open_whole(path: Path) -> Logbook:
-    """Open a logbook for writing; of a damaged one, what can be read, with a remark."""
+    """Open a logbook for writing; of a damaged one, what can be read, with a remark.
+
+    LogbookError where its folder takes no log.
+    """
     from planner.logbook import Logbook, LogbookDamaged, rescue
 
     try:

@@ -806,7 +806,7 @@
   <message>
    <location filename="planner/cli/check_text.py" />
    <source>slack: {when}</source>
-   <translation type="unfinished" />
+   <translation>estoa: {when}</translation>
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
@@ -1427,22 +1427,22 @@
   <message>
    <location filename="planner/cli/commands/water.py" />
    <source>with --turns: also when the ramp begins and stops working</source>
-   <translation type="unfinished" />
+   <translation>con --turns: también cuándo la rampa empieza y deja de servir</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
    <source>with --turns: also slack, estimated by the place's own lags</source>
-   <translation type="unfinished" />
+   <translation>con --turns: también la estoa, estimada con los retrasos propios del lugar</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
    <source>{option} goes with --turns; add it, or leave {option} out</source>
-   <translation type="unfinished" />
+   <translation>{option} va con --turns; añádalo, o quite {option}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
    <source>{place}: the place file has no {table}; add it, or leave {option} out</source>
-   <translation type="unfinished" />
+   <translation>{place}: el archivo de lugar no tiene {table}; añádala, o quite {option}</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/water.py" />
@@ -1462,7 +1462,7 @@
   <message>
    <location filename="planner/cli/commands/water.py" />
    <source>Slack {when}.</source>
-   <translation type="unfinished" />
+   <translation>Estoa {when}.</translation>
   </message>
   <message>
    <location filename="planner/cli/entry.py" />
@@ -3683,7 +3683,7 @@
   <message>
    <location filename="planner/sites/checks.py" />
    <source>give after_high_minutes, after_low_minutes or both, or take the table out</source>
-   <translation type="unfinished" />
+   <translation>indique after_high_minutes, after_low_minutes o ambas, o quite la tabla</translation>
   </message>
   <message>
    <location filename="planner/sites/checks.py" />
@@ -3853,7 +3853,7 @@
   <message>
    <location filename="planner/sites/editing.py" />
    <source>slack water</source>
-   <translation type="unfinished" />
+   <translation>estoa</translation>
   </message>
   <message>
    <location filename="planner/sites/editing.py" />
@@ -3883,12 +3883,12 @@
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>minutes from high water to slack, -360 to 360, such as 40; negative is before</source>
-   <translation type="unfinished" />
+   <translation>los minutos de la pleamar a la estoa, de -360 a 360, como 40; negativo es antes</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>minutes from low water to slack, -360 to 360, such as 25; negative is before</source>
-   <translation type="unfinished" />
+   <translation>los minutos de la bajamar a la estoa, de -360 a 360, como 25; negativo es antes</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
@@ -4078,7 +4078,7 @@
   <message>
    <location filename="planner/sites/file_model.py" />
    <source>a table headed [slack]</source>
-   <translation type="unfinished" />
+   <translation>una tabla encabezada [slack]</translation>
   </message>
   <message>
    <location filename="planner/sites/file_model.py" />
@@ -4807,48 +4807,48 @@
   </message>
   <message>
    <location filename="planner/tides/events.py" />
-   <source>about {turns}: your own estimate, which changes with range and weather; currents are not predicted</source>
-   <translation type="unfinished" />
+   <source>{turns}: your own estimate, which changes with range and weather; currents are not predicted</source>
+   <translation>{turns}: una estimación suya, que cambia con la carrera y con el tiempo; las corrientes no se predicen</translation>
   </message>
   <message>
    <location filename="planner/tides/events.py" />
    <source>ramp begins to work</source>
-   <translation type="unfinished" />
+   <translation>la rampa empieza a servir</translation>
   </message>
   <message>
    <location filename="planner/tides/events.py" />
    <source>ramp stops working</source>
-   <translation type="unfinished" />
+   <translation>la rampa deja de servir</translation>
   </message>
   <message>
    <location filename="planner/tides/events.py" />
    <source>slack (estimated) before high water</source>
-   <translation type="unfinished" />
+   <translation>estoa (estimada) antes de la pleamar</translation>
   </message>
   <message>
    <location filename="planner/tides/events.py" />
    <source>slack (estimated) before low water</source>
-   <translation type="unfinished" />
+   <translation>estoa (estimada) antes de la bajamar</translation>
   </message>
   <message>
    <location filename="planner/tides/events.py" />
    <source>slack (estimated) at high water</source>
-   <translation type="unfinished" />
+   <translation>estoa (estimada) en la pleamar</translation>
   </message>
   <message>
    <location filename="planner/tides/events.py" />
    <source>slack (estimated) at low water</source>
-   <translation type="unfinished" />
+   <translation>estoa (estimada) en la bajamar</translation>
   </message>
   <message>
    <location filename="planner/tides/events.py" />
    <source>slack (estimated) after high water</source>
-   <translation type="unfinished" />
+   <translation>estoa (estimada) tras la pleamar</translation>
   </message>
   <message>
    <location filename="planner/tides/events.py" />
    <source>slack (estimated) after low water</source>
-   <translation type="unfinished" />
+   <translation>estoa (estimada) tras la bajamar</translation>
   </message>
   <message>
    <location filename="planner/tides/events.py" />
@@ -4863,17 +4863,17 @@
   <message>
    <location filename="planner/tides/events.py" />
    <source>at {turn}</source>
-   <translation type="unfinished" />
+   <translation>hacia la {turn}</translation>
   </message>
   <message>
    <location filename="planner/tides/events.py" />
-   <source>{minutes} min after {turn}</source>
-   <translation type="unfinished" />
+   <source>about {minutes} min after {turn}</source>
+   <translation>unos {minutes} min después de la {turn}</translation>
   </message>
   <message>
    <location filename="planner/tides/events.py" />
-   <source>{minutes} min before {turn}</source>
-   <translation type="unfinished" />
+   <source>about {minutes} min before {turn}</source>
+   <translation>unos {minutes} min antes de la {turn}</translation>
   </message>
   <message>
    <location filename="planner/tides/fit.py" />
@@ -11075,17 +11075,17 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
    <source>Slac&amp;k after high water</source>
-   <translation type="unfinished" />
+   <translation>&amp;Estoa tras la pleamar</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
    <source>Slack after &amp;low water</source>
-   <translation type="unfinished" />
+   <translation>Estoa tras la &amp;bajamar</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
    <source>as you watched it; negative is before; may stay empty</source>
-   <translation type="unfinished" />
+   <translation>según lo que vio; negativo es antes; puede quedar vacío</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
@@ -11105,7 +11105,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
    <source>min</source>
-   <translation type="unfinished" />
+   <translation>min</translation>
   </message>
   <message>
    <location filename="planner/ui/places/places_text.py" />
@@ -11385,7 +11385,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places/places_text.py" />
    <source>Slack water</source>
-   <translation type="unfinished" />
+   <translation>Estoa</translation>
   </message>
   <message>
    <location filename="planner/ui/places/record_form.py" />
@@ -11684,13 +11684,13 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
-   <source>When the water begins and ends to be high enough to launch</source>
-   <translation type="unfinished" />
+   <source>When the water begins and stops being high enough to launch</source>
+   <translation>Cuándo hay y cuándo deja de haber agua para botar</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
    <source>By the place's own lags after high and low water: an estimate</source>
-   <translation type="unfinished" />
+   <translation>Según los retrasos propios del lugar tras la pleamar y la bajamar: una estimación</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
@@ -11725,12 +11725,12 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
    <source>Ra&amp;mp</source>
-   <translation type="unfinished" />
+   <translation>Ra&amp;mpa</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
    <source>S&amp;lack</source>
-   <translation type="unfinished" />
+   <translation>Es&amp;toa</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
@@ -11739,8 +11739,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
-   <source>High and low waters of any days from {first} to {last}: next weekend, a year for the wall, or a century. Also when the ramp works and when the current rests, where Edit, Spots and ramp says so. Not for navigation.</source>
-   <translation type="unfinished" />
+   <source>High and low waters of any days from {first} to {last}: next weekend, a year for the wall, or a century. With ramp and slack, where Edit has them. Not for navigation.</source>
+   <translation>Pleamares y bajamares de los días que quiera de {first} a {last}: el fin de semana próximo, un año para la pared, o un siglo. Con rampa y estoa, si se anotaron en Editar. No sirve para navegar.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
@@ -11755,12 +11755,12 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places/span_rows.py" />
    <source>The ramp works down to {level}: at no hour of these days.</source>
-   <translation type="unfinished" />
+   <translation>La rampa sirve con agua de {level} o más: a ninguna hora de estos días.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_rows.py" />
    <source>The ramp works down to {level}: at any hour of these days.</source>
-   <translation type="unfinished" />
+   <translation>La rampa sirve con agua de {level} o más: a cualquier hora de estos días.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_rows.py" />
@@ -11941,6 +11941,11 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/view.py" />
    <source>This is your copy: change what you like. The sample stays as it was.</source>
    <translation>Esta es su copia: cambie lo que quiera. El ejemplo quedó como estaba.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/view.py" />
+   <source>The folder {folder} cannot be made ({strerror}); allow that, or name another in the variable FULLSHELL_HOME.</source>
+   <translation>No se puede crear la carpeta {folder} ({strerror}); permítalo o indique otra en la variable FULLSHELL_HOME.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/water_section.py" />

@@ -12,7 +12,8 @@ from PySide6.QtGui import QFileOpenEvent
 from planner.assets import demo_place
 from planner.sites.book import list_places, user_places
 from planner.ui.opening import Opening
-from planner.ui.sources import Source, source_of
+from planner.ui.places.view import PlacesView
+from planner.ui.sources import Source, demo_source, source_of
 from planner.ui.workbench import Workbench
 
 
@@ -97,3 +98,40 @@ def test_the_place_book_lists_both_endings() -> None:
     """Protects a place of the book whose name ends in the program's own way."""
     file = _place(user_places(), "Otter Bight")
     assert file in [entry.path for entry in list_places()]
+
+
+@pytest.fixture
+def nowhere(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A home that cannot be made, as under a folder that may not be written."""
+    (tmp_path / "taken").touch()
+    home = tmp_path / "taken" / "home"
+    monkeypatch.setenv("FULLSHELL_HOME", str(home))
+    return home
+
+
+def test_the_demo_can_be_looked_at_where_nothing_can_be_kept(
+    empty_bench: Workbench, settle: Any, nowhere: Path, qtbot: Any
+) -> None:
+    """Protects a first look without rights: it ended in a fault and an empty window."""
+    empty_bench.open(demo_source())
+    settle(empty_bench)
+    assert len(empty_bench.log.hauls) > 100
+    assert empty_bench.plans is not None
+    assert empty_bench.book is None
+    book = PlacesView(empty_bench)
+    qtbot.addWidget(book)
+    book.folder.click()
+    assert str(nowhere) in book.head.said.text()
+
+
+def test_a_place_opens_without_a_log_where_none_can_be_kept(
+    empty_bench: Workbench, settle: Any, nowhere: Path, tmp_path: Path
+) -> None:
+    """The water is there all the same, and what cannot be logged is said, with the file."""
+    said: list[str] = []
+    empty_bench.trouble.connect(said.append)
+    empty_bench.open(source_of(str(_place(tmp_path, "Otter Bight"))))
+    settle(empty_bench)
+    assert empty_bench.site is not None
+    assert empty_bench.site.name == "Otter Bight"
+    assert str(nowhere / "hauls.logbook") in said[0]

@@ -328,8 +328,19 @@ class PlacesView(QWidget):
 
     def _show_folder(self) -> None:
         folder = user_places()
-        folder.mkdir(parents=True, exist_ok=True)
-        show_outside(folder)
+        try:
+            folder.mkdir(parents=True, exist_ok=True)
+        except OSError as error:
+            self.head.tell(
+                say(
+                    "The folder {folder} cannot be made ({strerror}); allow that, or name another "
+                    "in the variable FULLSHELL_HOME.",
+                    folder=folder,
+                    strerror=error.strerror,
+                )
+            )
+        else:
+            show_outside(folder)
 
     def _refuse(self, error: PlannerError) -> None:
         problems = error.problems if isinstance(error, InputError) else ()
