@@ -81,7 +81,7 @@ def layout(
     if_left = None if left is None else problem.efficiency(left)
     if_dealt = float(np.mean(problem.ideal / problem.variances(dealt)))
     worth = [
-        (efficiency, say(" as you moved the traps")),
+        (efficiency, say(", with the traps as you moved them,")),
         (if_proposed, say("as proposed")),
         (if_left, say("with the traps left where they are")),
         (if_dealt, say("on average when dealt at random")),
@@ -132,8 +132,8 @@ def _sentence(worth: Sequence[tuple[float | None, str]], trips: int, designs: in
     (efficiency, how), *others = worth
     parts = [
         say(
-            "Of all that so many hauls could tell of the designs, the log holds {efficiency:.0%} "
-            "after this trip{how}",
+            "After this trip{how} the log holds {efficiency:.0%} of all that so many hauls could "
+            "tell of the designs",
             how=how,
             efficiency=efficiency,
         )

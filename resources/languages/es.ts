@@ -5272,8 +5272,8 @@
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
-   <source>Of all that so many hauls could tell of the designs, the log holds {efficiency:.0%} after this trip{how}</source>
-   <translation>De todo lo que tantas recogidas podrían decir de los modelos, el registro tiene el {efficiency:.0%} tras esta salida{how}</translation>
+   <source>After this trip{how} the log holds {efficiency:.0%} of all that so many hauls could tell of the designs</source>
+   <translation>Tras esta salida{how} el registro tiene el {efficiency:.0%} de todo lo que tantas recogidas podrían decir de los modelos</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
@@ -5282,8 +5282,8 @@
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
-   <source> as you moved the traps</source>
-   <translation> con las nasas como usted las movió</translation>
+   <source>, with the traps as you moved them,</source>
+   <translation>, con las nasas como usted las movió,</translation>
   </message>
   <message>
    <location filename="planner/trials/layout.py" />
@@ -11075,7 +11075,7 @@ K1     2.74        276.8</translation>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
    <source>Slac&amp;k after high water</source>
-   <translation>&amp;Estoa tras la pleamar</translation>
+   <translation>Es&amp;toa tras la pleamar</translation>
   </message>
   <message>
    <location filename="planner/ui/places/place_sections.py" />
