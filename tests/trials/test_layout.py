@@ -211,7 +211,7 @@ def test_moved_traps_are_where_the_user_put_them_and_cost_what_they_cost() -> No
         history + hauls_of("next", found)
     )
     assert found.efficiency / proposed.efficiency == pytest.approx(ratio, abs=0.05)
-    assert "as you moved the traps" in found.sentence
+    assert "with the traps as you moved them" in found.sentence
     assert "as proposed" in found.sentence
 
 

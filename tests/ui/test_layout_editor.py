@@ -96,7 +96,7 @@ def test_keys_move_a_trap_and_take_it_back(qtbot: QtBot, editor: LayoutEditor) -
     assert editor.tree.chosen == trap
     assert editor.tree.currentItem().text(0) == f"{trap} (moved)"
     settled(qtbot, editor)
-    assert "as you moved the traps" in editor.worth.text()
+    assert "with the traps as you moved them" in editor.worth.text()
     assert "as proposed" in editor.worth.text()
     assert editor.undo.toolTip() == f"Undo: {trap} to {layouts.layout.spots[1]}"
     qtbot.keyClick(editor.tree, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
