@@ -22,6 +22,8 @@ if TYPE_CHECKING:
 
 def understood_lines(site: Site, style: Style) -> Iterator[str]:
     """Yield what was understood of a place file."""
+    from planner.tides.events import lags_text
+
     north_south = "N" if site.latitude_deg >= 0 else "S"
     east_west = "E" if site.longitude_deg >= 0 else "W"
     yield say(
@@ -42,6 +44,8 @@ def understood_lines(site: Site, style: Style) -> Iterator[str]:
         yield say(
             "ramp: launches from {height} up", height=height_text(site.lowest_ramp_level_m, style)
         )
+    if site.slack is not None:
+        yield say("slack: {when}", when=lags_text(site.slack))
     if site.monthly_water_c is not None:
         coldest, warmest = min(site.monthly_water_c), max(site.monthly_water_c)
         yield say(

@@ -26,6 +26,7 @@ from planner.sites.site import (
     RuleNote,
     Rules,
     Site,
+    SlackLags,
     Spot,
     TabledDifferences,
     TimeDifferences,
@@ -106,6 +107,11 @@ def _site(place: PlaceFile, reference: Site | None, path: Path) -> Site:
         zone=place.timezone,
         water=_water(place.water, reference),
         lowest_ramp_level_m=metres_from(place.ramp.lowest_level, unit) if place.ramp else None,
+        slack=(
+            SlackLags(place.slack.after_high_minutes, place.slack.after_low_minutes)
+            if place.slack
+            else None
+        ),
         spots=spots,
         monthly_water_c=tuple(place.temperature.monthly) if place.temperature else None,
         closures=tuple(_closure(closure) for closure in place.closures),

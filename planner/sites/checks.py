@@ -45,6 +45,7 @@ def sense_problems(tables: Mapping[str, Any]) -> list[Problem]:
         *_position_problems(tables),
         *water_problems(water, unit),
         *_ramp_problems(table_in(tables.get("ramp")), unit),
+        *_slack_problems(tables.get("slack")),
         *_spot_problems(tables.get("spots"), unit),
         *_spot_position_problems(tables),
         *_season_problems(tables),
@@ -84,6 +85,16 @@ def _ramp_problems(ramp: Mapping[str, Any], unit: LengthUnit) -> Iterator[Proble
         (-MAX_LEVEL_M, MAX_LEVEL_M),
         say("the lowest level"),
     )
+
+
+def _slack_problems(slack: Any) -> Iterator[Problem]:
+    if slack == {}:
+        yield Problem(
+            "slack",
+            "",
+            say("does not say when"),
+            say("give after_high_minutes, after_low_minutes or both, or take the table out"),
+        )
 
 
 def _spot_problems(value: Any, unit: LengthUnit) -> Iterator[Problem]:

@@ -49,6 +49,7 @@ _WORDS: Final[Mapping[FieldPath, str]] = {
     ("water", "constituents"): "constituents",
     ("water", "offsets"): "offsets",
     ("ramp",): "ramp",
+    ("slack",): say("slack water"),
     ("spots",): "spots",
     ("temperature",): say("water temperature"),
     ("closures",): say("closed periods"),

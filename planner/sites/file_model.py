@@ -33,6 +33,27 @@ class RampTable(Table):
     )
 
 
+# Six hours from a turn is the next one, where there are two tides a day.
+_SlackMinutes = Annotated[Number, Field(ge=-360, le=360)]
+
+
+class SlackTable(Table):
+    """[slack]: how long after a turn the current rests, by the user's own watch."""
+
+    after_high_minutes: _SlackMinutes | None = Field(
+        default=None,
+        description=say(
+            "minutes from high water to slack, -360 to 360, such as 40; negative is before"
+        ),
+    )
+    after_low_minutes: _SlackMinutes | None = Field(
+        default=None,
+        description=say(
+            "minutes from low water to slack, -360 to 360, such as 25; negative is before"
+        ),
+    )
+
+
 class SpotTable(Table):
     """[[spots]]: where traps stand."""
 
@@ -167,6 +188,7 @@ class PlaceFile(Table):
     invented: bool = Field(default=False, description=say("true or false"))
     water: WaterTable = Field(description=say("a table headed [water]"))
     ramp: RampTable | None = Field(default=None, description=say("a table headed [ramp]"))
+    slack: SlackTable | None = Field(default=None, description=say("a table headed [slack]"))
     spots: Annotated[list[SpotTable], Field(max_length=1000)] = Field(
         default=[], description=say("tables headed [[spots]]")
     )

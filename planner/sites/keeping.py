@@ -55,6 +55,10 @@ source = ""                     # where the constants or offsets come from
 # [ramp]
 # lowest_level = 0.1            # below this level the boat cannot launch
 
+# [slack]                       # how long after a turn the current rests, as you watched it
+# after_high_minutes = 40       # negative is before
+# after_low_minutes = 25
+
 # [[spots]]
 # name = "grass edge"
 # depth = 1.5                   # charted: below the zero of [water]

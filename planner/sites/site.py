@@ -187,6 +187,17 @@ class Habits:
 
 
 @dataclass(frozen=True)
+class SlackLags:
+    """Minutes from high and from low water to slack; negative is before, None is not known.
+
+    The user's own estimate: it changes with the range and the weather.
+    """
+
+    after_high_min: float | None = None
+    after_low_min: float | None = None
+
+
+@dataclass(frozen=True)
 class Site:
     """A place: where it is, its water, its spots, its rules and the user's habits there."""
 
@@ -196,6 +207,7 @@ class Site:
     zone: ZoneInfo
     water: Water
     lowest_ramp_level_m: float | None = None
+    slack: SlackLags | None = None
     spots: tuple[Spot, ...] = ()
     monthly_water_c: tuple[float, ...] | None = None
     closures: tuple[Closure, ...] = ()

@@ -117,26 +117,33 @@ class Tide:
     def crossings(self, level_m: float, start: Moment, stop: Moment) -> Crossings:
         """Return when the level passes `level_m`, and whether it is rising then."""
         first, last = _instant(start), _instant(stop)
-        knots = self._knots(first, last)
+        knots = self._knots(first - 1, last)  # or a crossing just at the start is in no span
         t_ms, rising = find_crossings(*knots, level_m, self._curve.heights)
         inside = t_ms < last
         return Crossings(t_ms[inside].astype("datetime64[ms]"), rising[inside])
 
     def slacks(
-        self, start: Moment, stop: Moment, after_high_min: float, after_low_min: float
+        self,
+        start: Moment,
+        stop: Moment,
+        after_high_min: float | None,
+        after_low_min: float | None,
     ) -> Slacks:
         """Return slack waters of the span, estimated as so many minutes after each turn.
 
         The current is not predicted: the lags are the user's own for the place, may be
-        negative, and change with the range and the weather.
+        negative, and change with the range and the weather. Without a lag a kind of turn has
+        no slack.
         """
         first, last = _instant(start), _instant(stop)
-        reach = round(max(abs(after_high_min), abs(after_low_min)) * MS_PER_MINUTE)
+        high, low = (round((lag or 0) * MS_PER_MINUTE) for lag in (after_high_min, after_low_min))
+        reach = max(abs(high), abs(low))
         found = self._curve.turns(first - reach, last + reach)
-        minutes = np.where(found.is_high, after_high_min, after_low_min)
-        t_ms = found.t_ms + np.rint(minutes * MS_PER_MINUTE).astype(np.int64)
+        known = np.where(found.is_high, after_high_min is not None, after_low_min is not None)
+        t_ms, after_high = found.t_ms[known], found.is_high[known]
+        t_ms = t_ms + np.where(after_high, high, low)
         order = np.argsort(t_ms, kind="stable")
-        t_ms, after_high = t_ms[order], found.is_high[order]
+        t_ms, after_high = t_ms[order], after_high[order]
         inside = (t_ms >= first) & (t_ms < last)
         return Slacks(t_ms[inside].astype("datetime64[ms]"), after_high[inside])
 

@@ -24,6 +24,10 @@ K1 = { amplitude = 0.05, phase = 182.0 }
 [ramp]
 lowest_level = -0.1
 
+[slack]
+after_high_minutes = 40         # watched at the bridge
+after_low_minutes = -15.5
+
 [[spots]]
 name = "grass edge"
 depth = 1.8

@@ -65,6 +65,8 @@ _offsets = st.one_of(
     ),
     st.fixed_dictionaries({"reference": _words, "tabled": _tabled}),
 )
+_LAGS = ("after_high_minutes", "after_low_minutes")
+_lags = st.dictionaries(st.sampled_from(_LAGS), _numbers, min_size=1)
 _edits = st.fixed_dictionaries(
     {},
     optional={
@@ -77,6 +79,7 @@ _edits = st.fixed_dictionaries(
         ("water", "constituents"): st.none() | _constituents,
         ("water", "offsets"): _offsets,
         ("ramp",): st.none() | st.fixed_dictionaries({"lowest_level": _numbers}),
+        ("slack",): st.none() | _lags,
         ("spots",): st.none() | _spots,
         ("temperature",): st.none()
         | st.fixed_dictionaries({"monthly": st.lists(_numbers, min_size=12, max_size=12)}),
@@ -128,6 +131,7 @@ _in_place = st.fixed_dictionaries(
             }
         ),
         ("ramp",): st.fixed_dictionaries({"lowest_level": _numbers}),
+        ("slack",): st.fixed_dictionaries(dict.fromkeys(_LAGS, _numbers)),
         ("temperature",): st.fixed_dictionaries(
             {"monthly": st.lists(_numbers, min_size=12, max_size=12)}
         ),

@@ -15,6 +15,7 @@ from planner.assets import sample_sites
 from planner.sites import SiteError, list_places, load_site
 from planner.sites.book import user_places
 from planner.sites.keeping import copy_to_own, file_stem, new_place
+from planner.sites.site import SlackLags
 
 
 def test_a_copy_is_the_same_place_and_the_users_own() -> None:
@@ -60,6 +61,7 @@ def test_the_templates_remarks_are_sound_when_taken_up() -> None:
     site = load_site(path)
     assert [each.constituent for each in site.water.constants] == ["M2", "S2"]
     assert site.spots[0].name == "grass edge"
+    assert site.slack == SlackLags(40.0, 25.0)
     lines = offsets.split("# [ramp]")[0].splitlines()[1:]
     moved = "\n".join(line.removeprefix("# ") for line in lines)
     path.write_text(f"{head}\n{moved}\n", encoding="utf-8")

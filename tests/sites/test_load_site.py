@@ -9,7 +9,7 @@ from place_text import OFFSETS, WHOLE
 
 from planner.assets import demo_place, sample_sites
 from planner.sites import load_site
-from planner.sites.site import Closure, Habits, RuleNote
+from planner.sites.site import Closure, Habits, RuleNote, SlackLags
 
 
 def test_whole_file(write):
@@ -22,6 +22,7 @@ def test_whole_file(write):
     assert [c.constituent for c in site.water.constants] == ["M2", "K1"]
     assert site.water.constants[1].phase_lag_deg == 182.0
     assert site.lowest_ramp_level_m == -0.1
+    assert site.slack == SlackLags(40.0, -15.5)
     assert [(s.name, s.depth_m, s.trap_height_m) for s in site.spots] == [
         ("grass edge", 1.8, 0.35),
         ("deep bend", 3.0, 0.4),
@@ -58,6 +59,12 @@ def test_feet_become_metres(write):
     assert site.water.file_units == "ft"
 
 
+def test_one_slack_lag_is_enough(write):
+    """Whoever watched high water only need not invent the other lag."""
+    site = load_site(write(WHOLE.replace("after_low_minutes = -15.5\n", "")))
+    assert site.slack == SlackLags(40.0, None)
+
+
 @pytest.mark.parametrize(
     ("written", "hours"),
     [("UTC", 0.0), ("UTC-05:00", -5.0), ("UTC+05:30", 5.5), ("UTC+01:00", 1.0)],
@@ -82,6 +89,7 @@ def test_shortest_file(write):
     site = load_site(write(text.replace('species = "blue-crab"\n', "")))
     assert site.spots == ()
     assert site.lowest_ramp_level_m is None
+    assert site.slack is None
     assert site.monthly_water_c is None
     assert site.habits == Habits()
     assert site.species == "blue-crab"

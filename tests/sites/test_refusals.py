@@ -74,6 +74,10 @@ SLIPS = [
         "west longitudes and south latitudes are negative",
     ),
     ("cover_margin = 0.25", "cover_margin = 25", "trip.cover_margin", "cannot be 25.00 m"),
+    ("minutes = 40 ", "minutes = 400 ", "slack.after_high_minutes", "must be 360 or less (found"),
+    ("minutes = -15.5", "minutes = -361", "slack.after_low_minutes", "-360 to 360, such as 25"),
+    ("minutes = 40 ", 'minutes = "0:40" ', "slack.after_high_minutes", "must be a number"),
+    ("after_high_minutes", "high_minutes", "slack.high_minutes", "did you mean after_high"),
 ]
 
 
@@ -92,6 +96,13 @@ def test_all_slips_at_once(refusals):
         text = text.replace(right, wrong, 1)
         expected.add(where)
     assert expected <= set(refusals(text))
+
+
+def test_a_slack_table_that_says_nothing(refusals):
+    """An empty table is one not filled in."""
+    start = WHOLE.index("after_high_minutes")
+    problems = refusals(WHOLE[:start] + WHOLE[WHOLE.index("[[spots]]") :])
+    assert "after_high_minutes, after_low_minutes or both" in problems["slack"]
 
 
 def test_an_amplitude_that_cannot_be_read_is_not_taken_for_none(refusals):

@@ -18,7 +18,9 @@ from planner.assets import demo_place, sample_sites
 from planner.clock import from_utc64
 from planner.sites import load_site
 from planner.sites.book import user_places
+from planner.sites.editing import edited
 from planner.sites.saving import draft_of
+from planner.sites.site import SlackLags
 from planner.tides import Tide
 from planner.ui.places.observed_rows import seen_file, write_cells
 from planner.ui.places.view import PlacesView
@@ -294,6 +296,38 @@ def test_spots_ramp_and_temperature_are_saved_with_comments_kept(
     assert len(changed) == 2  # the ramp's line and the temperatures'
 
 
+def test_slack_lags_are_typed_refused_out_of_bounds_saved_and_undone(
+    own_place: Path, editing: Any
+) -> None:
+    """One lag is enough; each problem stands under its own field; undo brings the file back."""
+    lags = {("slack",): {"after_high_minutes": 35}}
+    own_place.write_text(edited(own_place.read_text("utf-8"), lags), "utf-8")
+    before = own_place.read_bytes()
+    made = editing(own_place)
+    editor = made.editor
+    editor.tabs.setCurrentIndex(2)
+    assert (editor.spots.after_high.text(), editor.spots.after_low.text()) == ("35", "")
+    made.type_in(editor.spots.after_low, "-400")
+    assert "-360 or more" in editor.spots.notes["slack.after_low_minutes"].text()
+    assert editor.spots.notes["slack.after_high_minutes"].isHidden()
+    assert not editor.save.isEnabled()
+    made.type_in(editor.spots.after_low, "-20")
+    made.type_in(editor.spots.after_high, "40")
+    editor.save.click()
+    made.settle()
+    assert load_site(own_place).slack == SlackLags(40.0, -20.0)
+    after = own_place.read_text("utf-8")
+    assert "after_high_minutes = 40         # watched from the ramp" in after
+    assert editor.undo.text() == "Undo: slack water"
+    editor.undo.click()
+    made.settle()
+    assert own_place.read_bytes() == before
+    made.type_in(editor.spots.after_high, "")
+    editor.save.click()
+    made.settle()
+    assert load_site(own_place).slack is None
+
+
 def test_offsets_are_fitted_said_taken_and_saved(own_place: Path, editing: Any) -> None:
     """Ten waters seen 40 min later at 0.9 of the height: that is what is said and written."""
     user_places().joinpath("base.toml").write_bytes(demo_place().read_bytes())
@@ -510,6 +544,7 @@ def test_the_underlined_letter_of_a_field_leads_to_it(
     for tab, field, key in (
         (1, made.editor.place.zone, Qt.Key.Key_Z),
         (2, made.editor.spots.ramp, Qt.Key.Key_R),
+        (2, made.editor.spots.after_low, Qt.Key.Key_L),
         (4, made.editor.rules.checked, Qt.Key.Key_K),
     ):
         made.editor.tabs.setCurrentIndex(tab)

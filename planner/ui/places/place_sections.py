@@ -118,7 +118,7 @@ def _spot_columns(unit: str) -> tuple[str, ...]:
 
 
 class SpotsSection(Section):
-    """Where traps stand, and when the ramp works."""
+    """Where traps stand, when the ramp works, and when the current rests."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -135,6 +135,13 @@ class SpotsSection(Section):
         column.addLayout(form)
         words = say("&Ramp works down to a water level of")
         self.add_field(form, words, self.ramp, "ramp", self._ramp_unit)
+        self.after_high, self.after_low = QLineEdit(), QLineEdit()
+        for key, label, field in (
+            ("after_high_minutes", say("Slac&k after high water"), self.after_high),
+            ("after_low_minutes", say("Slack after &low water"), self.after_low),
+        ):
+            field.setPlaceholderText(say("as you watched it; negative is before; may stay empty"))
+            self.add_field(form, label, field, f"slack.{key}", QLabel(say("min")))
 
     def show_unit(self, unit: str) -> None:
         """Name the unit that depths are in."""
@@ -155,6 +162,9 @@ class SpotsSection(Section):
         rows = [each for each in spots if isinstance(each, Mapping)] if spots else []
         self.spots.show_rows([tuple(text_of(row.get(key)) for key in _SPOT_KEYS) for row in rows])
         self.ramp.setText(text_of(table_in(tables, "ramp").get("lowest_level")))
+        slack = table_in(tables, "slack")
+        self.after_high.setText(text_of(slack.get("after_high_minutes")))
+        self.after_low.setText(text_of(slack.get("after_low_minutes")))
 
     def wanted(self) -> Wanted:
         spots = [
@@ -168,9 +178,14 @@ class SpotsSection(Section):
             for name, *texts in self.spots.rows()
         ]
         level = number_or_text(self.ramp.text())
+        slack = {
+            "after_high_minutes": number_or_text(self.after_high.text()),
+            "after_low_minutes": number_or_text(self.after_low.text()),
+        }
         return {
             ("spots",): spots or None,
             ("ramp",): None if level is None else {"lowest_level": level},
+            ("slack",): None if set(slack.values()) == {None} else slack,
         }
 
 

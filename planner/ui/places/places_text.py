@@ -14,6 +14,7 @@ from planner.phrasing import Style, day_clock_text, day_text, height_text, numbe
 from planner.sites.site import Offsets, Site, Water
 from planner.tides import Tide, Turns
 from planner.tides.checks import Suspicion, WaterSummary, suspicions
+from planner.tides.events import lags_text
 from planner.tides.summary import summarise, type_text
 from planner.tides.year_water import SpotWater, YearWater, year_water
 from planner.units import metres_to
@@ -77,6 +78,7 @@ def fact_rows(report: PlaceReport, style: Style) -> Rows:
         (say("Position"), position_text(site)),
         (say("Clock"), zone_line(site, report.today)),
         *_tide_rows(summary, style),
+        *([(say("Slack water"), lags_text(site.slack))] if site.slack else []),
         (say("Heights count from"), f"{water.datum} ({known})" if known else water.datum),
         (say("Water comes from"), _made_of(water)),
         (say("Source"), water.source or say("not given")),
