@@ -18,6 +18,7 @@ from planner.sites import load_site
 from planner.sites.editing import edited
 from planner.sites.keeping import new_place
 from planner.tides import Tide
+from planner.tides.events import Kind
 from planner.ui.places.places_text import place_report
 from planner.ui.places.span_panel import SpanPanel
 from planner.ui.workbench import Workbench
@@ -94,9 +95,11 @@ def test_a_century_keeps_the_window_alive_shows_how_far_it_is_and_can_be_stopped
     # How often the bar is seen to move is a matter of the machine's speed; that it moves is not.
     assert len({beat for beat in beats if 0 < beat < 100}) > 1
     turns = demo.direct(date(1950, 1, 1), date(2050, 1, 1))
-    assert demo.panel.model.rowCount() == len(turns.times)
-    assert np.array_equal(demo.panel.found.turns.times, turns.times)
-    assert np.array_equal(demo.panel.found.turns.is_high, turns.is_high)
+    found = demo.panel.found.events.only(ramp=False, slack=False)
+    assert np.array_equal(found.times, turns.times)
+    assert np.array_equal(found.kinds == Kind.HIGH, turns.is_high)
+    # A crossing of the ramp's level for each that the century has, in the same go.
+    assert demo.panel.model.rowCount() == len(demo.panel.found.events.times) > len(turns.times)
     assert "in 36,525 days" in demo.words()
     assert not demo.panel.bar.isVisible()
 
@@ -118,11 +121,15 @@ def test_the_ends_of_the_years_and_a_leap_year(demo: _Span, first: date, last: d
     assert f"in {days} days" in demo.words()
     assert demo.panel.found is not None
     # Two tides in each lunar day of 24.84 hours.
+    demo.panel.ramp.click()
+    demo.panel.slack.click()
     assert abs(demo.panel.model.rowCount() - 4 * days / 1.035) < 6
 
 
 def test_a_leap_day_and_the_day_the_clocks_change(demo: _Span) -> None:
     """29 February is there; the day of 25 hours names both clocks and loses no water."""
+    demo.panel.ramp.click()
+    demo.panel.slack.click()
     demo.ask(date(2028, 2, 29), date(2028, 2, 29))
     demo.settle()
     assert len(demo.rows()) in (3, 4)
@@ -136,6 +143,8 @@ def test_a_leap_day_and_the_day_the_clocks_change(demo: _Span) -> None:
 
 def test_the_waters_are_saved_for_a_spreadsheet(demo: _Span, tmp_path: Path) -> None:
     """Every row with its instant, its clock with offset, height and kind; never half a file."""
+    demo.panel.ramp.click()
+    demo.panel.slack.click()
     demo.ask(date(2026, 10, 31), date(2026, 11, 3))
     demo.settle()
     out = tmp_path / "waters.csv"
@@ -183,6 +192,47 @@ def test_places_on_each_side_of_the_date_line(
     assert len(far.rows()) in (3, 4)
     assert all(row[0].startswith("Tue 29 Feb 2028") for row in far.rows())
     place_report(far.site, date(2028, 2, 29))  # a year from a leap day, as the first tab shows it
+
+
+def test_ramp_and_slack_are_shown_as_ticked_and_saved_as_shown(
+    qtbot: Any, empty_bench: Workbench, tmp_path: Path
+) -> None:
+    """Both stand among the turns at first; a tick taken away takes them from table and file."""
+    path = tmp_path / "own.toml"
+    wanted = {("ramp",): {"lowest_level": 0.4}, ("slack",): {"after_high_minutes": 40}}
+    path.write_text(edited(demo_place().read_text("utf-8"), wanted), "utf-8")
+    own = _Span(qtbot, empty_bench, path)
+    own.ask(date(2026, 11, 1), date(2026, 11, 2))
+    own.settle()
+    kinds = [row[1] for row in own.rows()]
+    assert "ramp begins to work" in kinds
+    assert kinds[kinds.index("high") + 1 :].index("slack (estimated) after high water") <= 1
+    assert "about 40 min after high water: your own estimate" in own.words()
+    own.panel.ramp.click()
+    assert {row[1].split()[0] for row in own.rows()} == {"high", "low", "slack"}
+    own.panel.save_to(tmp_path / "rows.csv")
+    own.settle()
+    saved = list(csv.DictReader((tmp_path / "rows.csv").read_text("utf-8").splitlines()))
+    assert {row["kind"] for row in saved} == {"high", "low", "slack_estimated_high"}
+    assert len(saved) == len(own.rows())
+    own.panel.slack.click()
+    assert {row[1] for row in own.rows()} == {"high", "low"}
+    assert "estimate" not in own.words()
+
+
+def test_a_place_that_says_nothing_of_ramp_and_slack_has_no_boxes_for_them(
+    qtbot: Any, empty_bench: Workbench, demo: _Span
+) -> None:
+    """A box that would do nothing is not there; what was ticked holds for the next place."""
+    boston = _Span(qtbot, empty_bench, sample_sites() / "boston-ma.toml")
+    assert not boston.panel.ramp.isVisible()
+    assert not boston.panel.slack.isVisible()
+    assert demo.panel.ramp.isVisible()
+    demo.panel.ramp.click()
+    demo.panel.show_site(boston.site)
+    demo.panel.show_site(load_site(demo_place()))
+    assert demo.panel.ramp.isVisible()
+    assert not demo.panel.ramp.isChecked()
 
 
 def test_another_place_puts_the_waters_away(demo: _Span) -> None:

@@ -1,14 +1,15 @@
-"""High and low waters of any days from 1900 to 2100: worked out elsewhere, with a way to stop."""
+"""What the water does on any days from 1900 to 2100: worked out elsewhere, with a way to stop."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import date, timedelta
 from pathlib import Path
 from typing import Any, Final
 
 from PySide6.QtCore import QAbstractTableModel, QDate, Qt, QTimer
 from PySide6.QtWidgets import (
+    QCheckBox,
     QDateEdit,
     QFileDialog,
     QHBoxLayout,
@@ -23,14 +24,16 @@ from planner.phrasing import Style
 from planner.sites.site import Site
 from planner.tides.tide import FIRST_YEAR, LAST_YEAR
 from planner.ui.flow import Flow, labelled
-from planner.ui.parts import body, button, quiet, refill
+from planner.ui.parts import body, button, quiet, refill, scrolling
 from planner.ui.places.span_rows import (
     Advance,
-    SpanTurns,
+    SpanWater,
+    event_row,
+    ramp_span_text,
+    slack_span_text,
     span_texts,
-    span_turns,
-    turn_row,
-    write_turns,
+    span_water,
+    write_events,
 )
 from planner.ui.tables import NOWHERE, Index, rows_table
 from planner.ui.theme import SPACE
@@ -39,6 +42,7 @@ from planner.ui.workbench import Workbench
 from planner.words import say
 
 _KEY: Final = "span of turns"
+_LEAST_LINES: Final = 12  # of the table's height; where the panel is lower, it scrolls
 _LOOK_MS: Final = 100  # how often the bar looks at how far the work is
 
 
@@ -47,18 +51,18 @@ class SpanModel(QAbstractTableModel):
 
     def __init__(self) -> None:
         super().__init__()
-        self._found: SpanTurns | None = None
+        self._found: SpanWater | None = None
         self._style = Style()
         self._heads = (say("Local time"), say("Water"), say("Height"))
 
-    def show(self, found: SpanTurns | None, style: Style) -> None:
+    def show(self, found: SpanWater | None, style: Style) -> None:
         """Show other waters, or none."""
         self.beginResetModel()
         self._found, self._style = found, style
         self.endResetModel()
 
     def rowCount(self, parent: Index = NOWHERE) -> int:
-        return 0 if parent.isValid() or self._found is None else len(self._found.turns.times)
+        return 0 if parent.isValid() or self._found is None else len(self._found.events.times)
 
     def columnCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(self._heads)
@@ -72,7 +76,7 @@ class SpanModel(QAbstractTableModel):
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
             assert self._found is not None
-            return turn_row(self._found, index.row(), self._style)[index.column()]
+            return event_row(self._found, index.row(), self._style)[index.column()]
         return None
 
 
@@ -90,7 +94,7 @@ class SpanPanel(QWidget):
         super().__init__()
         self.bench, self.state = bench, bench.state
         self.site: Site | None = None
-        self.found: SpanTurns | None = None
+        self.found: SpanWater | None = None
         self._share = _Share()
         self._look = QTimer(self, interval=_LOOK_MS)
         self._look.timeout.connect(self._show_share)
@@ -118,7 +122,14 @@ class SpanPanel(QWidget):
         self.bar.setMaximumWidth(160)
         self.bar.setAccessibleName(say("How much is worked out"))
         named = (labelled(say("F&rom"), self.first), labelled(say("&To"), self.last))
-        days = Flow(*named, self.begin, self.save)
+        self.ramp, self.slack = QCheckBox(say("Ra&mp")), QCheckBox(say("S&lack"))
+        self.ramp.setToolTip(say("When the water begins and stops being high enough to launch"))
+        self.slack.setToolTip(say("By the place's own lags after high and low water: an estimate"))
+        for box in (self.ramp, self.slack):
+            box.setChecked(True)
+            box.hide()
+            box.toggled.connect(lambda _: self._show_found())
+        days = Flow(*named, self.begin, self.save, self.ramp, self.slack)
         working = QHBoxLayout()
         for each in (self.bar, self.stop):
             working.addWidget(each)
@@ -128,7 +139,7 @@ class SpanPanel(QWidget):
         self.table = rows_table(
             self.model,
             say("High and low waters of the days"),
-            wide=0,
+            wraps=False,
             empty=say(
                 "Pick the days and press Work out: each high and low water stands here, with its "
                 "time and height."
@@ -137,16 +148,15 @@ class SpanPanel(QWidget):
         # Rows of one height: asked for its own, each of a century's would be put into words.
         self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.table.verticalHeader().setDefaultSectionSize(3 * self.fontMetrics().height() // 2)
-        self.table.setWordWrap(False)
-        header = self.table.horizontalHeader()
-        header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, SPACE, 0, 0)
+        self.table.setMinimumHeight(_LEAST_LINES * self.fontMetrics().lineSpacing())
+        column = scrolling(self, say("Any dates"))
+        column.setContentsMargins(0, SPACE, SPACE, 0)
         column.addWidget(
             quiet(
                 say(
                     "High and low waters of any days from {first} to {last}: next weekend, a year "
-                    "for the wall, or a century.",
+                    "for the wall, or a century. With ramp and slack, where Edit has them. Not "
+                    "for navigation.",
                     first=str(FIRST_YEAR),
                     last=str(LAST_YEAR),
                 )
@@ -168,6 +178,8 @@ class SpanPanel(QWidget):
             return
         self.give_up()
         self.site, self.found = site, None
+        self.ramp.setVisible(site.lowest_ramp_level_m is not None)
+        self.slack.setVisible(site.slack is not None)
         self._show_found()
 
     # -- working ------------------------------------------------------------------------------
@@ -178,10 +190,10 @@ class SpanPanel(QWidget):
         if site is None:
             return
 
-        def work(advance: Advance) -> SpanTurns:
-            return span_turns(site, first, last, advance)
+        def work(advance: Advance) -> SpanWater:
+            return span_water(site, first, last, advance)
 
-        def done(found: SpanTurns) -> None:
+        def done(found: SpanWater) -> None:
             self.found = found
             self._show_found()
 
@@ -199,13 +211,13 @@ class SpanPanel(QWidget):
             self.save_to(Path(path))
 
     def save_to(self, path: Path) -> None:
-        """Write the waters that are shown to a file."""
-        found, style = self.found, self.state.style
+        """Write the rows that are shown to a file."""
+        found, style = self._wanted(), self.state.style
         if found is None:
             return
 
         def work(advance: Advance) -> None:
-            write_turns(path, found, style, advance)
+            write_events(path, found, style, advance)
 
         def done(_: None) -> None:
             self._say(say("Saved as {name}.", name=path.name))
@@ -257,16 +269,29 @@ class SpanPanel(QWidget):
 
     # -- showing ------------------------------------------------------------------------------
 
+    def _wanted(self) -> SpanWater | None:
+        """Return what was found, of the kinds that are ticked."""
+        if self.found is None:
+            return None
+        return self.found.only(ramp=self.ramp.isChecked(), slack=self.slack.isChecked())
+
     def _show_found(self) -> None:
-        found, style = self.found, self.state.style
-        self.model.show(found, style)
-        self.save.setEnabled(found is not None)
-        refill(self.words, [body(text) for text in span_texts(found, style)] if found else [])
+        self.model.show(self._wanted(), self.state.style)
+        self.save.setEnabled(self.found is not None and not self.bench.desk.has(_KEY))
+        self._say("")
 
     def _say(self, text: str) -> None:
+        refill(self.words, [body(each) for each in (*self._found_texts(), text) if each])
+
+    def _found_texts(self) -> Iterator[str]:
         found, style = self.found, self.state.style
-        words = [*(span_texts(found, style) if found else ()), *([text] if text else [])]
-        refill(self.words, [body(each) for each in words])
+        if found is None:
+            return
+        yield from span_texts(found, style)
+        if self.ramp.isChecked():
+            yield ramp_span_text(found, style)
+        if self.slack.isChecked():
+            yield slack_span_text(found)
 
     def _state_changed(self, changed: frozenset[str]) -> None:
         if "style" in changed:

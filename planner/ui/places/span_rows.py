@@ -1,24 +1,24 @@
-"""High and low waters of any span, found year by year so that it can be stopped; no Qt here."""
+"""What the water does in any span, found year by year so that it can be stopped; no Qt here."""
 
 from __future__ import annotations
 
 import csv
 import io
+import math
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from itertools import pairwise
 from pathlib import Path
 from typing import Final
 
-import numpy as np
-
 from planner.clock import from_utc64, local_midnight
 from planner.errors import PlannerError
 from planner.phrasing import Style, clock_text, day_text, height_text, zone_text
 from planner.sites.site import Site
-from planner.tides import Tide, Turns
-from planner.units import metres_to
+from planner.tides import Tide
+from planner.tides.events import Events, Kind, events, joined, kind_text, lags_text
+from planner.units import LengthUnit, metres_to
 from planner.whole_file import write_whole
 from planner.words import counted, say
 
@@ -28,17 +28,26 @@ _ROWS_A_PART: Final = 2000
 
 
 @dataclass(frozen=True)
-class SpanTurns:
-    """Every high and low water of some local days, both included."""
+class SpanWater:
+    """High and low waters, the ramp's hours and slack of some local days, both included.
+
+    ramp_at_first: whether the ramp works when the first day begins; None where a place has
+    no lowest level.
+    """
 
     site: Site
     first: date
     last: date
-    turns: Turns
+    events: Events
+    ramp_at_first: bool | None
+
+    def only(self, *, ramp: bool, slack: bool) -> SpanWater:
+        """Return the same with the ramp's hours and with slack, or without."""
+        return replace(self, events=self.events.only(ramp=ramp, slack=slack))
 
 
-def span_turns(site: Site, first: date, last: date, advance: Advance) -> SpanTurns:
-    """Return the high and low waters of local days; a century takes some seconds.
+def span_water(site: Site, first: date, last: date, advance: Advance) -> SpanWater:
+    """Return what the water does on local days; a century takes some seconds.
 
     PlannerError where the days are in the wrong order; RangeError outside 1900 to 2100.
     """
@@ -52,71 +61,87 @@ def span_turns(site: Site, first: date, last: date, advance: Advance) -> SpanTur
     parts = []
     for done, (begin, end) in enumerate(pairwise(begins)):
         advance(done / len(edges))
-        parts.append(tide.turns(begin, end))
-    return SpanTurns(
-        site,
-        first,
-        last,
-        Turns(
-            np.concatenate([each.times for each in parts]),
-            np.concatenate([each.heights for each in parts]),
-            np.concatenate([each.is_high for each in parts]),
-        ),
-    )
+        parts.append(events(tide, begin, end))
+    level_m = site.lowest_ramp_level_m
+    works = None if level_m is None else bool(tide.heights([begins[0]])[0] >= level_m)
+    return SpanWater(site, first, last, joined(parts), works)
 
 
-def turn_row(found: SpanTurns, at: int, style: Style) -> tuple[str, str, str]:
-    """Return one water: when on the clock of the place, which, how high."""
-    zone, instant = found.site.zone, from_utc64(found.turns.times[at])
+def event_row(found: SpanWater, at: int, style: Style) -> tuple[str, str, str]:
+    """Return one event: when on the clock of the place, which, how high, "" for slack."""
+    zone, instant = found.site.zone, from_utc64(found.events.times[at])
     day = instant.astimezone(zone).date()
     clock = f"{clock_text(instant, zone, style)} {zone_text(instant, zone)}"
-    kind = say("high") if found.turns.is_high[at] else say("low")
+    height_m = float(found.events.heights[at])
     return (
         f"{day_text(day)} {day.year} {clock}",
-        kind,
-        height_text(float(found.turns.heights[at]), style),
+        kind_text(Kind(found.events.kinds[at]), found.site.slack),
+        "" if math.isnan(height_m) else height_text(height_m, style),
     )
 
 
-def span_texts(found: SpanTurns, style: Style) -> Iterator[str]:
-    """Yield how many waters there are, and the highest and lowest of them."""
-    turns = found.turns
+def span_texts(found: SpanWater, style: Style) -> Iterator[str]:
+    """Yield how many waters there are, the highest and lowest of them, and what else to know."""
+    turns = found.only(ramp=False, slack=False)
     days = (found.last - found.first).days + 1
-    highs = int(turns.is_high.sum())
-    if not len(turns.times):
+    highs = int((turns.events.kinds == Kind.HIGH).sum())
+    count = len(turns.events.times)
+    if count:
+        yield say(
+            "{highs} and {lows} in {days}.",
+            highs=counted(highs, "high water"),
+            lows=counted(count - highs, "low water"),
+            days=counted(days, "day"),
+        )
+        for words, at in (
+            (say("Highest"), int(turns.events.heights.argmax())),
+            (say("Lowest"), int(turns.events.heights.argmin())),
+        ):
+            when, _, height = event_row(turns, at, style)
+            yield say("{which}: {height}, {when}.", which=words, height=height, when=when)
+    else:
         yield say("No high or low water in {days}.", days=counted(days, "day"))
-        return
-    yield say(
-        "{highs} and {lows} in {days}.",
-        highs=counted(highs, "high water"),
-        lows=counted(len(turns.times) - highs, "low water"),
-        days=counted(days, "day"),
-    )
-    for words, at in (
-        (say("Highest"), int(turns.heights.argmax())),
-        (say("Lowest"), int(turns.heights.argmin())),
-    ):
-        when, _, height = turn_row(found, at, style)
-        yield say("{which}: {height}, {when}.", which=words, height=height, when=when)
 
 
-def write_turns(path: Path, found: SpanTurns, style: Style, advance: Advance) -> None:
-    """Write the waters as CSV, whole or not at all: UTC, the place's clock, height, kind."""
-    unit, zone, turns = style.length, found.site.zone, found.turns
+def ramp_span_text(found: SpanWater, style: Style) -> str:
+    """Return what the ramp does where nothing in the span changes it, else ""."""
+    level_m, kinds = found.site.lowest_ramp_level_m, found.events.kinds
+    changes = (kinds == Kind.RAMP_BEGINS) | (kinds == Kind.RAMP_ENDS)
+    if level_m is None or changes.any():
+        return ""
+    level = height_text(level_m, style)
+    if found.ramp_at_first:
+        return say("The ramp works down to {level}: at any hour of these days.", level=level)
+    return say("The ramp works down to {level}: at no hour of these days.", level=level)
+
+
+def slack_span_text(found: SpanWater) -> str:
+    """Return how slack was estimated, "" where the place has no lags."""
+    lags = found.site.slack
+    return "" if lags is None else say("Slack {when}.", when=lags_text(lags))
+
+
+def write_events(path: Path, found: SpanWater, style: Style, advance: Advance) -> None:
+    """Write the rows as CSV, whole or not at all: UTC, the place's clock, height, kind."""
+    unit, zone, rows = style.length, found.site.zone, found.events
     buffer = io.StringIO(newline="")
     writer = csv.writer(buffer, lineterminator="\r\n")  # as RFC 4180 has it
     writer.writerow(["time", "local_time", f"height_{unit}", "kind"])
-    for at, time in enumerate(turns.times):
+    for at, time in enumerate(rows.times):
         if at % _ROWS_A_PART == 0:
-            advance(at / len(turns.times))
+            advance(at / len(rows.times))
         instant = from_utc64(time)
         writer.writerow(
             [
                 instant.strftime("%Y-%m-%dT%H:%M:%SZ"),
                 instant.astimezone(zone).isoformat(timespec="seconds"),
-                # For programs: a decimal point in every language.
-                format(metres_to(float(turns.heights[at]), unit), ".3f"),
-                "high" if turns.is_high[at] else "low",
+                _plain_height(float(rows.heights[at]), unit),
+                Kind(rows.kinds[at]).name.lower(),
             ]
         )
     write_whole(path, buffer.getvalue().encode("utf-8"))
+
+
+def _plain_height(height_m: float, unit: LengthUnit) -> str:
+    # For programs: a decimal point in every language, nothing where there is no height.
+    return "" if math.isnan(height_m) else format(metres_to(height_m, unit), ".3f")
