@@ -50,6 +50,16 @@ SHAPES: dict[str, Any] = {
         **WATER,
         "turns": [{"time": UTC_TIME, "height": NUMBER, "kind": ("high", "low")}],
     },
+    f"water sedge-hollow {SPAN} --turns --ramp": {
+        **WATER,
+        "turns": [
+            {
+                "time": UTC_TIME,
+                "height": NUMBER,
+                "kind": ("high", "low", "ramp_begins", "ramp_ends"),
+            }
+        ],
+    },
     "sky sedge-hollow --from 2026-08-01 --to 2026-08-31": {
         "place": str,
         "zone": str,

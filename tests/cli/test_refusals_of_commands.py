@@ -26,6 +26,8 @@ WRONG_WORDS = [
     (f"water {DEMO} --every 6", "--every"),
     (f"water {DEMO} --every -1h", "--every"),
     (f"water {DEMO} --every 1h --turns", "--turns"),
+    (f"water {DEMO} --ramp", "--ramp goes with --turns"),
+    (f"water {DEMO} --every 1h --slack", "--slack goes with --turns"),
     (f"water {DEMO} --every 1s --from 2026-01-01 --to 2027-01-01", "longer step"),
     (f"water {DEMO} --from 1800-01-01 --to 1800-01-02", "1900 to 2100"),
     (f"water {DEMO} --from 2090-12-31 --to 2102-01-01", "2102"),
@@ -67,6 +69,8 @@ WRONG_INPUT = [
     (f"plans {DEMO} --log {NOWHERE}.csv", "no such file"),
     (f"learn {DEMO} --log {NOWHERE}.csv", "no such file"),
     (f"trials --log {NOWHERE}.csv", "no such file"),
+    ("water boston-ma --turns --ramp", "has no [ramp]"),
+    ("water boston-ma --turns --slack", "has no [slack]"),
     (f"check {NOWHERE}", "no such place"),
     (f"check {DEMO} --observed {NOWHERE}.csv", f"{NOWHERE}.csv"),
 ]

@@ -6,7 +6,9 @@ import re
 
 import pytest
 
+from planner.assets import demo_place
 from planner.phrasing import RULES_CAUTION, TIDE_CAUTION
+from planner.sites.editing import edited
 
 
 def test_the_hour_that_comes_twice(run):
@@ -81,6 +83,21 @@ def test_a_turn_read_as_midnight_stands_under_its_day(run):
     """High water at 23:59 on 13 Nov 2026 reads 00:00, which is the 14th and not a day early."""
     out = run("water sedge-hollow --turns --from 2026-11-13 --to 2026-11-14T04:00").out
     assert re.search(r"^Sat 14 Nov 2026\n  00:00 EST +high", out, re.M)
+
+
+def test_slack_is_told_as_an_estimate_of_the_users_own(run, tmp_path):
+    """Without a height, with the turn it follows, and with the caution under it."""
+    path = tmp_path / "own.toml"
+    wanted = {("slack",): {"after_high_minutes": 40}}
+    path.write_text(edited(demo_place().read_text("utf-8"), wanted), "utf-8")
+    words = f"water {path} --from 2026-11-01 --to 2026-11-02"
+    out = run(f"{words} --turns --slack").out
+    assert re.search(r" high +1\.\d+ m\n  \S+ EST  slack \(estimated\) after high water\n", out)
+    assert "Slack about 40 min after high water: your own estimate" in out
+    assert TIDE_CAUTION in out
+    rows = run(f"{words} --turns --slack --format json").data["turns"]
+    assert {row["height"] for row in rows if row["kind"] == "slack_estimated_high"} == {None}
+    assert "slack" not in run(f"{words} --turns").out
 
 
 def test_an_event_just_before_midnight_keeps_its_day(run):

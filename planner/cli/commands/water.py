@@ -1,4 +1,4 @@
-"""`fullshell water`: heights at a step, or high and low waters."""
+"""`fullshell water`: heights at a step, or high and low waters with the ramp's hours and slack."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from argparse import Namespace
 from collections.abc import Iterator
 from datetime import datetime, timedelta
 from itertools import groupby
+from math import isnan
 from typing import TYPE_CHECKING, Any
 
 from planner.cli.answers import Answer, Sheet, iso_all, moments, number
@@ -18,7 +19,9 @@ from planner.cli.arguments import (
     style_of,
     unit_of,
 )
+from planner.cli.errors import UsageError
 from planner.cli.spans import InstantSpan, instant_span, require_values, step
+from planner.errors import PlannerError
 from planner.phrasing import (
     TIDE_CAUTION,
     clock_text,
@@ -55,12 +58,44 @@ def add_to(jobs: Jobs) -> None:
         help=say("such as 6m, 1h or 1d (default: 1h)"),
     )
     how.add_argument("--turns", action="store_true", help=say("high and low waters instead"))
+    parser.add_argument(
+        "--ramp",
+        action="store_true",
+        help=say("with --turns: also when the ramp begins and stops working"),
+    )
+    parser.add_argument(
+        "--slack",
+        action="store_true",
+        help=say("with --turns: also slack, estimated by the place's own lags"),
+    )
 
 
 def _answer(args: Namespace) -> Answer:
     site = place_of(args)
+    _require_sense(args, site)
     span = instant_span(args.start, args.stop, site.zone, _DEFAULT_DAYS)
     return _turns(args, site, span) if args.turns else _heights(args, site, span)
+
+
+def _require_sense(args: Namespace, site: Site) -> None:
+    """UsageError for rows without --turns; PlannerError where the place says nothing of them."""
+    for option, asked, known, table in (
+        ("--ramp", args.ramp, site.lowest_ramp_level_m is not None, "[ramp]"),
+        ("--slack", args.slack, site.slack is not None, "[slack]"),
+    ):
+        if asked and not args.turns:
+            raise UsageError(
+                say("{option} goes with --turns; add it, or leave {option} out", option=option)
+            )
+        if asked and not known:
+            raise PlannerError(
+                say(
+                    "{place}: the place file has no {table}; add it, or leave {option} out",
+                    place=site.name,
+                    table=table,
+                    option=option,
+                )
+            )
 
 
 def _head(args: Namespace, site: Site) -> dict[str, Any]:
@@ -106,15 +141,18 @@ def _heights(args: Namespace, site: Site, span: InstantSpan) -> Answer:
 
 def _turns(args: Namespace, site: Site, span: InstantSpan) -> Answer:
     from planner.tides import Tide
+    from planner.tides.events import Kind, events, kind_text, lags_text
 
-    turns = Tide(site).turns(span.start, span.stop)
+    found = events(Tide(site), span.start, span.stop, ramp=args.ramp, slack=args.slack)
     unit = unit_of(args, site)
-    instants = moments(turns.times)
-    kinds = ["high" if is_high else "low" for is_high in turns.is_high]
-    heights = [number(metres_to(float(height), unit), 4) for height in turns.heights]
+    instants = moments(found.times)
+    kinds = [Kind(kind) for kind in found.kinds]
+    heights = [number(metres_to(float(height), unit), 4) for height in found.heights]
+
+    names = [kind.name.lower() for kind in kinds]
 
     def data() -> dict[str, Any]:
-        rows = zip(iso_all(turns.times), heights, kinds, strict=True)
+        rows = zip(iso_all(found.times), heights, names, strict=True)
         keys = ("time", "height", "kind")
         return {**_head(args, site), "turns": [dict(zip(keys, row, strict=True)) for row in rows]}
 
@@ -122,21 +160,26 @@ def _turns(args: Namespace, site: Site, span: InstantSpan) -> Answer:
         local = _local_stamps(instants, site)
         return Sheet(
             ("time", "local_time", f"height_{unit}", "kind"),
-            zip(iso_all(turns.times), local, heights, kinds, strict=True),
+            zip(iso_all(found.times), local, heights, names, strict=True),
         )
 
     def text() -> Iterator[str]:
         style = style_of(args, site)
         yield heading(site, say("high and low water above {datum}", datum=site.water.datum))
-        rows = list(zip(instants, kinds, turns.heights, strict=True))
+        words = [kind_text(kind, site.slack) for kind in kinds]
+        wide = max(map(len, words), default=0)
+        rows = list(zip(instants, words, found.heights, strict=True))
         # By the day of the clock that is shown: two minutes to midnight reads 00:00.
         for day, of_day in groupby(rows, key=lambda row: shown_day(row[0], site.zone)):
             yield f"{day_text(day)} {day.year}"
             for moment, kind, height_m in of_day:
+                height = "" if isnan(height_m) else height_text(float(height_m), style)
                 clock = f"{clock_text(moment, site.zone, style)} {zone_text(moment, site.zone)}"
-                yield f"  {clock:<10} {kind:<4} {height_text(float(height_m), style):>9}"
+                yield f"  {clock:<10} {kind:<{wide}} {height:>9}"
         if not rows:
             yield say("  no high or low water in this span")
+        if args.slack and site.slack is not None:
+            yield say("Slack {when}.", when=lags_text(site.slack))
         yield TIDE_CAUTION
 
     return Answer(data, sheet, text)
