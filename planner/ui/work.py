@@ -7,6 +7,7 @@ from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal
+from shiboken6 import isValid
 
 from planner.errors import Cancelled, PlannerError
 from planner.ui.imports import read_core
@@ -51,6 +52,7 @@ class Desk(QObject):
     ) -> None:
         """Run `work(checkpoint)` elsewhere, then `done(result)` or `failed` on this thread.
 
+        done: neither is called where this is a method of a widget that is gone by then.
         rest_ms: begin so much later, and not at all if it was asked for again or given up by
         then; for what nobody waits for, which would only slow down what they do wait for.
         """
@@ -123,14 +125,22 @@ class Desk(QObject):
             return
         del self._running[job.key]
         try:
-            if isinstance(job.error, PlannerError):
-                (job.failed or (lambda error: self.failed.emit(str(error))))(job.error)
-            elif job.error is not None:
+            if job.error is not None and not isinstance(job.error, PlannerError):
                 self.crashed.emit(job.error)
+            elif _is_gone(job.done):
+                pass
+            elif job.error is not None:
+                (job.failed or (lambda error: self.failed.emit(str(error))))(job.error)
             else:
                 job.done(job.result)
         finally:
             self._tell()
+
+
+def _is_gone(call: Callable[..., object]) -> bool:
+    """Tell whether a call is a method of a widget that is no longer there."""
+    owner = getattr(call, "__self__", None)
+    return isinstance(owner, QObject) and not isValid(owner)
 
 
 class _Job:
