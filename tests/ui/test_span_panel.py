@@ -204,19 +204,19 @@ def test_ramp_and_slack_are_shown_as_ticked_and_saved_as_shown(
     own = _Span(qtbot, empty_bench, path)
     own.ask(date(2026, 11, 1), date(2026, 11, 2))
     own.settle()
-    kinds = [row[1] for row in own.rows()]
+    kinds = [row[2] for row in own.rows()]
     assert "ramp begins to work" in kinds
     assert kinds[kinds.index("high") + 1 :].index("slack (estimated) after high water") <= 1
     assert "about 40 min after high water: your own estimate" in own.words()
     own.panel.ramp.click()
-    assert {row[1].split()[0] for row in own.rows()} == {"high", "low", "slack"}
+    assert {row[2].split()[0] for row in own.rows()} == {"high", "low", "slack"}
     own.panel.save_to(tmp_path / "rows.csv")
     own.settle()
     saved = list(csv.DictReader((tmp_path / "rows.csv").read_text("utf-8").splitlines()))
     assert {row["kind"] for row in saved} == {"high", "low", "slack_estimated_high"}
     assert len(saved) == len(own.rows())
     own.panel.slack.click()
-    assert {row[1] for row in own.rows()} == {"high", "low"}
+    assert {row[2] for row in own.rows()} == {"high", "low"}
     assert "estimate" not in own.words()
 
 

@@ -43,12 +43,12 @@ def test_rows_over_the_night_of_two_clocks_are_in_order_of_time(site: Site) -> N
     times = found.events.times
     assert (times[1:] >= times[:-1]).all()
     rows = [event_row(found, at, Style()) for at in range(len(times))]
-    assert {kind for _, kind, _ in rows} == {
+    assert {kind for _, _, kind in rows} == {
         *("high", "low", "ramp begins to work", "ramp stops working"),
         *("slack (estimated) after high water", "slack (estimated) before low water"),
     }
     assert {when.split()[-1] for when, _, _ in rows} == {"EDT", "EST"}
-    assert [height == "" for _, _, height in rows] == ["slack" in kind for _, kind, _ in rows]
+    assert all((height == "") == ("slack" in kind) for _, height, kind in rows)
     alone = _found(site, NIGHT, NIGHT).events.times
     assert len(alone) == sum(when.startswith("Sun 1 Nov 2026") for when, _, _ in rows)
     assert set(alone) <= set(times)

@@ -42,6 +42,11 @@ from planner.ui.workbench import Workbench
 from planner.words import say
 
 _KEY: Final = "span of turns"
+_TEXTS: Final = (
+    Qt.ItemDataRole.DisplayRole,
+    Qt.ItemDataRole.AccessibleTextRole,
+    Qt.ItemDataRole.ToolTipRole,  # what large letters cut short
+)
 _LEAST_LINES: Final = 12  # of the table's height; where the panel is lower, it scrolls
 _LOOK_MS: Final = 100  # how often the bar looks at how far the work is
 
@@ -53,7 +58,7 @@ class SpanModel(QAbstractTableModel):
         super().__init__()
         self._found: SpanWater | None = None
         self._style = Style()
-        self._heads = (say("Local time"), say("Water"), say("Height"))
+        self._heads = (say("Local time"), say("Height"), say("Water"))
 
     def show(self, found: SpanWater | None, style: Style) -> None:
         """Show other waters, or none."""
@@ -74,7 +79,7 @@ class SpanModel(QAbstractTableModel):
         return self._heads[section] if shown else None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
+        if role in _TEXTS:
             assert self._found is not None
             return event_row(self._found, index.row(), self._style)[index.column()]
         return None

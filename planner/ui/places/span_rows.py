@@ -68,15 +68,15 @@ def span_water(site: Site, first: date, last: date, advance: Advance) -> SpanWat
 
 
 def event_row(found: SpanWater, at: int, style: Style) -> tuple[str, str, str]:
-    """Return one event: when on the clock of the place, which, how high, "" for slack."""
+    """Return one event: when on the clock of the place, how high ("" for slack), what it is."""
     zone, instant = found.site.zone, from_utc64(found.events.times[at])
     day = instant.astimezone(zone).date()
     clock = f"{clock_text(instant, zone, style)} {zone_text(instant, zone)}"
     height_m = float(found.events.heights[at])
     return (
         f"{day_text(day)} {day.year} {clock}",
-        kind_text(Kind(found.events.kinds[at]), found.site.slack),
         "" if math.isnan(height_m) else height_text(height_m, style),
+        kind_text(Kind(found.events.kinds[at]), found.site.slack),
     )
 
 
@@ -97,7 +97,7 @@ def span_texts(found: SpanWater, style: Style) -> Iterator[str]:
             (say("Highest"), int(turns.events.heights.argmax())),
             (say("Lowest"), int(turns.events.heights.argmin())),
         ):
-            when, _, height = event_row(turns, at, style)
+            when, height, _ = event_row(turns, at, style)
             yield say("{which}: {height}, {when}.", which=words, height=height, when=when)
     else:
         yield say("No high or low water in {days}.", days=counted(days, "day"))
