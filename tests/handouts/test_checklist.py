@@ -7,12 +7,12 @@ from datetime import date, timedelta
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 from made_trips import NOVEMBER, made_plan
 
 from planner.assets import demo_log, demo_place
-from planner.clock import to_utc64
+from planner.clock import from_utc64, to_utc64
 from planner.handouts import TripFacts, checklist, trip_facts
 from planner.handouts.layout import TrapKit, deal, kits_aboard, kits_known
 from planner.handouts.rules import rules_here
@@ -51,10 +51,19 @@ def texts(facts: TripFacts, style: Style = Style(), today: date = TODAY) -> str:
     )
 
 
-def test_the_water_at_a_spot_is_the_tide_over_the_whole_soak(facts: TripFacts) -> None:
+@pytest.mark.parametrize("hauled_over", ["", "low", "high"])
+def test_the_water_at_a_spot_is_the_tide_over_the_whole_soak(site: Site, hauled_over: str) -> None:
     """Protects the line that is too short and the trap that goes dry: both extremes of the soak,
-    against a one-minute evaluation of the tide from the set to the last trap out."""
-    plan, site = facts.plan, facts.site
+    against a one-minute evaluation of the tide from the set to the last trap out, also where the
+    water turns while the traps are hauled."""
+    plan = made_plan(NOVEMBER)
+    if hauled_over:
+        begin = to_utc64(NOVEMBER)
+        turns = Tide(site).turns(begin, begin + np.timedelta64(1, "D"))
+        turn = from_utc64(turns.times[turns.is_high == (hauled_over == "high")][0])
+        plan = made_plan(turn - timedelta(hours=5.5), 5.0)
+        assert plan.haul_at < turn < plan.haul_at + timedelta(minutes=site.habits.haul_minutes)
+    facts = trip_facts(site, plan)
     step = np.timedelta64(1, "m")
     times = np.arange(to_utc64(plan.set_at), to_utc64(facts.haul_end) + step, step)
     levels = Tide(site).heights(times)
@@ -62,6 +71,7 @@ def test_the_water_at_a_spot_is_the_tide_over_the_whole_soak(facts: TripFacts) -
         top = spot.depth_m - spot.trap_height_m
         # A minute of tide is under a millimetre next to a turn.
         assert water.over_trap_least_m == pytest.approx(top + levels.min(), abs=0.002)
+        assert abs(to_utc64(water.least_at) - times[levels.argmin()]) <= step
         assert water.deepest_m == pytest.approx(spot.depth_m + levels.max(), abs=0.002)
         assert water.over_trap_at_set_m == pytest.approx(top + levels[0], abs=0.005)
         haul = Tide(site).heights([plan.haul_at])[0]
@@ -122,6 +132,8 @@ def test_a_check_of_the_rules_on_a_day_to_come_is_a_caution() -> None:
 
 
 @given(age=st.integers(0, 1000))
+@example(age=120)
+@example(age=121)
 def test_rules_are_stale_when_older_than_a_season(age: int) -> None:
     """Protects the reminder: it comes with the first day past four months and stays."""
     rules = Rules(checked=TODAY - timedelta(days=age), checked_where="agency page")
@@ -185,6 +197,25 @@ def test_traps_are_those_last_out_then_numbers() -> None:
     assert [kit.label for kit in kits_aboard(known, 4)] == ["A", "Z", "1", "2"]
     assert [kit.label for kit in kits_aboard(known, 1)] == ["A"]
     assert kits_known(None, "here") == ()
+
+
+@given(
+    known=st.lists(st.integers(1, 9).map(str) | st.sampled_from("ABC"), unique=True, max_size=9),
+    gone=st.frozensets(st.integers(1, 9).map(str), max_size=5),
+    count=st.integers(0, 14),
+)
+def test_fresh_numbers_fill_up_beside_any_labels(
+    known: list[str], gone: frozenset[str], count: int
+) -> None:
+    """Protects the count of traps: as many as asked for, no label twice, the lowest numbers that
+    neither a known trap nor one that is gone has."""
+    known = [label for label in known if label not in gone]
+    labels = [kit.label for kit in kits_aboard([TrapKit(each) for each in known], count, gone)]
+    assert len(set(labels)) == len(labels) == count
+    fresh = labels[len(known) :]
+    unused = [str(n) for n in range(1, 40) if str(n) not in gone and str(n) not in known]
+    assert labels[: len(known)] == known[:count]
+    assert fresh == unused[: len(fresh)]
 
 
 @given(

@@ -150,7 +150,8 @@ def test_traps_have_a_history(book: Logbook) -> None:
 
 def test_what_is_deleted_is_in_the_bin_until_it_is_emptied(book: Logbook) -> None:
     """Trips and hauls come back whole from the bin after more changes than undo reaches."""
-    kept = [haul("A1", crabs=(CRAB,)), haul("A2", extra={"moon": "full"})]
+    crabs = (CRAB, replace(CRAB, sex="mature female"), replace(CRAB, grade="full"))
+    kept = [haul("A1", crabs=crabs), haul("A2", extra={"moon": "full"})]
     details = Trip("14 Aug", "Sedge Hollow", crew=2, kitchen_picked=5, kitchen_light=1)
     book.save_trip("14 Aug", kept, details)
     whole = book.read()
@@ -168,6 +169,7 @@ def test_what_is_deleted_is_in_the_bin_until_it_is_emptied(book: Logbook) -> Non
     assert book.binned() == ()
     back = book.read().by_trip["14 Aug", "Sedge Hollow"]
     assert back.trip == details
+    assert {each.trap: each.crabs for each in back.hauls} == {"A1": crabs, "A2": ()}
     assert back.digest == whole.by_trip["14 Aug", "Sedge Hollow"].digest
 
 

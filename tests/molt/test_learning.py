@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import math
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from statistics import NormalDist
@@ -17,6 +18,7 @@ from planner.estimates import Interval
 from planner.logbook import Haul, Log, book_zone, read_log
 from planner.molt import days_to_fill, evidence, forecast, last_trip_text
 from planner.molt.evidence_types import SURE, Effect, PastForecast
+from planner.molt.filling import Filling
 from planner.molt.learning import learn
 from planner.molt.record import reliability_of, scores_of
 from planner.molt.temperature import Reading, usual_water
@@ -268,6 +270,14 @@ def test_light_crabs_fill_in_the_days_of_the_closed_form(site, water_c, days):
     """
     steady = replace(site, monthly_water_c=(water_c,) * 12)
     assert days_to_fill(steady, date(2026, 7, 10)).days.mean == pytest.approx(days, rel=1 / 6)
+
+
+def test_days_to_fill_are_told_no_finer_than_they_are_known():
+    """Whole days below twenty, fives from there on."""
+    found = Filling(Interval(19.6, 8.4, 27.4), date(2026, 9, 2), math.nan)
+    assert "about 20 days (8 to 25)" in found.sentence(Style())
+    found = Filling(Interval(22.4, 19.4, 33.0), date(2026, 9, 2), math.nan)
+    assert "about 20 days (19 to 35)" in found.sentence(Style())
 
 
 def test_without_means_the_warmest_water_is_late_in_the_summer_of_its_side():

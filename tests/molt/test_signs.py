@@ -117,6 +117,29 @@ def test_light_weights_raise_and_nine_crabs_say_nothing():
     assert signs_by_trip([before, trip(weighed(9, 0.85))])[1] == NO_SIGNS
 
 
+def test_weight_and_shells_by_hand_and_half_where_crabs_were_judged():
+    """Twenty crabs 3% too thin, and one new shell of one: what half light says against a quarter.
+
+    Half light is 0.12 (1/2 - 1/4) = 3% lighter than usual, just as seen; a quarter is as usual,
+    0.03^2 / (2 (0.2^2 / 20 + 0.03^2)) less likely. A new shell is as likely as a light crab here.
+    Crabs that were judged too say it all once already, so the rest counts half.
+    """
+    signs = TripSigns(new_shells=1, shells=1, condition=-0.03, weighed=20)
+    chosen = SignDraws(np.ones(1), np.zeros(1), 0.12, 0.2, 0.03)
+    half, quarter = 0.0, -np.log(3)
+    by_weight, by_shell = 0.0009 / 0.0058, np.log(2)
+    for judged, part in ((False, 1.0), (True, 0.5)):
+        found = signs_log_likelihood(
+            signs,
+            np.array([[half, quarter]]),
+            chosen,
+            np.array([0.25]),
+            alike_size=SIZE,
+            judged=judged,
+        )
+        assert found[0, 0] - found[0, 1] == pytest.approx(part * (by_weight + by_shell))
+
+
 def test_signs_without_a_word_leave_everything_as_it_was():
     """Crabs of which only size is known change no forecast, and mature females none either."""
     counted = trip((), judged=20, light=3)

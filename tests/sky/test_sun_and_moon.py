@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
+from itertools import pairwise
 
 import ephem
 import numpy as np
@@ -103,6 +104,64 @@ def test_daylight_agrees_with_the_suns_height_hour_by_hour(latitude_deg: float) 
         if abs(height_deg) > 0.05:
             inside = bool(((light.begins <= instant) & (instant < light.ends)).any())
             assert inside == (height_deg > 0)
+
+
+@pytest.mark.parametrize(("zone", "twice"), [("UTC", "sunrise"), ("Europe/Oslo", "sunset")])
+def test_an_event_twice_in_a_day_is_the_first_rise_and_the_last_set(zone: str, twice: str) -> None:
+    """Near the midnight sun a day can have two sunrises, or two sunsets where the clock is ahead
+    of the sun: a day's light is told by its first rise and its last set."""
+    site = place(69.65, 18.96, zone)
+    first, last = date(2026, 4, 1), date(2026, 8, 31)
+    sky, edges = sky_days(site, first, last), day_edges(first, last, site.zone)
+    light = daylight(site, edges[0], edges[-1])
+    for name, times, which in (("sunrise", light.begins, 0), ("sunset", light.ends, -1)):
+        of_days = [times[(start <= times) & (times < stop)] for start, stop in pairwise(edges)]
+        assert any(of_day.size == 2 for of_day in of_days) == (name == twice)
+        expected = [of_day[which] if of_day.size else np.datetime64("NaT") for of_day in of_days]
+        np.testing.assert_array_equal(
+            getattr(sky, name), np.array(expected, dtype="datetime64[ms]")
+        )
+
+
+def test_a_moon_that_sets_twice_in_a_day_is_told_by_the_first() -> None:
+    """So far north the moon sets earlier from day to day for half the month, like an independent
+    library; where it grazes the horizon two ways of computing differ by minutes, not by hours."""
+    site = place(69.65, 18.96, "UTC")
+    first, last = date(2026, 4, 1), date(2026, 5, 31)
+    sky, edges = sky_days(site, first, last), day_edges(first, last, site.zone)
+    kind, body, horizon, centre = EVENTS["moonset"]
+    twice = 0
+    for ours, start, stop in zip(sky.moonset, edges[:-1], edges[1:], strict=True):
+        if np.isnat(ours):
+            continue
+        expected = ephem_event(site, kind, body(), start, horizon, centre)
+        assert expected is not None
+        assert abs(ours - expected) < np.timedelta64(20, "m")
+        after = ephem_event(site, kind, body(), expected + ONE_MINUTE, horizon, centre)
+        twice += after is not None and after < stop
+    assert twice > 0
+
+
+def test_only_what_is_asked_for_is_found() -> None:
+    """Left out to save time, an event is unknown: no sunrise asked is no midnight sun."""
+    site = place(38.2, -76.1, "America/New_York")
+    span = date(2026, 6, 1), date(2026, 6, 30)
+    whole, moon = sky_days(site, *span), sky_days(site, *span, ("moonrise",))
+    np.testing.assert_array_equal(moon.moonrise, whole.moonrise)
+    assert np.isnat([moon.moonset, moon.sunrise, moon.sunset, moon.civil_dawn]).all()
+    assert not moon.sun_up_all_day.any()
+
+
+def test_the_moon_of_a_day_is_that_of_its_noon() -> None:
+    """Age and lit part by an independent library, at noon of the place's own clock."""
+    site = place(-31.5, 159.1, "Australia/Lord_Howe")
+    first = date(2026, 2, 1)
+    sky = sky_days(site, first, first + timedelta(days=29))
+    for day, age_d, lit in zip(sky.days, sky.lunar_age_d, sky.illuminated, strict=True):
+        noon = datetime.combine(day, time(12), tzinfo=site.zone).astimezone(UTC)
+        at = ephem.Date(noon.replace(tzinfo=None))
+        assert age_d == pytest.approx(at - ephem.previous_new_moon(at), abs=0.001)
+        assert lit == pytest.approx(ephem.Moon(at).phase / 100, abs=0.005)
 
 
 def test_daylight_that_spans_two_years_has_no_seam() -> None:

@@ -199,11 +199,26 @@ def test_bycatch_is_read_from_what_is_written() -> None:
         Haul("a", "x", design="AB"[at % 2], spot=str(at % 3), keepers=1, other=text)
         for at, text in enumerate(written)
     ]
-    silent = [Haul("b", "x", design=design, spot="1", keepers=1) for design in "AB"]
+    silent = [
+        Haul(trip, place, design=design, spot="1", keepers=1)
+        for trip, place in (("b", "x"), ("a", "another water"))
+        for design in "AB"
+    ]
     trial = compare([*hauls, *silent], measure="bycatch")
     by_name = {group.name: group for group in trial.groups}
     assert (by_name["A"].keepers, by_name["A"].counted) == (3 + 0 + 4, 3)
     assert (by_name["B"].keepers, by_name["B"].counted) == (1 + 0 + 0, 3)
+
+
+def test_crabs_are_keepers_shorts_and_females() -> None:
+    """All three add up, a blank of the last two is none; without keepers nothing was counted."""
+    hauls = [
+        Haul("a", "x", design="A", keepers=2, shorts=1, females=4),
+        Haul("a", "x", design="A", keepers=3, females=5),
+        Haul("a", "x", design="A", shorts=9, females=9),
+    ]
+    (group,) = compare(hauls, measure="crabs").groups
+    assert (group.keepers, group.counted, group.hauls) == (15, 2, 3)
 
 
 def test_colour_is_read_from_the_design_or_a_column() -> None:

@@ -231,6 +231,10 @@ def test_plans_rank_by_the_season_and_say_what_it_rests_on() -> None:
     )
     best = search.plans(1, Wishes(), Style(), None).plans[0]
     assert best.haul_at.month in (6, 7)
+    # its number is of its own time of year: in this log March gives far less
+    in_march = search.best_on(date(2026, 3, 1), "set", Wishes(), Style())
+    assert in_march is not None
+    assert best.full_keepers.mean > 1.4 * in_march.full_keepers.mean
     words = " ".join(best.reasons)
     assert "Time of year: about" in words
     assert "Of your spots hole is the best: about" in words

@@ -11,7 +11,7 @@ import pytest
 from made_waters import MadeTide, made_outlook, made_site
 
 from planner.clock import to_utc64
-from planner.phrasing import Style
+from planner.phrasing import Style, height_text
 from planner.sites.site import Closure, FreeTime, Habits, Rules, Site, Spot
 from planner.trips import Outlook, Plan, Wishes, plan_trips
 from planner.trips.catch import learn_catch
@@ -44,6 +44,27 @@ def test_the_reasons_tell_catch_light_cover_ramp_daylight_and_water() -> None:
     assert "All three spots stay covered, the shallowest (spot a) by" in words
     for topic in ("ramp", "daylight left", "while you haul"):
         assert topic in words
+
+
+@pytest.mark.parametrize("drive", ["any", "long"])
+def test_the_ramp_is_judged_by_the_least_of_four_moments(drive: str) -> None:
+    """Out and back on both days: the water to spare is that of the lowest of the four."""
+    site = site_with(lowest_ramp_level_m=0.05)
+    outlook = made_outlook(site, FIRST, FIRST + timedelta(days=4))
+    found = plan_trips(outlook, tide=MadeTide(), wishes=Wishes(drive=drive)).plans
+    least = set()
+    for plan in found:
+        begins = (plan.set_at, plan.set_at, plan.haul_at, plan.haul_at)
+        minutes = (0, site.habits.set_minutes, 0, site.habits.haul_minutes)
+        moments = [
+            to_utc64(at + timedelta(minutes=later))
+            for at, later in zip(begins, minutes, strict=True)
+        ]
+        levels = MadeTide().heights(np.array(moments))
+        least.add(int(levels.argmin()))
+        spare = height_text(float(levels.min()) - 0.05, Style())
+        assert f"At the ramp at least {spare} more water" in text(plan.reasons)
+    assert len(least) > 1
 
 
 def test_the_cover_named_is_the_lowest_water_of_the_soak() -> None:
@@ -184,6 +205,12 @@ def test_cold_water_is_named_as_the_reason_for_a_poor_catch() -> None:
     cold = made_outlook(site, FIRST, FIRST + timedelta(days=4), water_c=9.0)
     assert "Water about 9 °C: crabs hardly move" in text(best(site, cold).warnings)
     assert best(site, cold).full_keepers.mean < 0.2 * best(site).full_keepers.mean
+    days_c = np.array([5.0, 6.0, 7.0, 8.0, 9.0])
+    warming = replace(cold, forecast=replace(cold.forecast, water_c=days_c))
+    plan = best(site, warming)
+    hauled_c = days_c[warming.index(plan.haul_at.astimezone(site.zone).date())]
+    assert hauled_c > 5.0
+    assert f"Water about {hauled_c:.0f} °C: crabs" in text(plan.warnings)
 
 
 def test_a_set_at_the_last_light_is_cautioned_against() -> None:

@@ -86,6 +86,18 @@ def test_warmer_water_and_a_recent_light_trip_count() -> None:
     assert both[0].distance < next(t for t in alone if t.outcome.trip == "same water").distance
 
 
+@pytest.mark.parametrize(("ago_d", "told"), [(59, True), (61, False)])
+def test_a_light_trip_is_forgotten_after_two_months(ago_d: int, told: bool) -> None:
+    """Crabs have refilled by then: an older light trip is neither said nor counted as near."""
+    day = date(2026, 9, 12)
+    alike = trip("alike", noon(day - timedelta(days=384)))
+    light = trip("light", noon(day - timedelta(days=ago_d)), light=9)
+    found = next(one for one in similar_trips(SITE, day, [alike, light]) if one.outcome == alike)
+    assert (f"one {ago_d} days before now" in found.how_near) == told
+    (alone,) = similar_trips(SITE, day, [alike])
+    assert (found.distance == alone.distance) == (not told)
+
+
 def test_only_earlier_trips_of_this_place_with_a_time_are_compared() -> None:
     """The future, another water and a trip without a time say nothing about the day."""
     day = date(2026, 9, 12)

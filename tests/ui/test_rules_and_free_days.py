@@ -156,7 +156,7 @@ def test_high_windows_keep_the_parts_of_the_rules_together(desk: _Desk) -> None:
 
 
 def test_a_check_older_than_a_season_is_told(desk: _Desk) -> None:
-    """Rules last read in spring are old in November; read today they are not."""
+    """Rules last read in spring are old in November, or without a date; read today they are not."""
     desk.open_tab("Rules")
     rules = desk.editor.rules
     desk.type_in(rules.checked, "2026-04-25")
@@ -164,6 +164,9 @@ def test_a_check_older_than_a_season_is_told(desk: _Desk) -> None:
     assert rules.old.isVisibleTo(desk.editor)
     rules.today.click()
     assert not rules.old.isVisibleTo(desk.editor)
+    desk.type_in(rules.checked, "")
+    assert "Enter when you checked the rules" in rules.old.text()
+    assert rules.old.isVisibleTo(desk.editor)
     desk.settle()
 
 
