@@ -20,7 +20,6 @@ _MEAN_NEW_MOON = np.datetime64("2000-01-06T18:14:24", "ms")  # JD 2451550.26
 _MEAN_RATE_DEG_PER_D = 360.0 / LUNATION_D
 _LUNATION_MS = LUNATION_D * MS_PER_DAY
 _LUNATION_AND_MORE = np.timedelta64(30, "D")
-_STRAY_D = 1.0
 _CLOSE_ENOUGH_DEG = 1e-5  # under 0.1 s
 # A rate seen over a shorter step than this is all rounding.
 _LEAST_STEP_D = 1e-4
@@ -123,8 +122,8 @@ def _phases_of_year(year: int) -> tuple[Instants, NDArray[np.int64]]:
     begin = max(edges[0], np.datetime64(good.first, "ms") - _LUNATION_AND_MORE)
     end = min(edges[1], np.datetime64(good.last, "ms") + np.timedelta64(2, "D"))
     quarters = 4 * (np.array([begin, end]) - _MEAN_NEW_MOON).astype(np.float64) / _LUNATION_MS
-    stray = 4 * _STRAY_D / LUNATION_D
-    number = np.arange(np.floor(quarters[0] - stray), np.ceil(quarters[1] + stray) + 1)
+    # A phase strays by less than a tenth of a quarter, so the whole numbers on either side do.
+    number = np.arange(np.floor(quarters[0]), np.ceil(quarters[1]) + 1)
     times = _refine(number / 4 * LUNATION_D, number % 4 * 90.0)
     inside = (times >= begin) & (times < end)
     return times[inside], (number[inside] % 4).astype(np.int64)
