@@ -11739,8 +11739,8 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
-   <source>High and low waters of any days from {first} to {last}: next weekend, a year for the wall, or a century. With ramp and slack, where Edit has them. Not for navigation.</source>
-   <translation>Pleamares y bajamares de los días que quiera de {first} a {last}: el fin de semana próximo, un año para la pared, o un siglo. Con rampa y estoa, si se anotaron en Editar. No sirve para navegar.</translation>
+   <source>High and low waters of any days from {first} to {last}: next weekend, a year for the wall, or a century; with ramp and slack, where the place has them. Not for navigation.</source>
+   <translation>Pleamares y bajamares de los días que quiera de {first} a {last}: el fin de semana próximo, un año para la pared, o un siglo; con rampa y estoa, si el lugar las tiene. No sirve para navegar.</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from pathlib import Path
 from typing import Any, Final
 
-from PySide6.QtCore import QAbstractTableModel, QDate, Qt, QTimer
+from PySide6.QtCore import QDate, QTimer
 from PySide6.QtWidgets import (
     QCheckBox,
     QDateEdit,
@@ -35,30 +35,24 @@ from planner.ui.places.span_rows import (
     span_water,
     write_events,
 )
-from planner.ui.tables import NOWHERE, Index, rows_table
+from planner.ui.tables import TextModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
 from planner.words import say
 
 _KEY: Final = "span of turns"
-_TEXTS: Final = (
-    Qt.ItemDataRole.DisplayRole,
-    Qt.ItemDataRole.AccessibleTextRole,
-    Qt.ItemDataRole.ToolTipRole,  # what large letters cut short
-)
 _LEAST_LINES: Final = 12  # of the table's height; where the panel is lower, it scrolls
 _LOOK_MS: Final = 100  # how often the bar looks at how far the work is
 
 
-class SpanModel(QAbstractTableModel):
+class SpanModel(TextModel):
     """Waters put into words as they come into sight: a century has 140,000."""
 
     def __init__(self) -> None:
-        super().__init__()
+        super().__init__((say("Local time"), say("Height"), say("Water")))
         self._found: SpanWater | None = None
         self._style = Style()
-        self._heads = (say("Local time"), say("Height"), say("Water"))
 
     def show(self, found: SpanWater | None, style: Style) -> None:
         """Show other waters, or none."""
@@ -66,23 +60,12 @@ class SpanModel(QAbstractTableModel):
         self._found, self._style = found, style
         self.endResetModel()
 
-    def rowCount(self, parent: Index = NOWHERE) -> int:
-        return 0 if parent.isValid() or self._found is None else len(self._found.events.times)
+    def _count(self) -> int:
+        return 0 if self._found is None else len(self._found.events.times)
 
-    def columnCount(self, parent: Index = NOWHERE) -> int:
-        return 0 if parent.isValid() else len(self._heads)
-
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
-        shown = orientation == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole
-        return self._heads[section] if shown else None
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role in _TEXTS:
-            assert self._found is not None
-            return event_row(self._found, index.row(), self._style)[index.column()]
-        return None
+    def _cell(self, row: int, column: int) -> str:
+        assert self._found is not None
+        return event_row(self._found, row, self._style)[column]
 
 
 class _Share:
@@ -160,8 +143,8 @@ class SpanPanel(QWidget):
             quiet(
                 say(
                     "High and low waters of any days from {first} to {last}: next weekend, a year "
-                    "for the wall, or a century. With ramp and slack, where Edit has them. Not "
-                    "for navigation.",
+                    "for the wall, or a century; with ramp and slack, where the place has them. "
+                    "Not for navigation.",
                     first=str(FIRST_YEAR),
                     last=str(LAST_YEAR),
                 )
