@@ -47,8 +47,12 @@ _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 
-class RowsModel(QAbstractTableModel):
-    """Rows of text under headings; columns named in `numbers` stand to the right."""
+class TextModel(QAbstractTableModel):
+    """Cells of text under headings; columns named in `numbers` stand to the right.
+
+    Each kind says how many rows it has and what a cell says, which is asked for only when it is
+    seen.
+    """
 
     def __init__(
         self,
@@ -58,17 +62,15 @@ class RowsModel(QAbstractTableModel):
     ) -> None:
         super().__init__(parent)
         self._columns, self._numbers = tuple(columns), frozenset(numbers)
-        self._rows: Sequence[Sequence[str]] = ()
 
-    def show(self, rows: Sequence[Sequence[str]], columns: Sequence[str] | None = None) -> None:
-        """Show other rows, under other headings when the units have changed."""
-        self.beginResetModel()
-        self._rows = tuple(rows)
-        self._columns = self._columns if columns is None else tuple(columns)
-        self.endResetModel()
+    def _count(self) -> int:
+        raise NotImplementedError
+
+    def _cell(self, row: int, column: int) -> str:
+        raise NotImplementedError
 
     def rowCount(self, parent: Index = NOWHERE) -> int:
-        return 0 if parent.isValid() else len(self._rows)
+        return 0 if parent.isValid() else self._count()
 
     def columnCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else len(self._columns)
@@ -84,11 +86,30 @@ class RowsModel(QAbstractTableModel):
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role in _TEXTS:
-            return self._rows[index.row()][index.column()]
+            return self._cell(index.row(), index.column())
         return self._alignment(index.column()) if role == _SIDE else None
 
     def _alignment(self, column: int) -> Qt.AlignmentFlag:
         return alignment(column in self._numbers)
+
+
+class RowsModel(TextModel):
+    """Rows of ready-made text."""
+
+    _rows: Sequence[Sequence[str]] = ()
+
+    def show(self, rows: Sequence[Sequence[str]], columns: Sequence[str] | None = None) -> None:
+        """Show other rows, under other headings when the units have changed."""
+        self.beginResetModel()
+        self._rows = tuple(rows)
+        self._columns = self._columns if columns is None else tuple(columns)
+        self.endResetModel()
+
+    def _count(self) -> int:
+        return len(self._rows)
+
+    def _cell(self, row: int, column: int) -> str:
+        return self._rows[row][column]
 
 
 def alignment(figures: bool) -> Qt.AlignmentFlag:

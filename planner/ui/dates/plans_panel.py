@@ -6,19 +6,13 @@ from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any, Final
 from zoneinfo import ZoneInfo
 
-from PySide6.QtCore import (
-    QAbstractTableModel,
-    QItemSelectionModel,
-    QModelIndex,
-    QObject,
-    Qt,
-)
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QObject, Qt
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTableView
 
 from planner.phrasing import Style, day_clock_text, height_text, interval_text, short_one_in
 from planner.ui.dates.plan_words import Days, moved_ranks
 from planner.ui.parts import Card, quiet
-from planner.ui.tables import NOWHERE, Index, alignment
+from planner.ui.tables import Index, TextModel
 from planner.ui.when_seen import WhenSeen
 from planner.ui.whole_rows import WholeRows, WideTable
 from planner.ui.workbench import Workbench
@@ -36,6 +30,8 @@ _COLUMNS: Final = (
     (say("Cover"), say("Least water over the top of any trap")),
 )
 _FIGURES: Final = (0, 4, 5)
+# Looked up in Qt for every cell that is drawn, it would be felt.
+_TIP: Final = Qt.ItemDataRole.ToolTipRole
 # Each wish: what Wishes calls it, its accessible name, and its choices; the boxes read as a
 # sentence: haul on any water, any time, for most keepers.
 _WISHES: Final = (
@@ -76,11 +72,11 @@ def _light_cell(share: float) -> str:
     return say("< 1 in 50") if share < 0.02 else short_one_in(share)
 
 
-class PlansModel(QAbstractTableModel):
+class PlansModel(TextModel):
     """One row a plan."""
 
     def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
+        super().__init__([name for name, _ in _COLUMNS], _FIGURES, parent)
         self._plans: Sequence[Plan] = ()
         self._zone = ZoneInfo("UTC")
         self._style = Style()
@@ -102,36 +98,24 @@ class PlansModel(QAbstractTableModel):
         """Return the plan of a row."""
         return self._plans[row]
 
-    def rowCount(self, parent: Index = NOWHERE) -> int:
-        return 0 if parent.isValid() else len(self._plans)
-
-    def columnCount(self, parent: Index = NOWHERE) -> int:
-        return 0 if parent.isValid() else len(_COLUMNS)
+    def _count(self) -> int:
+        return len(self._plans)
 
     def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
     ) -> Any:
-        if orientation == Qt.Orientation.Horizontal:
-            if role == Qt.ItemDataRole.DisplayRole:
-                return _COLUMNS[section][0]
-            if role == Qt.ItemDataRole.ToolTipRole:
-                return _COLUMNS[section][1]
-            if role == Qt.ItemDataRole.TextAlignmentRole:
-                return _alignment(section)
-        return None
+        if role == _TIP and orientation == Qt.Orientation.Horizontal:
+            return _COLUMNS[section][1]
+        return super().headerData(section, orientation, role)
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role == Qt.ItemDataRole.DisplayRole:
-            return self._text(self._plans[index.row()], index.column())
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return _alignment(index.column())
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return "\n".join(
-                (*self._plans[index.row()].reasons, *self._plans[index.row()].warnings)
-            )
-        return None
+        if role == _TIP:
+            plan = self._plans[index.row()]
+            return "\n".join((*plan.reasons, *plan.warnings))
+        return super().data(index, role)
 
-    def _text(self, plan: Plan, column: int) -> str:
+    def _cell(self, row: int, column: int) -> str:
+        plan = self._plans[row]
         match column:
             case 0:
                 places = self._moved.get(plan.rank, 0)
@@ -148,10 +132,6 @@ class PlansModel(QAbstractTableModel):
             case _:
                 cover = plan.lowest_cover_m
                 return "–" if cover is None else height_text(cover, self._style)
-
-
-def _alignment(column: int) -> Qt.AlignmentFlag:
-    return alignment(column in _FIGURES)
 
 
 class PlansPanel(WhenSeen, Card):

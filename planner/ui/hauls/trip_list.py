@@ -3,15 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
 
-from PySide6.QtCore import (
-    QAbstractTableModel,
-    QModelIndex,
-    QObject,
-    Qt,
-    Signal,
-)
+from PySide6.QtCore import QModelIndex, QObject, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -26,15 +19,12 @@ from planner.phrasing import short_one_in
 from planner.ui.hauls.haul_cells import NOT_RECORDED
 from planner.ui.hauls.haul_words import light_words, trips_words
 from planner.ui.parts import quiet
-from planner.ui.tables import NOWHERE, Index, alignment
+from planner.ui.tables import TextModel
 from planner.ui.theme import SPACE
 from planner.words import say
 
 _COLUMNS = (say("Trip"), say("Kept"), say("Judged"), say("Light"), say("Place"))
 _NUMBERS = (1, 2, 3)
-# Looked up in Qt for every cell that is drawn, they would be felt.
-_SIDE = Qt.ItemDataRole.TextAlignmentRole
-_TEXTS = frozenset((Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole))
 _NAME_EM = 20  # letters: a longer name of a trip or place is told by the pointer
 
 
@@ -130,11 +120,11 @@ class TripList(QWidget):
             self.chosen.emit(*self._chosen)
 
 
-class _TripRows(QAbstractTableModel):
+class _TripRows(TextModel):
     """Puts a trip into words only when its row is seen, however long the log is."""
 
     def __init__(self, parent: QObject) -> None:
-        super().__init__(parent)
+        super().__init__(_COLUMNS, _NUMBERS, parent)
         self.trips: Sequence[TripOutcome] = ()
         self._told: dict[int, tuple[str, ...]] = {}  # rows in words, from when they are asked
 
@@ -158,40 +148,19 @@ class _TripRows(QAbstractTableModel):
             self.endResetModel()
         return next((at for at, trip in enumerate(trips) if _key(trip) == chosen), None)
 
-    def rowCount(self, parent: Index = NOWHERE) -> int:
-        return 0 if parent.isValid() else len(self.trips)
+    def _count(self) -> int:
+        return len(self.trips)
 
-    def columnCount(self, parent: Index = NOWHERE) -> int:
-        return 0 if parent.isValid() else len(_COLUMNS)
-
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
-        if orientation != Qt.Orientation.Horizontal:
-            return None
-        if role == _SIDE:
-            return _alignment(section)
-        return _COLUMNS[section] if role == Qt.ItemDataRole.DisplayRole else None
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role in _TEXTS:
-            return self._words(index.row())[index.column()]
-        return _alignment(index.column()) if role == _SIDE else None
-
-    def _words(self, row: int) -> tuple[str, ...]:
-        found = self._told.get(row)
-        if found is None:
+    def _cell(self, row: int, column: int) -> str:
+        told = self._told.get(row)
+        if told is None:
             trip = self.trips[row]
-            found = self._told[row] = tuple(_cell(trip, at) for at in range(len(_COLUMNS)))
-        return found
+            told = self._told[row] = tuple(_words(trip, at) for at in range(len(_COLUMNS)))
+        return told[column]
 
 
 def _key(trip: TripOutcome) -> TripKey:
     return trip.trip, trip.place
-
-
-def _alignment(column: int) -> Qt.AlignmentFlag:
-    return alignment(column in _NUMBERS)
 
 
 def _fits(trip: TripOutcome, words: Sequence[str]) -> bool:
@@ -199,7 +168,7 @@ def _fits(trip: TripOutcome, words: Sequence[str]) -> bool:
     return all(word in told for word in words)
 
 
-def _cell(trip: TripOutcome, column: int) -> str:
+def _words(trip: TripOutcome, column: int) -> str:
     if column == 0:
         return trip.trip
     if column == 3:

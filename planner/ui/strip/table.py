@@ -4,21 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import (
-    QAbstractTableModel,
-    QItemSelectionModel,
-    QModelIndex,
-    QObject,
-    Qt,
-    Signal,
-)
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QObject, Qt, Signal
 from PySide6.QtWidgets import QTableView
 
 from planner.phrasing import Style, day_text, height_text, interval_text, light_text, range_text
 from planner.ui.strip.days import TripMark, moon_text, outcome_text, plan_name
-from planner.ui.tables import NOWHERE, Index
+from planner.ui.tables import TextModel
 from planner.words import say
 
 if TYPE_CHECKING:
@@ -36,11 +29,11 @@ _COLUMNS = (
 )
 
 
-class DaysModel(QAbstractTableModel):
+class DaysModel(TextModel):
     """One row a day of the outlook."""
 
     def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
+        super().__init__(_COLUMNS, parent=parent)
         self._outlook: Outlook | None = None
         self._marks: Sequence[TripMark] = ()
         self._plans: Sequence[Plan] = ()
@@ -69,25 +62,10 @@ class DaysModel(QAbstractTableModel):
             return None
         return self._outlook.index(day)
 
-    def rowCount(self, parent: Index = NOWHERE) -> int:
-        return 0 if parent.isValid() or self._outlook is None else len(self._outlook.days)
+    def _count(self) -> int:
+        return 0 if self._outlook is None else len(self._outlook.days)
 
-    def columnCount(self, parent: Index = NOWHERE) -> int:
-        return 0 if parent.isValid() else len(_COLUMNS)
-
-    def headerData(
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
-        if role == Qt.ItemDataRole.DisplayRole and orientation == Qt.Orientation.Horizontal:
-            return _COLUMNS[section]
-        return None
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role not in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return None
-        return self._text(index.row(), index.column())
-
-    def _text(self, row: int, column: int) -> str:
+    def _cell(self, row: int, column: int) -> str:
         outlook = self._outlook
         assert outlook is not None
         day, style = outlook.days[row], self._style
