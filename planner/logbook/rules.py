@@ -33,6 +33,7 @@ CRAB_MEASURES: Final = {
     "weight_g": (1.0, 5000.0),
     "meat_g": (0.0, 2000.0),
 }
+_CORRECT_IT: Final = say("correct it")
 _CRAB_WORDS: Final = {
     "sex": SEXES,
     "width_by": WIDTHS_BY,
@@ -73,24 +74,14 @@ def crab_problems(crab: Crab, where: Callable[[str], str]) -> Iterator[Problem]:
                 say("is no known word"),
                 say("use one of {words}", words=", ".join(words)),
             )
-    for name, (low, high) in CRAB_MEASURES.items():
-        value = getattr(crab, name)
-        if value is not None and not (math.isfinite(value) and low <= value <= high):
-            yield Problem(
-                where(name),
-                str(value),
-                say("is outside {low:g} to {high:g}", low=low, high=high),
-                say("correct it"),
-            )
+    for name, bounds in CRAB_MEASURES.items():
+        yield from _outside(where, name, getattr(crab, name), bounds)
     if crab.meat_g is not None and crab.weight_g is not None and crab.meat_g >= crab.weight_g:
         what = say("is not less than the whole crab ({weight_g:g} g)", weight_g=crab.weight_g)
         yield Problem(
             where("meat_g"), f"{crab.meat_g:g}", what, say("correct one of the two weights")
         )
-    if not _is_storable(crab.notes):
-        yield Problem(
-            where("notes"), "", say("holds a character no file can keep"), say("remove it")
-        )
+    yield from _unstorable(where, "notes", crab.notes)
 
 
 def trip_problems(trip: Trip) -> Iterator[Problem]:
@@ -119,14 +110,11 @@ def trip_problems(trip: Trip) -> Iterator[Problem]:
     for name in ("name", "place"):
         if not getattr(trip, name).strip():
             yield Problem(name, "", say("is empty"), say("name the trip and its place"))
-    if trip.water_c is not None:
-        low, high = MEASURES["water_c"]
-        if not (math.isfinite(trip.water_c) and low <= trip.water_c <= high):
-            what = say("is outside {low:g} to {high:g}", low=low, high=high)
-            yield Problem("water_c", str(trip.water_c), what, say("give degrees Celsius"))
+    yield from _outside(
+        str, "water_c", trip.water_c, MEASURES["water_c"], say("give degrees Celsius")
+    )
     for name in ("name", "place", "weather", "notes"):
-        if not _is_storable(getattr(trip, name)):
-            yield Problem(name, "", say("holds a character no file can keep"), say("remove it"))
+        yield from _unstorable(str, name, getattr(trip, name))
 
 
 def trap_problems(trap: Trap) -> Iterator[Problem]:
@@ -140,12 +128,9 @@ def trap_problems(trap: Trap) -> Iterator[Problem]:
             remedy = say("use one of {trap_events}", trap_events=", ".join(TRAP_EVENTS))
             yield Problem(f"history, {event.on}", event.kind, say("is no known word"), remedy)
         if not YEARS[0] <= event.on.year <= YEARS[1]:
-            yield Problem(
-                "history", event.on.isoformat(), say("is not a likely year"), say("correct it")
-            )
+            yield Problem("history", event.on.isoformat(), say("is not a likely year"), _CORRECT_IT)
     texts = (trap.label, trap.design, trap.notes, *(event.notes for event in trap.events))
-    if not _is_storable("".join(texts)):
-        yield Problem("notes", "", say("holds a character no file can keep"), say("remove it"))
+    yield from _unstorable(str, "notes", "".join(texts))
 
 
 def _missing(haul: Haul, where: Callable[[str], str]) -> Iterator[Problem]:
@@ -165,24 +150,14 @@ def _values(haul: Haul, where: Callable[[str], str]) -> Iterator[Problem]:
                 max_count=MAX_COUNT,
             )
             yield Problem(where(name), str(count), say("is not a possible count"), remedy)
-    for name, (low, high) in MEASURES.items():
-        value = getattr(haul, name)
-        if value is not None and not (math.isfinite(value) and low <= value <= high):
-            yield Problem(
-                where(name),
-                str(value),
-                say("is outside {low:g} to {high:g}", low=low, high=high),
-                say("correct it"),
-            )
+    for name, bounds in MEASURES.items():
+        yield from _outside(where, name, getattr(haul, name), bounds)
     texts = {name: getattr(haul, name) for name in (*LABELS, "other", "notes")}
     texts.update(haul.extra)
     if _is_storable("".join(texts.values())):
         return
     for name, text in texts.items():
-        if not _is_storable(text):
-            yield Problem(
-                where(name), "", say("holds a character no file can keep"), say("remove it")
-            )
+        yield from _unstorable(where, name, text)
 
 
 def _times(
@@ -196,9 +171,7 @@ def _times(
         if instant is None:
             continue
         if not YEARS[0] - 1 <= instant.year <= YEARS[1] + 1:
-            yield Problem(
-                where(name), told(instant), say("is not a likely year"), say("correct it")
-            )
+            yield Problem(where(name), told(instant), say("is not a likely year"), _CORRECT_IT)
         if now is not None and instant > now + _CLOCK_SLACK:
             yield Problem(
                 where(name), told(instant), say("is in the future"), say("correct the date")
@@ -234,6 +207,26 @@ def _counts(haul: Haul, where: Callable[[str], str]) -> Iterator[Problem]:
             say("is more than the females ({females})", females=haul.females),
             say("females counts every female, sponge those of them with eggs"),
         )
+
+
+def _outside(
+    where: Callable[[str], str],
+    name: str,
+    value: float | None,
+    bounds: tuple[float, float],
+    remedy: str = _CORRECT_IT,
+) -> Iterator[Problem]:
+    """Yield what is wrong with a measure that is no number within its bounds."""
+    low, high = bounds
+    if value is not None and not (math.isfinite(value) and low <= value <= high):
+        what = say("is outside {low:g} to {high:g}", low=low, high=high)
+        yield Problem(where(name), str(value), what, remedy)
+
+
+def _unstorable(where: Callable[[str], str], name: str, text: str) -> Iterator[Problem]:
+    """Yield what is wrong with a text that no UTF-8 file can hold."""
+    if not _is_storable(text):
+        yield Problem(where(name), "", say("holds a character no file can keep"), say("remove it"))
 
 
 def _is_storable(text: str) -> bool:
