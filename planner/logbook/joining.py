@@ -59,10 +59,16 @@ def join(there: Sequence[Haul], hauls: Sequence[Haul]) -> Joined:
         if haul.trap:
             of_trap[_trap(haul)].append(at)
     met: dict[int, int] = {}
-    for number, haul in enumerate(hauls):
-        same = alike.get(haul_key(haul))
-        if same:
-            met[number] = same.pop(0)
+    keys = [haul_key(haul) for haul in hauls]
+    # Rows with the same single crabs first, of which a key says nothing: of a trap written down
+    # twice, the row without crabs would take the other's, and be given its crabs as well.
+    for with_crabs in (True, False):
+        for number, haul in enumerate(hauls):
+            rows = [] if number in met else alike.get(keys[number], [])
+            same = [at for at in rows if not with_crabs or there[at].crabs == haul.crabs]
+            if same:
+                met[number] = same[0]
+                rows.remove(same[0])
     used = set(met.values())
     others = [number for number in range(len(hauls)) if number not in met]
 

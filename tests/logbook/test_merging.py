@@ -169,6 +169,16 @@ def test_nothing_is_lost_and_the_second_time_adds_nothing(here: Log, there: Log)
     assert len(again.differences) <= len(there.hauls) + len(there.trips)
 
 
+def test_crabs_of_a_trap_written_down_twice_are_taken_once():
+    """Of two uncounted rows of one trap only one has crabs: no other row is given them too."""
+    uncounted = Haul("15 Aug", "Otter Bight", trap="A4", hauled_at=ROW.hauled_at)
+    here = Log((replace(uncounted, notes="fouled"),))
+    there = Log((uncounted, replace(uncounted, crabs=(CRAB,))))
+    whole = after(here, merge(here, there))
+    assert [haul.crabs for haul in whole.hauls] == [(), (CRAB,)]
+    assert not merge(whole, there).adds
+
+
 @settings(max_examples=100)
 @given(LOGS)
 def test_a_log_into_an_empty_one_is_that_log(there: Log):
