@@ -3077,6 +3077,11 @@
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
+   <source>correct it</source>
+   <translation>corríjalo</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/rules.py" />
    <source>crab {number}, {name}</source>
    <translation>cangrejo {number}, {name}</translation>
   </message>
@@ -3102,6 +3107,11 @@
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
+   <source>give degrees Celsius</source>
+   <translation>indique grados Celsius</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/rules.py" />
    <source>use one of {trap_events}</source>
    <translation>use uno de {trap_events}</translation>
   </message>
@@ -3114,16 +3124,6 @@
    <location filename="planner/logbook/rules.py" />
    <source>correct one of the two weights</source>
    <translation>corrija uno de los dos pesos</translation>
-  </message>
-  <message>
-   <location filename="planner/logbook/rules.py" />
-   <source>holds a character no file can keep</source>
-   <translation>contiene un carácter que ningún archivo puede guardar</translation>
-  </message>
-  <message>
-   <location filename="planner/logbook/rules.py" />
-   <source>remove it</source>
-   <translation>quítelo</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
@@ -3172,6 +3172,16 @@
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
+   <source>holds a character no file can keep</source>
+   <translation>contiene un carácter que ningún archivo puede guardar</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/rules.py" />
+   <source>remove it</source>
+   <translation>quítelo</translation>
+  </message>
+  <message>
+   <location filename="planner/logbook/rules.py" />
    <source>is no known word</source>
    <translation>no es una palabra conocida</translation>
   </message>
@@ -3179,11 +3189,6 @@
    <location filename="planner/logbook/rules.py" />
    <source>use one of {words}</source>
    <translation>use una de {words}</translation>
-  </message>
-  <message>
-   <location filename="planner/logbook/rules.py" />
-   <source>correct it</source>
-   <translation>corríjalo</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
@@ -3204,11 +3209,6 @@
    <location filename="planner/logbook/rules.py" />
    <source>name the trip and its place</source>
    <translation>ponga nombre a la salida y a su lugar</translation>
-  </message>
-  <message>
-   <location filename="planner/logbook/rules.py" />
-   <source>give degrees Celsius</source>
-   <translation>indique grados Celsius</translation>
   </message>
   <message>
    <location filename="planner/logbook/rules.py" />
