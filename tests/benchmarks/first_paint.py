@@ -51,8 +51,12 @@ app.processEvents()
 gc.freeze()
 painted = time.perf_counter()
 
+from PySide6.QtWidgets import QGraphicsView
+from tests.ui.paints import Paints
+paints = Paints(window._views["dates"].strip.findChild(QGraphicsView).viewport())
+
 def shown():
-    app.processEvents()
+    paints.wait()
     print(painted - begun, time.perf_counter() - painted)
     app.quit()
 

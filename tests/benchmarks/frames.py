@@ -40,7 +40,7 @@ def ranges(frames: int) -> Iterator[tuple[str, float, float]]:
 
 def measure(frames: int) -> dict[str, list[tuple[float, float]]]:
     """Return wall and own milliseconds of every frame, by what was done."""
-    from PySide6.QtWidgets import QApplication
+    from PySide6.QtWidgets import QGraphicsView
 
     from planner.assets import demo_log, demo_place
     from planner.trips import outlook
@@ -51,6 +51,7 @@ def measure(frames: int) -> dict[str, list[tuple[float, float]]]:
     from planner.ui.strip.days import place_of
     from planner.ui.window import MainWindow
     from planner.ui.workbench import Workbench
+    from tests.ui.paints import Paints
     from tests.ui.rooms import settle
 
     app = make_app()
@@ -67,12 +68,13 @@ def measure(frames: int) -> dict[str, list[tuple[float, float]]]:
     bench.outlook_changed.emit()
     settle(window)
     strip = window._views["dates"].strip  # type: ignore[attr-defined]
+    paints = Paints(strip.findChild(QGraphicsView).viewport())
     found: dict[str, list[tuple[float, float]]] = {}
     for name, first, days in ranges(frames):
         begin = place_of(_TODAY) + first
         wall, own = time.perf_counter(), time.thread_time()
         strip._box.setXRange(begin, begin + days, padding=0)
-        QApplication.processEvents()
+        paints.wait()
         taken = (1000 * (time.perf_counter() - wall), 1000 * (time.thread_time() - own))
         found.setdefault(name, []).append(taken)
     window.close()

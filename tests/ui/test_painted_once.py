@@ -6,22 +6,12 @@ from datetime import timedelta
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QEvent, QObject
+from paints import Paints
 from PySide6.QtWidgets import QApplication, QGraphicsView
 
 from planner.ui.dates.view import DatesView
 from planner.ui.window import MainWindow
 from planner.ui.workbench import Workbench
-
-
-class _Paints(QObject):
-    """Counts how often a widget is painted."""
-
-    count = 0
-
-    def eventFilter(self, _watched: QObject, event: QEvent) -> bool:
-        self.count += event.type() == QEvent.Type.Paint
-        return False
 
 
 @pytest.fixture
@@ -38,8 +28,7 @@ def window(bench: Workbench, qtbot: Any, settle: Any) -> MainWindow:
 def test_words_that_grow_beside_a_chart_cost_one_painting(window: MainWindow) -> None:
     """Painted before its words have their places, the window is painted all over again."""
     view = window.findChild(DatesView)
-    paints = _Paints()
-    view.strip.findChild(QGraphicsView).viewport().installEventFilter(paints)
+    paints = Paints(view.strip.findChild(QGraphicsView).viewport())
     heights = []
     for day, lines in ((3, 9), (5, 1)):
         paints.count = 0
