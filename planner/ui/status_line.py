@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QProgressBar, QPushButton, QSizePolicy
 
 from planner.phrasing import TIDE_CAUTION
-from planner.sites import Site
 from planner.ui.parts import plain, quiet
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.words import say
+
+if TYPE_CHECKING:
+    from planner.sites import Site
 
 _BUSY_SHOWN_AFTER_MS: Final = 200
 _STOP_SHOWN_AFTER_MS: Final = 2000

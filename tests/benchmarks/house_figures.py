@@ -100,7 +100,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--quick", action="store_true", help="fewer runs, frames and changes")
     quick = parser.parse_args().quick
-    _run("First paint", "first_paint", "--runs", "3" if quick else "7")
+    _run("First paint", "first_paint", "--runs", "7" if quick else "15")
     _run("Frames over ten years of days", "frames", "--frames", "40" if quick else "120")
     _run("Turns of a session", "session", "--times", "2" if quick else "3")
     _run("Memory", "leaks", "--changes", "100" if quick else "1000")

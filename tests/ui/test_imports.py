@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import subprocess
 import sys
 from pathlib import Path
 from threading import Thread
@@ -57,3 +58,14 @@ def test_a_package_read_ahead_is_read_whole_and_can_be_stopped(
     left = 3
     read_in_sips("read_ahead", checkpoint)
     assert {"read_ahead.first", "read_ahead.second", "read_ahead.third"} <= sys.modules.keys()
+
+
+def test_the_first_paint_reads_nothing_of_the_core() -> None:
+    """What places, water and logs need is read by a worker, once the window is there."""
+    code = (
+        "import sys, planner.ui.app, planner.ui.window, planner.ui.dates.view;"
+        "print([each for each in ('planner.sites', 'planner.tides', 'planner.logbook', 'scipy',"
+        " 'pydantic', 'skyfield') if each in sys.modules])"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "[]"
