@@ -50,7 +50,9 @@ class TrapLayout:
     spots: tuple[str, ...] = ()
 
 
-def kits_known(log: Log | None, place: str) -> tuple[TrapKit, ...]:
+def kits_known(
+    log: Log | None, place: str, gone: frozenset[str] = frozenset()
+) -> tuple[TrapKit, ...]:
     """Return the traps of a place, each label once as its newest haul has it; none that is gone.
 
     Those of the newest trip come first, in the order they were entered; then those that were
@@ -59,7 +61,6 @@ def kits_known(log: Log | None, place: str) -> tuple[TrapKit, ...]:
     """
     if log is None:
         return ()
-    gone = log.gone
     by_trip: dict[str, list[Haul]] = defaultdict(list)
     for haul in log.hauls:
         if haul.place == place and haul.trap and haul.trap not in gone:
@@ -106,8 +107,8 @@ def trip_layout(site: Site, log: Log | None, moves: Mapping[str, str] | None = N
     """
     if moves is None:
         moves = read_moves(site.name, log)
-    gone = frozenset[str]() if log is None else log.gone
-    kits = kits_aboard(kits_known(log, site.name), site.habits.traps, gone)
+    gone = frozenset[str]() if log is None else log.gone(site.zone)
+    kits = kits_aboard(kits_known(log, site.name, gone), site.habits.traps, gone)
     spots = [spot.name for spot in site.spots]
     if log is None or len({kit.design for kit in kits if kit.design}) < 2 or len(spots) < 2:
         proposed = deal(kits, spots)

@@ -6,7 +6,7 @@ import hashlib
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import asdict, astuple, dataclass
-from datetime import UTC, datetime
+from datetime import UTC, datetime, tzinfo
 from functools import cached_property
 from itertools import chain
 from operator import attrgetter
@@ -91,16 +91,18 @@ class Log:
         trips.update({(trip.name, trip.place): trip for trip in self.trips})
         return {key: LoggedTrip(trip, tuple(hauls.get(key, ()))) for key, trip in trips.items()}
 
-    @cached_property
-    def gone(self) -> frozenset[str]:
-        """The labels of traps that were lost or retired, with nothing counted in them since."""
+    def gone(self, zone: tzinfo) -> frozenset[str]:
+        """Return the labels of traps lost or retired, with nothing counted in them since that day.
+
+        zone: on whose clock hauls have their day; in UTC an evening would be of the next one.
+        """
         since = {trap.label: trap.gone_since for trap in self.traps if trap.gone_since}
         back = {
             haul.trap
             for haul in self.hauls
             if haul.trap in since
             and haul.hauled_at is not None
-            and haul.hauled_at.date() > since[haul.trap]
+            and haul.hauled_at.astimezone(zone).date() > since[haul.trap]
             and any(getattr(haul, name) is not None for name in COUNTS)
         }
         return frozenset(since.keys() - back)

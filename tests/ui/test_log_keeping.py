@@ -178,9 +178,17 @@ def test_a_lost_trap_is_not_on_the_next_trip(qtbot: QtBot, view: HaulsView) -> N
         rows, kits = next_trip()
         assert ("A1" not in rows, "A1" not in kits) == (gone, gone)
         assert {"A2", "B1"} <= set(rows) & set(kits)
-    assert view.bench.log.gone == {"A1"}
-    pulled = replace(log.hauls[0], trip="later", hauled_at=NOW + timedelta(days=9), keepers=3)
-    assert not replace(view.bench.log, hauls=(*log.hauls, pulled)).gone
+    assert view.bench.log.gone(site.zone) == {"A1"}
+
+    def gone_after(hauled_at: datetime) -> frozenset[str]:
+        pulled = replace(log.hauls[0], trip="later", hauled_at=hauled_at, keepers=3)
+        return replace(view.bench.log, hauls=(*log.hauls, pulled)).gone(site.zone)
+
+    # On the very day, and on the evening of it, which in UTC is the next; then the day after.
+    evening = datetime(day.year, day.month, day.day, 21, tzinfo=site.zone)
+    assert evening.astimezone(UTC).date() > day
+    assert gone_after(evening) == {"A1"}
+    assert not gone_after(evening + timedelta(hours=9))
     numbered = [TrapKit(str(number)) for number in (1, 2)]
     assert [kit.label for kit in kits_aboard(numbered, 4, frozenset("3"))] == ["1", "2", "4", "5"]
 

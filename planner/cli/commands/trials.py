@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from argparse import Namespace
 from collections.abc import Iterator, Sequence
-from datetime import date
+from datetime import UTC, date
 from typing import TYPE_CHECKING, Any, Final
 
 from planner.cli.answers import Answer, Sheet, number, table_lines
@@ -19,6 +19,7 @@ from planner.words import say
 
 if TYPE_CHECKING:
     from planner.cli.arguments import Jobs
+    from planner.logbook import Log
     from planner.trials import Group, Layout, Trial
 
 _LEAST_P: Final = 0.01
@@ -72,6 +73,18 @@ def _ratio(text: str) -> float:
     return ratio
 
 
+def _gone(log: Log | None) -> frozenset[str]:
+    """Return the traps that are gone, by the clock of the latest haul's place."""
+    from planner.logbook import book_zone
+
+    hauls = () if log is None else log.hauls
+    timed = [(haul.hauled_at, haul.place) for haul in hauls if haul.hauled_at is not None]
+    if log is None or not timed:
+        return frozenset()
+    _, place = max(timed)
+    return log.gone(book_zone(place) or UTC)
+
+
 def _answer(args: Namespace) -> Answer:
     from planner.cli.logs import log_of
     from planner.trials import compare, next_layout, next_trip_days, settle_texts, trip_days
@@ -82,7 +95,7 @@ def _answer(args: Namespace) -> Answer:
         trial = compare(hauls, by=args.by, measure=args.measure, care_ratio=args.worth)
     except InputError as error:  # the log has been read: what is wrong are the words asked for
         raise UsageError(str(error)) from error
-    layout = next_layout(hauls, gone=() if log is None else log.gone)
+    layout = next_layout(hauls, gone=_gone(log))
     today = args.today or date.today()  # noqa: DTZ011  (the user's own day, not an instant)
     days = next_trip_days(trip_days(hauls), trial.to_settle.trips or 0, today)
 

@@ -69,7 +69,8 @@ def trip_like_last(log: Log, site: Site, day: date, traps: TrapLayout) -> tuple[
     name = _free_name(log, day)
     last = next((t for t in trips_newest_first(log) if t.place == site.name), None)
     rows = () if last is None else hauls_of(log, (last.trip, last.place))
-    still_there = [haul for haul in rows if haul.trap not in log.gone]
+    gone = log.gone(site.zone)
+    still_there = [haul for haul in rows if haul.trap not in gone]
     if not still_there:
         return _dealt(name, site, traps)
     return tuple(
