@@ -4,14 +4,21 @@ from __future__ import annotations
 
 import re
 from datetime import UTC, datetime
-from typing import Final, Literal
+from typing import Final
 from zoneinfo import ZoneInfo
 
 from planner.phrasing import typed_number
-from planner.units import celsius_from, celsius_to, metres_from, metres_to
+from planner.units import (
+    LengthUnit,
+    TemperatureUnit,
+    celsius_from,
+    celsius_to,
+    metres_from,
+    metres_to,
+)
 from planner.words import say
 
-Unit = Literal["m", "ft", "C", "F"]
+Unit = LengthUnit | TemperatureUnit
 
 LABELS: Final = ("trip", "place", "spot", "trap", "design", "bait")
 TIMES: Final = ("set_at", "hauled_at")
@@ -93,7 +100,7 @@ def read_count(text: str) -> int:
     return int(found[1])
 
 
-def read_depth(text: str, *, decimal_comma: bool, unit: Literal["m", "ft"] = "m") -> float:
+def read_depth(text: str, *, decimal_comma: bool, unit: LengthUnit = "m") -> float:
     """Return a depth in metres; CellError when it is no number or is out of bounds.
 
     decimal_comma: take "1,5" for 1.5, as tables separated by semicolons write it.
@@ -106,7 +113,7 @@ def read_depth(text: str, *, decimal_comma: bool, unit: Literal["m", "ft"] = "m"
     return value_m
 
 
-def read_water(text: str, *, decimal_comma: bool, unit: Literal["C", "F"] = "C") -> float:
+def read_water(text: str, *, decimal_comma: bool, unit: TemperatureUnit = "C") -> float:
     """Return a temperature in degrees Celsius; otherwise as `read_depth`."""
     value_c = celsius_from(_number(text, unit, decimal_comma=decimal_comma), unit)
     low_c, high_c = MEASURES["water_c"]

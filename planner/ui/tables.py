@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from abc import abstractmethod
 from collections.abc import Sequence
 from typing import Any
 
@@ -63,11 +64,11 @@ class TextModel(QAbstractTableModel):
         super().__init__(parent)
         self._columns, self._numbers = tuple(columns), frozenset(numbers)
 
-    def _count(self) -> int:
-        raise NotImplementedError
+    @abstractmethod
+    def _count(self) -> int: ...
 
-    def _cell(self, row: int, column: int) -> str:
-        raise NotImplementedError
+    @abstractmethod
+    def _cell(self, row: int, column: int) -> str: ...
 
     def rowCount(self, parent: Index = NOWHERE) -> int:
         return 0 if parent.isValid() else self._count()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from abc import abstractmethod
+
 from PySide6.QtGui import QShowEvent
 
 from planner.ui.workbench import Workbench
@@ -16,9 +18,9 @@ class WhenSeen:
     bench: Workbench
     _stale = False
 
+    @abstractmethod
     def refresh(self) -> None:
         """Show everything as it is now."""
-        raise NotImplementedError
 
     def refresh_when_seen(self) -> None:
         """Ask for a refresh."""

@@ -124,17 +124,22 @@ class Desk(QObject):
         if self._running.get(job.key) is not job:
             return
         del self._running[job.key]
+        error = job.error
         try:
-            if job.error is not None and not isinstance(job.error, PlannerError):
-                self.crashed.emit(job.error)
-            elif _is_gone(job.done):
-                pass
-            elif job.error is not None:
-                (job.failed or (lambda error: self.failed.emit(str(error))))(job.error)
-            else:
-                job.done(job.result)
+            if error is not None and not isinstance(error, PlannerError):
+                self.crashed.emit(error)
+            elif not _is_gone(job.done):
+                self._hand_over(job, error)
         finally:
             self._tell()
+
+    def _hand_over(self, job: _Job, error: PlannerError | None) -> None:
+        if error is None:
+            job.done(job.result)
+        elif job.failed is not None:
+            job.failed(error)
+        else:
+            self.failed.emit(str(error))
 
 
 def _is_gone(call: Callable[..., object]) -> bool:

@@ -295,7 +295,8 @@ def print_least(played: list[Watchdog], limit_ms: float) -> None:
         f"{played[0].count} turns in a session, played {len(played)} times; steps with a turn "
         f"over {limit_ms:.0f} ms in all of them: {sum(ms > limit_ms for ms in own.values())} by "
         f"the thread's own time, {sum(ms > limit_ms for ms in wall.values())} by the wall; "
-        f"longest {max(own.values()):.0f} ms own, {max(wall.values()):.0f} ms wall"
+        f"longest {max(own.values(), default=0):.0f} ms own, "
+        f"{max(wall.values(), default=0):.0f} ms wall"
     )
 
 

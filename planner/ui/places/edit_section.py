@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from abc import abstractmethod
 from collections.abc import Mapping, Sequence
 from typing import Any
 
@@ -37,13 +38,13 @@ class Section(QWidget):
         super().__init__()
         self.notes: dict[str, Any] = {}
 
+    @abstractmethod
     def show_tables(self, tables: Mapping[str, Any]) -> None:
         """Fill the fields from the tables of a place file."""
-        raise NotImplementedError
 
+    @abstractmethod
     def wanted(self) -> Wanted:
         """Return what the fields hold, by path."""
-        raise NotImplementedError
 
     def show_problems(self, problems: Sequence[Problem]) -> list[Problem]:
         """Show each problem under its field; return those that belong elsewhere."""
