@@ -6578,7 +6578,7 @@
   <message>
    <location filename="planner/ui/dates/plans_panel.py" />
    <source>Set and haul times left out, tried by the quarter hour: {left}.</source>
-   <translation>Horas de calado y recogida descartadas, probadas cada cuarto de hora: {left}.</translation>
+   <translation>Horas de calada y recogida descartadas, probadas cada cuarto de hora: {left}.</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/plans_panel.py" />
@@ -7081,6 +7081,16 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>the place's running average</source>
+   <translation>la media acumulada del lugar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
+   <source>the season alone</source>
+   <translation>solo la temporada</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/evidence_rows.py" />
    <source>{basis}: too few to say which forecast is better.</source>
    <translation>{basis}: demasiado pocas para decir qué pronóstico es mejor.</translation>
   </message>
@@ -7168,11 +7178,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/evidence_rows.py" />
    <source>this model</source>
    <translation>este modelo</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/evidence_rows.py" />
-   <source>the season alone</source>
-   <translation>solo la temporada</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/evidence_rows.py" />
@@ -7516,8 +7521,41 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/trip_points.py" />
+   <source>full</source>
+   <comment>of a trip</comment>
+   <translation>llena</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trip_points.py" />
+   <source>mixed</source>
+   <comment>of a trip</comment>
+   <translation>mixta</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trip_points.py" />
+   <source>light</source>
+   <comment>of a trip</comment>
+   <translation>vacía</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trip_points.py" />
+   <source>not judged</source>
+   <translation>sin examinar</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trip_points.py" />
+   <source>{days} d before {moon}</source>
+   <translation>{days} d antes de {moon}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trip_points.py" />
    <source>{name}, {moon_words}: {light} of {judged} light, {share}</source>
    <translation>{name}, {moon_words}: {light} de {judged} vacíos, {share}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trip_points.py" />
+   <source>{days} d after {moon}</source>
+   <translation>{days} d después de {moon}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trip_points.py" />
@@ -11734,7 +11772,7 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/span_panel.py" />
-   <source>Pick the days and press Work out: each high and low water stands here, with its time and height.</source>
+   <source>Pick the days and press Work out: each high and low water will stand here, with its time and height.</source>
    <translation>Elija los días y pulse Calcular: aquí estará cada pleamar y bajamar, con su hora y su altura.</translation>
   </message>
   <message>

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QWidget
 from planner.assets import demo_place
 from planner.sites import load_site
 from planner.sites.book import user_places
+from planner.ui.places import free_section
 from planner.ui.places.place_editor import PlaceEditor
 from planner.ui.state import ViewState
 from planner.ui.workbench import Workbench
@@ -168,6 +169,30 @@ def test_a_check_older_than_a_season_is_told(desk: _Desk) -> None:
     assert "Enter when you checked the rules" in rules.old.text()
     assert rules.old.isVisibleTo(desk.editor)
     desk.settle()
+
+
+def test_free_days_are_written_as_files_name_them_in_every_language(
+    qtbot: Any, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A day's box is ticked, saved and held against a calendar by the day, not by its name."""
+    shown = ("lun", "mar", "mié", "jue", "vie", "sáb", "dom")
+    monkeypatch.setattr(free_section, "SHORT_DAYS", shown)
+    desk = _Desk(qtbot)
+    free = desk.editor.free
+    assert [box.text() for box in free.weekdays if box.isChecked()] == ["vie", "sáb", "dom"]
+    desk.open_tab("Free days")
+    qtbot.mouseClick(free.weekdays[4], Qt.MouseButton.LeftButton)
+    calendar = tmp_path / "mine.ics"
+    calendar.write_text(
+        "BEGIN:VCALENDAR\nVERSION:2.0\nPRODID:-//made up//EN\n"
+        "BEGIN:VEVENT\nUID:1@made-up.example\nDTSTART;VALUE=DATE:20261212\n"
+        "DTEND;VALUE=DATE:20261213\nEND:VEVENT\nEND:VCALENDAR\n"
+    )
+    free.take_days(calendar, "never")
+    qtbot.waitUntil(lambda: "1 more day" in free.said.text(), timeout=30_000)
+    desk.save()
+    assert load_site(desk.path).free.weekdays == {5, 6}
+    desk.bench.close()
 
 
 def test_free_days_come_from_clicks_and_from_a_calendar(desk: _Desk, tmp_path: Path) -> None:

@@ -131,8 +131,8 @@ def record_text(record: Record) -> str:
             "on, how forecasts did stands here."
         )
     others = {
-        "the place's running average": record.log_score_running_mean,
-        "the season alone": record.log_score_season_only,
+        say("the place's running average"): record.log_score_running_mean,
+        say("the season alone"): record.log_score_season_only,
     }
     basis = say("{trips} forecast from earlier trips only", trips=counted(n, "past trip"))
     if n < _FEW_TRIPS:
@@ -141,7 +141,7 @@ def record_text(record: Record) -> str:
     worse = [name for name, score in others.items() if record.log_score > score + _CLOSE]
     even = [name for name in others if name not in (*better, *worse)]
     parts = [
-        f"{verb} {' and '.join(names)}"
+        f"{verb} {say(' and ').join(names)}"
         for verb, names in (
             (say("did better than"), better),
             (say("did no better than"), even),

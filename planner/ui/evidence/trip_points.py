@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 from zoneinfo import ZoneInfo
@@ -22,6 +22,13 @@ MONTH_BEGINS: Final = (0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334)
 Ticks = Sequence[tuple[float, str]]
 MONTHS: Final[Ticks] = tuple(zip(map(float, MONTH_BEGINS), SHORT_MONTHS, strict=True))
 QUARTERS: Final[Ticks] = tuple((LUNATION_D * i / 4, MOON_NAMES[i % 4]) for i in range(5))
+
+_KINDS: Final[Mapping[Catch, str]] = {
+    "full": say("full", sense="of a trip"),
+    "mixed": say("mixed", sense="of a trip"),
+    "light": say("light", sense="of a trip"),
+    "not judged": say("not judged"),
+}
 
 
 @dataclass(frozen=True)
@@ -76,7 +83,9 @@ def moon_words(moon_d: float) -> str:
     name = MOON_NAMES[nearest % 4]
     if apart == 0:
         return name
-    return f"{abs(apart)} d {'after' if apart > 0 else 'before'} {name}"
+    if apart > 0:
+        return say("{days} d after {moon}", days=apart, moon=name)
+    return say("{days} d before {moon}", days=-apart, moon=name)
 
 
 def point_text(point: TripPoint) -> str:
@@ -104,7 +113,7 @@ def point_rows(points: Sequence[TripPoint]) -> list[tuple[str, ...]]:
                 judged=point.judged,
             ),
             interval_text(point.light, ".0%"),
-            point.catch,
+            _KINDS[point.catch],
         )
         for point in points
     ]

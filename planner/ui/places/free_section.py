@@ -117,8 +117,8 @@ class FreeSection(Section):
         written = free.get("weekdays")
         names = written if isinstance(written, list) else list(_WEEKDAYS)
         on = {str(name).strip()[:3].title() for name in names}
-        for box in self.weekdays:
-            box.setChecked(box.text() in on)
+        for day, box in zip(_WEEKDAYS, self.weekdays, strict=True):
+            box.setChecked(day in on)
         kept.show(("free", "weekdays"), written, self._days())
         for key, field in (("from", self.earliest), ("to", self.latest)):
             field.setText(clock_of(free.get(key)))
@@ -143,7 +143,9 @@ class FreeSection(Section):
         return fields
 
     def _days(self) -> list[str]:
-        return [box.text() for box in self.weekdays if box.isChecked()]
+        """Return the ticked days as a place file names them, in whatever language they stand."""
+        shown = zip(_WEEKDAYS, self.weekdays, strict=True)
+        return [day for day, box in shown if box.isChecked()]
 
     # -- a calendar file -----------------------------------------------------------------------
 

@@ -129,8 +129,8 @@ class SpanPanel(QWidget):
             say("High and low waters of the days"),
             wraps=False,
             empty=say(
-                "Pick the days and press Work out: each high and low water stands here, with its "
-                "time and height."
+                "Pick the days and press Work out: each high and low water will stand here, "
+                "with its time and height."
             ),
         )
         # Rows of one height: asked for its own, each of a century's would be put into words.
