@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import itertools
 import json
+import math
 import re
 import unicodedata
 from pathlib import Path
@@ -160,7 +161,7 @@ def _position_problems(latitude_deg: float, longitude_deg: float) -> list[Proble
     return [
         Problem(
             where,
-            f"{value:g}",
+            "" if math.isnan(value) else f"{value:g}",
             say("must be from {least} to {most}", least=-most, most=most),
             remedy,
         )

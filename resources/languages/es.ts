@@ -5757,8 +5757,8 @@
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
-   <source>closed ({why_closed})</source>
-   <translation>veda ({why_closed})</translation>
+   <source>closed: {closed}</source>
+   <translation>veda: {closed}</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
@@ -7659,8 +7659,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/view.py" />
-   <source>{name}: {outcomes} logged trips, {judged} crabs judged for fullness.</source>
-   <translation>{name}: {outcomes} salidas anotadas, {judged} cangrejos con el llenado examinado.</translation>
+   <source>{name}: {trips}, {crabs} judged for fullness.</source>
+   <translation>{name}: {trips}, {crabs} con el llenado examinado.</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/view.py" />
@@ -7671,6 +7671,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/view.py" />
    <source>Learning from the log…</source>
    <translation>Aprendiendo del registro…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/view.py" />
+   <source>crab</source>
+   <translation>cangrejo</translation>
   </message>
   <message>
    <location filename="planner/ui/guide/help_page.py" />
@@ -12344,11 +12349,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/strip/table.py" />
    <source>Days as a table</source>
    <translation>Los días en una tabla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/table.py" />
-   <source>closed: {closed}</source>
-   <translation>veda: {closed}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/table.py" />

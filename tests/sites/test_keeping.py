@@ -78,6 +78,7 @@ def test_every_problem_of_a_new_place_is_told_and_nothing_written() -> None:
     where = [problem.where for problem in refused.value.problems]
     assert where == ["name", "latitude", "longitude", "time zone"]
     assert "America/New_York" in refused.value.problems[-1].remedy
+    assert "nan" not in str(refused.value), "what is no number is not told as one"
     assert not user_places().exists()
 
 

@@ -199,3 +199,12 @@ def test_the_name_of_a_low_chart_stands_above_it(qtbot: Any) -> None:
     chart.resize(500, 600)
     QApplication.processEvents()
     assert (chart.getAxis("left").label.isVisible(), chart._head.isVisible()) == (True, False)
+
+
+def test_rows_of_which_nothing_is_known_stand_on_a_plain_axis(app: QApplication) -> None:
+    """Before anything is counted the axis goes to one; it read −0.01 to 0.05 keepers a haul."""
+    chart = RowChart("rows")
+    chart.show_rows([IntervalRow("one", None, None, None)], "keepers a haul")
+    (left, right), _ = chart.box.viewRange()
+    assert -0.1 < left < 0
+    assert right > 1

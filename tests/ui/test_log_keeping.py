@@ -127,6 +127,18 @@ def test_single_crabs_are_typed_in(qtbot: QtBot, view: HaulsView) -> None:
     assert [(haul.trap, len(haul.crabs)) for haul in in_book(view)] == [("A2", 1), ("B1", 0)]
 
 
+def test_no_trap_leaves_nothing_to_press(qtbot: QtBot, view: HaulsView) -> None:
+    """Where there is no trap yet, no button offers to take something from its history."""
+    view.bench._log = Log(())
+    view.traps.click()
+    window = view.findChild(TrapsWindow)
+    assert isinstance(window, TrapsWindow)
+    assert window.name.text() == "No trap yet"
+    for each in (window.remove, window.add, window.design, window.notes):
+        assert not each.isEnabled()
+    assert window.new.isEnabled()
+
+
 def test_a_trap_has_a_history(qtbot: QtBot, view: HaulsView) -> None:
     """Protects a trap's identity: its hauls, what befell it, saved at once and undone by name."""
     view.traps.click()

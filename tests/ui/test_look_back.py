@@ -107,6 +107,17 @@ def test_the_charts_are_made_one_after_the_other(qtbot: QtBot, view: HaulsView) 
     qtbot.waitUntil(lambda: view.bench.idle, timeout=LONG_MS)
 
 
+def test_names_of_trips_are_written_whole(qtbot: QtBot, looking: LookBackWindow) -> None:
+    """A date that is a little longer than its share of the axis takes more room on fewer marks."""
+    looking.by.setCurrentIndex(looking.by.findText("Trip"))
+    looking.by.activated.emit(looking.by.currentIndex())
+    qtbot.waitUntil(lambda: looking.groups[0].name == "9 Mar 2025", timeout=LONG_MS)
+    names = {group.name for group in looking.groups}
+    (ticks,) = looking.catch.getAxis("bottom")._tickLevels
+    assert len(ticks) >= 3
+    assert {name for _, name in ticks} <= names
+
+
 def test_names_theme_and_size(app: QApplication, qtbot: QtBot, looking: LookBackWindow) -> None:
     """Protects who tabs, who listens, who works in the dark and on a small screen."""
     nameless = [

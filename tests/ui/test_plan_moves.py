@@ -281,12 +281,17 @@ def test_the_chosen_plan_says_what_it_costs(view: DatesView, settle: Any) -> Non
 
 
 def test_any_day_says_what_rules_it_out_or_what_it_gives(view: DatesView, settle: Any) -> None:
-    """A working day gives its reason once; a free one its best haul."""
+    """A working or a closed day gives its reason once; a free one its best haul."""
     view.strip.day_pointed.emit(date(2026, 12, 2))
     settle(view.bench)
     said = view.day_line.text()
     assert said.count("Wednesdays are not free") == 1
     assert "No set and no haul" in said
+    view.strip.day_pointed.emit(date(2027, 2, 14))
+    settle(view.bench)
+    said = view.day_line.text()
+    assert said.count("trap clean-up") == 1
+    assert "No set and no haul: closed: trap clean-up" in said
     view.strip.day_pointed.emit(date(2026, 12, 4))
     settle(view.bench)
     assert "With a set on Fri 4 Dec the best haul is" in view.day_line.text()

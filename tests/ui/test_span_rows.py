@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import csv
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
 
 from planner.assets import demo_place
-from planner.phrasing import Style
+from planner.clock import from_utc64
+from planner.phrasing import Style, day_text
 from planner.sites import load_site
 from planner.sites.site import Site, SlackLags
 from planner.tides.events import Kind
@@ -52,6 +53,20 @@ def test_rows_over_the_night_of_two_clocks_are_in_order_of_time(site: Site) -> N
     alone = _found(site, NIGHT, NIGHT).events.times
     assert len(alone) == sum(when.startswith("Sun 1 Nov 2026") for when, _, _ in rows)
     assert set(alone) <= set(times)
+
+
+def test_a_water_shortly_before_midnight_stands_on_the_day_of_its_clock(site: Site) -> None:
+    """23:58 reads 00:00, and then of the next day: rows stay in order for whoever reads them."""
+    found = _found(site, date(2026, 1, 1), date(2026, 12, 31))
+    midnights = [
+        (from_utc64(at).astimezone(site.zone), event_row(found, row, Style())[0])
+        for row, at in enumerate(found.events.times)
+    ]
+    late = [(when, row) for when, row in midnights if (when.hour, when.minute) >= (23, 58)]
+    assert late
+    for when, row in late:
+        day = when.date() + timedelta(days=1)
+        assert row.startswith(f"{day_text(day)} {day.year} 00:00"), row
 
 
 def test_rows_do_not_hang_on_where_years_are_cut(site: Site) -> None:

@@ -89,4 +89,5 @@ def day_verdict(day_words: str, found: Sequence[str]) -> str:
         found = [say("No set and no haul: {reasons}", reasons=reasons[0])]
     for reason in reasons:
         day_words = day_words.replace(say(" Not free: {reason}", reason=reason), "")
+        day_words = day_words.replace(f" {reason[:1].upper()}{reason[1:]}", "")
     return " ".join((day_words, *found))

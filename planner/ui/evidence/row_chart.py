@@ -141,8 +141,9 @@ def _span(rows: Sequence[IntervalRow], guide: float | None) -> tuple[float, floa
     # A few far values would squeeze all intervals into a corner; they are counted at the edge.
     if singles:
         ends.append(min(float(np.quantile(singles, 0.97)), 2.5 * max(ends) or max(singles)))
-    spread = (max(ends) - min(ends)) or 1.0
-    return min(ends) - 0.02 * spread, max(ends) + 0.06 * spread
+    least = min(ends)
+    spread = (max(ends) - least) or 1.0  # where nothing is known the axis still goes to one
+    return least - 0.02 * spread, least + 1.06 * spread
 
 
 def _row_text(row: IntervalRow) -> str:

@@ -19,7 +19,7 @@ from planner.ui.parts import Empty, Late, Tabs, quiet, title
 from planner.ui.theme import SPACE
 from planner.ui.work import Checkpoint
 from planner.ui.workbench import Workbench
-from planner.words import say
+from planner.words import counted, say
 
 _WILL_BE = say(
     "What your own trips say will stand here: whether moon, season or recent trips move how "
@@ -101,10 +101,10 @@ class EvidenceView(QWidget):
             judged = sum(outcome.judged or 0 for outcome in outcomes)
             self.basis.setText(
                 say(
-                    "{name}: {outcomes} logged trips, {judged} crabs judged for fullness.",
+                    "{name}: {trips}, {crabs} judged for fullness.",
                     name=site.name,
-                    outcomes=len(outcomes),
-                    judged=judged,
+                    trips=counted(len(outcomes), "logged trip"),
+                    crabs=counted(judged, "crab"),
                 )
             )
         for key in ("evidence", "trip points", "trial"):

@@ -133,7 +133,11 @@ class GroupChart(Chart):
     def _tick(self) -> None:
         """Name as many groups as there is room for."""
         metrics = self.fontMetrics()
-        room = max(self.width() // (_TICK_EM * metrics.averageCharWidth()), 1)
+        letters_px = _TICK_EM * metrics.averageCharWidth()
+        longest_px = max((metrics.horizontalAdvance(name) for name in self._names), default=0)
+        # A name that is a little longer than usual is written whole, on fewer marks.
+        each_px = max(letters_px, min(longest_px + _APART_PX, 2 * letters_px))
+        room = max(self.width() // each_px, 1)
         step = max(-(-len(self._names) // room), 1)
         wide = step * self.width() / max(len(self._names), 1) - _APART_PX
         ticks = [

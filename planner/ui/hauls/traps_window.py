@@ -149,6 +149,7 @@ class TrapsWindow(QDialog):
         for widget in (self.design, self.notes, self.event_notes, self.add):
             widget.setEnabled(may)
         self.new.setEnabled(book is not None and not book.read_only)
+        self._enable_remove()
         if self._trap is None:
             self.name.setText(say("No trap yet"))
             self.sums.setText(say("Traps appear here with their first haul, or when you name one."))
@@ -159,7 +160,7 @@ class TrapsWindow(QDialog):
             if not (line.hasFocus() and line.isModified()):
                 line.setText(text)
         self._events.show(event_lines(self._trap))
-        self._enable_remove()
+        self._enable_remove()  # other lines, and none of them chosen
         self.sums.setText(sums_of_trap(hauls))
         self._hauls.show([haul_line(haul) for haul in hauls[:500]])
 

@@ -15,7 +15,7 @@ import numpy as np
 from planner.assets import user_folder
 from planner.clock import from_utc64
 from planner.errors import InputError
-from planner.phrasing import Style, day_clock_text
+from planner.phrasing import Style, clock_text, day_text, shown_day
 from planner.sites.keeping import file_stem
 from planner.sites.site import Site
 from planner.tides import Tide
@@ -196,9 +196,10 @@ def difference_rows(site: Site, found: Comparison, style: Style) -> Rows:
         seen.times, seen.is_high, found.time_min, found.height_m, strict=True
     ):
         when = from_utc64(at)
+        day = shown_day(when, site.zone)
         rows.append(
             (
-                f"{day_clock_text(when, site.zone, style)} {when.astimezone(site.zone).year}",
+                f"{day_text(day)} {day.year} {clock_text(when, site.zone, style)}",
                 say("high") if high else say("low"),
                 say("no match")
                 if np.isnan(minutes)

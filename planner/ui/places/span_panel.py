@@ -50,7 +50,7 @@ class SpanModel(TextModel):
     """Waters put into words as they come into sight: a century has 140,000."""
 
     def __init__(self) -> None:
-        super().__init__((say("Local time"), say("Height"), say("Water")))
+        super().__init__((say("Local time"), say("Height"), say("Water")), numbers=(1,))
         self._found: SpanWater | None = None
         self._style = Style()
 

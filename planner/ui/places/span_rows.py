@@ -14,7 +14,14 @@ from typing import Final
 
 from planner.clock import from_utc64, local_midnight
 from planner.errors import PlannerError
-from planner.phrasing import Style, clock_text, day_text, height_text, zone_text
+from planner.phrasing import (
+    Style,
+    clock_text,
+    day_text,
+    height_text,
+    shown_day,
+    zone_text,
+)
 from planner.sites.site import Site
 from planner.tides import Tide
 from planner.tides.events import Events, Kind, events, joined, kind_text, lags_text
@@ -70,7 +77,7 @@ def span_water(site: Site, first: date, last: date, advance: Advance) -> SpanWat
 def event_row(found: SpanWater, at: int, style: Style) -> tuple[str, str, str]:
     """Return one event: when on the clock of the place, how high ("" for slack), what it is."""
     zone, instant = found.site.zone, from_utc64(found.events.times[at])
-    day = instant.astimezone(zone).date()
+    day = shown_day(instant, zone)
     clock = f"{clock_text(instant, zone, style)} {zone_text(instant, zone)}"
     height_m = float(found.events.heights[at])
     return (
