@@ -10,6 +10,7 @@ from PySide6.QtGui import (
     QColor,
     QEnterEvent,
     QFont,
+    QGuiApplication,
     QPainter,
     QPaintEvent,
     QPalette,
@@ -131,12 +132,13 @@ class _Words(QLabel):
             self.setContentsMargins(0, 0, spare, 0)
 
     def _used(self, width: int) -> int:
+        # First what costs nothing: this is asked hundreds of times while a window is put together.
+        if not self.most_em and self.window().width() <= _LARGE_WINDOW_PX:
+            return width
         metrics = self.fontMetrics()
         letter = metrics.averageCharWidth()
         if self.most_em:
             return min(width, self.most_em * letter)
-        if self.window().width() <= _LARGE_WINDOW_PX:
-            return width
         if metrics.size(0, self.text()).width() <= _WIDE_EM * letter:
             return width
         return min(width, _READING_EM * letter)
@@ -204,8 +206,26 @@ def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
     scroll.setFrameShape(QScrollArea.Shape.NoFrame)
     scroll.setWidget(inside)
     show_through(scroll)
+    keep_bar_apart(scroll)
     scroll.setAccessibleName(name)
     return scroll
+
+
+def keep_bar_apart(scroll: QScrollArea) -> None:
+    """Leave a gap beside the bar of a scrolling area while it has one.
+
+    Without a bar its page ends where everything above and below it does.
+    """
+    scroll.verticalScrollBar().rangeChanged.connect(
+        lambda _, most: scroll.setViewportMargins(0, 0, SPACE if most else 0, 0)
+    )
+
+
+def set_margins(layout: QLayout, begin: int, top: int, end: int, bottom: int) -> None:
+    """Set margins from the side where a line of the script begins, which Qt does not mirror."""
+    if QGuiApplication.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+        begin, end = end, begin
+    layout.setContentsMargins(begin, top, end, bottom)
 
 
 def scrolling(widget: QWidget, name: str) -> QVBoxLayout:
