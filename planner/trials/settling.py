@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime, timedelta
+from datetime import date, datetime, timedelta, tzinfo
 from statistics import NormalDist
 from typing import Final
 
@@ -73,14 +73,14 @@ class Settling:
         return detectable_ratio(self.sd_now, self.comparisons) if self.sd_now < 1e3 else None
 
 
-def trip_days(hauls: Iterable[Haul]) -> tuple[date, ...]:
-    """Return the days (UTC) on which hauls were made, one for each trip, in order."""
+def trip_days(hauls: Iterable[Haul], zone: tzinfo) -> tuple[date, ...]:
+    """Return the local days on which hauls were made, one for each trip, in order."""
     last: dict[tuple[str, str], datetime] = {}
     for haul in hauls:
         if haul.hauled_at is not None:
             trip = (haul.place, haul.trip)
             last[trip] = max(last.get(trip, haul.hauled_at), haul.hauled_at)
-    return tuple(sorted(moment.date() for moment in last.values()))
+    return tuple(sorted(moment.astimezone(zone).date() for moment in last.values()))
 
 
 def next_trip_days(

@@ -33,6 +33,7 @@ from numpy.typing import NDArray
 from planner.clock import MS_PER_MINUTE, Instants, day_edges, minutes64
 from planner.estimates import Floats
 from planner.sites.site import Site
+from planner.sky.almanac_days import Daylight
 from planner.tides import Tide, Turns
 from planner.trips.allowed import closed_stretches, free_stretches, within
 from planner.words import say
@@ -97,7 +98,7 @@ class Candidates:
     last_haul: index of the last haul that closures and cover allow for each set, shape (n,);
     it never decreases.
     min_steps, max_steps: bounds of the soak in steps of the grid.
-    light_from, light_to: the stretches of daylight, shape (k,).
+    light_from, light_to: the stretches of daylight, shape (k,), the last to its end or a day on.
     turns: high and low waters of the whole span. lows: times and heights of every local
     minimum of the water.
     stages: what is left before the limits and after each.
@@ -144,8 +145,6 @@ def find_candidates(
     not_before: UTC instant before which no outing may begin.
     Raises RangeError where sun or water cannot be computed.
     """
-    from planner.sky import daylight
-
     edges = day_edges(first, last, site.zone)
     times: Instants = np.arange(_next_step(edges[0]), edges[-1], STEP, dtype="datetime64[ms]")
     habits = site.habits
@@ -178,7 +177,7 @@ def find_candidates(
     bounds = bounds._replace(last_haul=np.searchsorted(haul_ends, next_shut, side="right") - 1)
     stages.append(Stage(may_set.copy(), may_haul.copy(), *bounds))
 
-    light = daylight(site, edges[0], edges[-1])
+    light = _daylight(site, edges)
     may_set &= within(times, set_ends, light.begins, light.ends)
     may_haul &= within(times, haul_ends, light.begins, light.ends)
     stages.append(Stage(may_set.copy(), may_haul.copy(), *bounds))
@@ -221,6 +220,16 @@ def find_candidates(
         max_steps=max_steps,
         stages=tuple(stages),
     )
+
+
+def _daylight(site: Site, edges: Instants) -> Daylight:
+    """Return the daylight of the days, and of the next where it goes on: no sun sets with them."""
+    from planner.sky import daylight
+
+    light = daylight(site, edges[0], edges[-1])
+    if light.ends.size and light.ends[-1] == edges[-1]:
+        light = daylight(site, edges[0], edges[-1] + np.timedelta64(1, "D"))
+    return light
 
 
 def lowest_covering_level_m(site: Site) -> float | None:

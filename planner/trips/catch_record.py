@@ -121,7 +121,7 @@ def _trip_catch(site: Site, hauls: Sequence[Haul]) -> TripCatch:
         if haul.water_c is not None:
             water_c.append(haul.water_c)
         elif site.monthly_water_c is not None and haul.hauled_at is not None:
-            water_c.append(site.monthly_water_c[haul.hauled_at.month - 1])
+            water_c.append(site.monthly_water_c[haul.hauled_at.astimezone(site.zone).month - 1])
     mean_c = np.array([np.mean(sorted(water_c))]) if water_c else np.array([np.nan])
     return TripCatch(
         keepers=np.array([haul.keepers or 0 for haul in hauls], dtype=np.float64),

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from itertools import pairwise
+from zoneinfo import ZoneInfo
 
 import numpy as np
 import pytest
@@ -132,7 +133,7 @@ def test_settled_asks_for_nothing() -> None:
     trial = compare(log_of(12, {"bare": 1.0, "coated": 5.0}))
     assert trial.verdict == "settled"
     assert (trial.to_settle.hauls_per_group, trial.to_settle.trips) == (0, 0)
-    assert next_trip_days(trip_days([]), 0, TODAY) == ()
+    assert next_trip_days(trip_days([], UTC), 0, TODAY) == ()
     texts = settle_texts(trial)
     assert texts[0] == "Nothing more is needed for this question."
     assert not any("pace" in text or "gap" in text for text in texts)
@@ -168,10 +169,27 @@ def test_plans_are_taken_where_a_trip_is_due() -> None:
     )
 
 
+@pytest.mark.parametrize(("zone", "hour"), [("America/New_York", 20), ("Australia/Adelaide", 6)])
+def test_a_trip_is_on_its_own_day_where_it_was(zone: str, hour: int) -> None:
+    """An evening there is the next day in UTC, an early morning here the day before.
+
+    The next trip is due a pace after the day that the user knows the last one by.
+    """
+    here, last = ZoneInfo(zone), date(2026, 11, 20)
+    hauls = [
+        Haul(str(back), "x", hauled_at=datetime.combine(day, time(hour), here).astimezone(UTC))
+        for back in range(4)
+        for day in [last - timedelta(days=7 * back)]
+    ]
+    days = trip_days(hauls, here)
+    assert days[-1] == last
+    assert next_trip_days(days, 1, date(2026, 11, 21)) == (date(2026, 11, 27),)
+
+
 def test_no_dates_without_a_pace() -> None:
     """One trip, or hauls without a time, have no pace; then no date is made up."""
     assert next_trip_days([TODAY], 3, TODAY) == ()
-    assert trip_days([Haul("t", "x", keepers=1)]) == ()
+    assert trip_days([Haul("t", "x", keepers=1)], UTC) == ()
     text = "\n".join(settle_texts(compare(log_of(2, {"bare": 2.0, "coated": 2.0}))))
     assert "pace" not in text
 

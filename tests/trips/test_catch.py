@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime, timedelta
+from zoneinfo import ZoneInfo
 
 import numpy as np
 import pytest
@@ -128,6 +129,16 @@ def test_cold_water_stops_the_catch_smoothly_and_unknown_water_does_not() -> Non
     assert active[6] == 1.0
     assert (np.diff(active[:6]) > 0).all()
     assert activity_at(np.array([6.0]), "cool-annual")[0] > 0.9  # a crab of cold water
+
+
+def test_the_water_of_a_haul_is_that_of_the_month_where_it_was() -> None:
+    """In New Zealand the first morning of October is still September in UTC."""
+    months_c = (18.0, 18.0, 17.0, 16.0, 14.0, 12.0, 11.0, 11.0, 8.0, 20.0, 20.0, 17.0)
+    site = made_site("Pacific/Auckland", -36.8, 174.8, monthly_water_c=months_c)
+    at = datetime(2026, 10, 1, 7, tzinfo=ZoneInfo("Pacific/Auckland")).astimezone(UTC)
+    haul = Haul("t", site.name, set_at=at - timedelta(days=1), hauled_at=at, keepers=3)
+    (trip,) = trip_catches(site, [haul])
+    assert trip.activity == activity_at(np.array([20.0]), site.species)[0]
 
 
 def test_a_light_share_that_may_be_nothing_does_not_empty_the_traps() -> None:

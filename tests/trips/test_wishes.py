@@ -105,6 +105,16 @@ def test_the_daylight_is_that_between_outing_and_sunset(search: Search) -> None:
             assert hours == pytest.approx(left_h, abs=0.05)
 
 
+def test_the_light_of_the_midnight_sun_does_not_end_with_the_days_looked_at() -> None:
+    """A haul late on the last of them had three hours of daylight left, and a caution of dusk."""
+    site = made_site("Europe/Oslo", 69.65, 18.96, habits=Habits(haul_minutes=90.0))
+    north = Search(made_outlook(site, date(2026, 6, 19), date(2026, 6, 20)), tide=MadeTide())
+    late = north.plans(1, Wishes(haul_time="late"), Style(), None).plans[0]
+    assert late.haul_at.astimezone(site.zone).date() == date(2026, 6, 20)
+    assert late.haul_daylight_h >= 24.0
+    assert not any("daylight" in text for text in late.warnings)
+
+
 def test_every_wish_ranks_every_plan_within_the_limits(search: Search) -> None:
     """No combination of wishes loses the plans or brings a soak beyond the bounds."""
     for soak, drive, time in product(("any", "short"), ("any", "long"), ("any", "early", "late")):

@@ -194,7 +194,7 @@ def test_what_would_settle_it_has_dates(view: EvidenceView, qtbot: Any) -> None:
 def test_a_long_log_is_thinned_for_the_picture_only() -> None:
     """Thousands of rings would hide each other: some are drawn, and that is said."""
     hauls = _hauls(150, {"wire": 1, "coated": 5, "gold": 3, "old": 2})
-    found = weigh_traps(hauls, "design", "keepers", 1.5)
+    found = weigh_traps(hauls, "design", "keepers", 1.5, NEW_YORK)
     assert found.thinned
     assert all(len(points) <= 300 for points in found.singles.values())
     assert {min(found.singles["wire"]), max(found.singles["wire"])} == {1, 2}
@@ -413,7 +413,9 @@ def test_a_larger_difference_is_never_more_likely(
 def test_single_hauls_stand_behind_their_own_group() -> None:
     """Faint points are the counts as logged, none lost and none lent to another group."""
     hauls = _hauls(3, {"wire": 1, "coated": 5})
-    found = weigh_traps([*hauls, replace(hauls[0], keepers=None)], "design", "keepers", 1.5)
+    found = weigh_traps(
+        [*hauls, replace(hauls[0], keepers=None)], "design", "keepers", 1.5, NEW_YORK
+    )
     assert sorted(found.singles) == ["coated", "wire"]
     assert sum(found.singles["wire"]) == sum(h.keepers or 0 for h in hauls if h.design == "wire")
     assert len(found.singles["wire"]) == 9
@@ -423,12 +425,12 @@ def test_single_hauls_stand_behind_their_own_group() -> None:
 def test_what_would_settle_it_is_said_at_every_stage() -> None:
     """From nothing to compare to nothing more needed, without a blank."""
     hauls = _hauls(12, {"wire": 1, "coated": 6})
-    settled = weigh_traps(hauls, "design", "keepers", 1.5).trial
+    settled = weigh_traps(hauls, "design", "keepers", 1.5, NEW_YORK).trial
     assert settled.verdict == "settled"
     assert settle_texts(settled)[0] == "Nothing more is needed for this question."
-    few = weigh_traps(hauls[:6], "design", "keepers", 1.5).trial
+    few = weigh_traps(hauls[:6], "design", "keepers", 1.5, NEW_YORK).trial
     assert "more haul" in settle_texts(few)[0]
-    lone = weigh_traps(hauls[:1], "design", "keepers", 1.5).trial
+    lone = weigh_traps(hauls[:1], "design", "keepers", 1.5, NEW_YORK).trial
     assert "caught something" in settle_texts(lone)[0]
 
 

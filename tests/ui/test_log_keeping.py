@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 from typing import Any
+from zoneinfo import ZoneInfo
 
 import pytest
 from log_desk import (
@@ -60,7 +61,22 @@ def test_which_kitchens_are_asked_for() -> None:
         Trip("told", "x", kitchen_picked=4, kitchen_light=1),
         Trip("asked", "x", kitchen_asked=True),
     )
-    assert [trip.name for trip in kitchens_to_ask(Log(hauls, trips), NOW.date())] == ["now"]
+    assert [trip.name for trip in kitchens_to_ask(Log(hauls, trips), NOW.date(), UTC)] == ["now"]
+
+
+def test_a_kitchen_is_asked_for_by_the_days_of_the_place() -> None:
+    """An evening on the west coast is no trip of tomorrow, a morning in New Zealand none of the
+    day before: asked from the day of the trip to two weeks after it."""
+    for zone, hour in (("America/Los_Angeles", 19), ("Pacific/Auckland", 6)):
+        here = ZoneInfo(zone)
+        hauled = datetime(2026, 11, 20, hour, tzinfo=here).astimezone(UTC)
+        assert hauled.date() != date(2026, 11, 20)
+        log = Log((Haul("one", "x", hauled_at=hauled, keepers=4),))
+        asked = [
+            bool(kitchens_to_ask(log, date(2026, 11, 20) + timedelta(days=ago), here))
+            for ago in (-1, 0, 14, 15)
+        ]
+        assert asked == [False, True, True, False]
 
 
 def test_the_kitchen_is_asked_for_once_and_answered(qtbot: QtBot, bench: Workbench) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from argparse import Namespace
 from collections.abc import Iterator, Sequence
-from datetime import UTC, date
+from datetime import UTC, date, tzinfo
 from typing import TYPE_CHECKING, Any, Final
 
 from planner.cli.answers import Answer, Sheet, number, table_lines
@@ -73,31 +73,28 @@ def _ratio(text: str) -> float:
     return ratio
 
 
-def _gone(log: Log | None) -> frozenset[str]:
-    """Return the traps that are gone, by the clock of the latest haul's place."""
+def _zone(log: Log) -> tzinfo:
+    """Return the clock that hauls have their days by: that of the latest haul's place."""
     from planner.logbook import book_zone
 
-    hauls = () if log is None else log.hauls
-    timed = [(haul.hauled_at, haul.place) for haul in hauls if haul.hauled_at is not None]
-    if log is None or not timed:
-        return frozenset()
-    _, place = max(timed)
-    return log.gone(book_zone(place) or UTC)
+    timed = [(haul.hauled_at, haul.place) for haul in log.hauls if haul.hauled_at is not None]
+    return (book_zone(max(timed)[1]) if timed else None) or UTC
 
 
 def _answer(args: Namespace) -> Answer:
     from planner.cli.logs import log_of
+    from planner.logbook import Log
     from planner.trials import compare, next_layout, next_trip_days, settle_texts, trip_days
 
-    log = log_of(args.log)
-    hauls = () if log is None else log.hauls
+    log = log_of(args.log) or Log(())
+    hauls, zone = log.hauls, _zone(log)
     try:
         trial = compare(hauls, by=args.by, measure=args.measure, care_ratio=args.worth)
     except InputError as error:  # the log has been read: what is wrong are the words asked for
         raise UsageError(str(error)) from error
-    layout = next_layout(hauls, gone=_gone(log))
+    layout = next_layout(hauls, gone=log.gone(zone))
     today = args.today or date.today()  # noqa: DTZ011  (the user's own day, not an instant)
-    days = next_trip_days(trip_days(hauls), trial.to_settle.trips or 0, today)
+    days = next_trip_days(trip_days(hauls, zone), trial.to_settle.trips or 0, today)
 
     def data() -> dict[str, Any]:
         return _trial(trial, days, layout)

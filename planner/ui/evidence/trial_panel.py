@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
+from datetime import UTC, date
 from pathlib import Path
 
 from PySide6.QtCore import Qt
@@ -165,7 +165,8 @@ class TrialPanel(QWidget):
 
     def _weigh(self) -> None:
         hauls, by, measure = self._hauls(), self.by.currentData(), self.measure.currentData()
-        care = self.care.value()
+        care, site = self.care.value(), self.bench.site
+        zone = UTC if site is None else site.zone
         if by is None:
             self.bench.desk.stop("trial")
             self._show(None)
@@ -174,7 +175,7 @@ class TrialPanel(QWidget):
         self.bench.desk.start(
             "trial",
             say("Comparing traps"),
-            lambda _: weigh_traps(hauls, by, measure, care),
+            lambda _: weigh_traps(hauls, by, measure, care, zone),
             self._show,
             self._refuse,
         )

@@ -6,7 +6,7 @@ import csv
 import io
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, tzinfo
 from functools import partial
 from typing import Final
 
@@ -84,8 +84,12 @@ class Comparison:
     days: tuple[date, ...]
 
 
-def weigh_traps(hauls: Sequence[Haul], by: str, measure: str, care_ratio: float) -> Comparison:
+def weigh_traps(
+    hauls: Sequence[Haul], by: str, measure: str, care_ratio: float, zone: tzinfo
+) -> Comparison:
     """Return the comparison of hauls; takes about a second.
+
+    zone: on whose clock trips have their days.
 
     InputError for a grouping or measure that there is not.
     """
@@ -98,7 +102,7 @@ def weigh_traps(hauls: Sequence[Haul], by: str, measure: str, care_ratio: float)
         for at, name in enumerate(seen.names)
     }
     thinned = bool(seen.per_group().max(initial=0) > shown)
-    return Comparison(trial, singles, thinned, trip_days(hauls))
+    return Comparison(trial, singles, thinned, trip_days(hauls, zone))
 
 
 def _evenly(ordered: Floats, most: int) -> tuple[float, ...]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import UTC, date, timedelta, tzinfo
 from typing import Final
 
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit
@@ -21,11 +21,14 @@ from planner.words import say
 _REMEMBERED: Final = timedelta(days=14)
 
 
-def kitchens_to_ask(log: Log, today: date) -> list[Trip]:
-    """Return the trips with crabs to pick, no kitchen count, never asked for; newest first."""
+def kitchens_to_ask(log: Log, today: date, zone: tzinfo) -> list[Trip]:
+    """Return the trips with crabs to pick, no kitchen count, never asked for; newest first.
+
+    zone: on whose clock trips have their day.
+    """
     found = []
     for outcome in reversed(log.outcomes()):
-        ago = None if outcome.when is None else today - outcome.when.date()
+        ago = None if outcome.when is None else today - outcome.when.astimezone(zone).date()
         if ago is None or not timedelta(0) <= ago <= _REMEMBERED:
             continue
         trip = log.by_trip[outcome.trip, outcome.place].trip
@@ -79,7 +82,8 @@ class KitchenAsk(QFrame):
         if book is None or book.read_only or self.bench.source.demo:
             self._show()
             return
-        self._waiting = kitchens_to_ask(self.bench.log, self.bench.state.today)[:3]
+        zone = UTC if self.bench.site is None else self.bench.site.zone
+        self._waiting = kitchens_to_ask(self.bench.log, self.bench.state.today, zone)[:3]
         self._show()
         asked = [(trip.name, trip.place) for trip in self._waiting]
         if asked:
