@@ -168,6 +168,13 @@ def _cover_text(site: Site, facts: Facts, style: Style) -> str:
     least = height_text(facts.cover.least_m, style)
     if len(site.spots) == 1:
         return say("The spot stays covered, by {least} at {at}.", least=least, at=at)
+    if len(site.spots) == 2:
+        return say(
+            "Both spots stay covered, the shallower ({spot}) by {least} at {at}.",
+            spot=facts.cover.spot,
+            least=least,
+            at=at,
+        )
     return say(
         "All {number} spots stay covered, the shallowest ({spot}) by {least} at {at}.",
         number=_number(len(site.spots)),

@@ -5757,8 +5757,8 @@
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
-   <source>closed: {closed}</source>
-   <translation>veda: {closed}</translation>
+   <source>closed ({why_closed})</source>
+   <translation>veda ({why_closed})</translation>
   </message>
   <message>
    <location filename="planner/trips/explaining.py" />
@@ -6142,6 +6142,11 @@
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
+   <source>Both spots stay covered, the shallower ({spot}) by {least} at {at}.</source>
+   <translation>Los dos puestos quedan cubiertos, el menos profundo ({spot}) con {least} de agua encima el {at}.</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
    <source>; the latest would cost {keepers}</source>
    <translation>; la última costaría {keepers}</translation>
   </message>
@@ -6469,6 +6474,11 @@
    <location filename="planner/ui/dates/plan_words.py" />
    <source>No plan ranks above this one; the range of its keepers says how sure that is.</source>
    <translation>Ningún plan está por encima de este; el margen de sus cangrejos de talla dice cuán seguro es.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plan_words.py" />
+   <source>Closed: {why_closed}.</source>
+   <translation>Veda: {why_closed}.</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/plan_words.py" />
@@ -10082,6 +10092,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <translation> (se encontró {value})</translation>
   </message>
   <message>
+   <location filename="planner/ui/places/edit_section.py" />
+   <source>min</source>
+   <translation>min</translation>
+  </message>
+  <message>
    <location filename="planner/ui/places/free_section.py" />
    <source>Calendars (*.ics *.ical *.ifb);;All files (*)</source>
    <translation>Calendarios (*.ics *.ical *.ifb);;Todos los archivos (*)</translation>
@@ -11144,11 +11159,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/place_sections.py" />
    <source>Monthly means of the water in degrees Celsius: all twelve, or none. Without them the forecast goes by a typical year and is less sure.</source>
    <translation>Medias mensuales del agua en grados Celsius: las doce, o ninguna. Sin ellas el pronóstico se guía por un año típico y es menos seguro.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/place_sections.py" />
-   <source>min</source>
-   <translation>min</translation>
   </message>
   <message>
    <location filename="planner/ui/places/places_text.py" />
@@ -12257,11 +12267,6 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
-   <source>Closed: {why_closed}.</source>
-   <translation>Veda: {why_closed}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/days.py" />
    <source>{plan_name}: set {set_at}, haul {haul_at}, {count} full keepers.</source>
    <translation>{plan_name}: calar {set_at}, recoger {haul_at}, {count} llenos de talla.</translation>
   </message>
@@ -12274,6 +12279,12 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/strip/days.py" />
    <source>{label} {points:+.1f}</source>
    <translation>{label} {points:+.1f}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/legend.py" />
+   <source>filling</source>
+   <comment>middle of the scale of fullness</comment>
+   <translation>a medias</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/legend.py" />
@@ -12349,6 +12360,11 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/strip/table.py" />
    <source>Days as a table</source>
    <translation>Los días en una tabla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/table.py" />
+   <source>closed: {closed}</source>
+   <translation>veda: {closed}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/table.py" />

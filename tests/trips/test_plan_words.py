@@ -46,6 +46,14 @@ def test_the_reasons_tell_catch_light_cover_ramp_daylight_and_water() -> None:
         assert topic in words
 
 
+def test_of_two_spots_both_stay_covered() -> None:
+    """Nobody says all two of anything; of two, the one is the shallower."""
+    two = (Spot("edge", 1.8, 0.35), Spot("hole", 2.6, 0.35))
+    assert "Both spots stay covered, the shallower (edge) by" in text(
+        best(site_with(spots=two)).reasons
+    )
+
+
 @pytest.mark.parametrize("drive", ["any", "long"])
 def test_the_ramp_is_judged_by_the_least_of_four_moments(drive: str) -> None:
     """Out and back on both days: the water to spare is that of the lowest of the four."""
