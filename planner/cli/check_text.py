@@ -24,8 +24,8 @@ def understood_lines(site: Site, style: Style) -> Iterator[str]:
     """Yield what was understood of a place file."""
     from planner.tides.events import lags_text
 
-    north_south = "N" if site.latitude_deg >= 0 else "S"
-    east_west = "E" if site.longitude_deg >= 0 else "W"
+    north_south = say("N") if site.latitude_deg >= 0 else say("S")
+    east_west = say("E") if site.longitude_deg >= 0 else say("W")
     yield say(
         "position: {latitude_deg:.4f} {north_south}, {longitude_deg:.4f} "
         "{east_west}; clock of {key}",

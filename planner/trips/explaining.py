@@ -206,7 +206,7 @@ def _why_not(search: Search, day: date, outing: Outing) -> str:
     outlook = search.outlook
     at = outlook.index(day)
     if outlook.why_closed[at]:
-        return say("closed: {closed}", closed=outlook.why_closed[at])
+        return say("closed ({why_closed})", why_closed=outlook.why_closed[at])
     if outlook.why_not_free[at]:
         return outlook.why_not_free[at]
     counts = search.rejected_on(day, outing)

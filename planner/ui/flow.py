@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRect, QSize, Qt
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLayout, QLayoutItem, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLayout, QLayoutItem, QStyle, QWidget
 
+from planner.ui.parts import set_margins
 from planner.ui.theme import LINE_GAP, SPACE
 
 
@@ -74,10 +75,15 @@ class Flow(QLayout):
             for item in line:
                 width = min(item.sizeHint().width(), rect.width())
                 if move:
-                    item.setGeometry(QRect(x, y, width, height))
+                    item.setGeometry(self._mirrored(QRect(x, y, width, height), rect))
                 x += width + gap
             y += height + gap
         return max(y - gap - rect.y(), 0)
+
+    def _mirrored(self, place: QRect, rect: QRect) -> QRect:
+        """Return a place counted from where a line of the script begins."""
+        holder = self.parentWidget()
+        return place if holder is None else QStyle.visualRect(holder.layoutDirection(), rect, place)
 
     def _lines(self, width: int) -> list[list[QLayoutItem]]:
         lines: list[list[QLayoutItem]] = []
@@ -92,19 +98,25 @@ class Flow(QLayout):
         return lines
 
 
+def label_of(text: str, field: QWidget) -> QLabel:
+    """Return the label of a field, to which its underlined letter leads."""
+    label = QLabel(text)
+    label.setBuddy(field)
+    # An underlined letter is drawn wider than the label reckons: "To" would lose its end.
+    label.setMinimumWidth(label.sizeHint().width() + LINE_GAP)
+    return label
+
+
 def labelled(text: str, field: QWidget, gap: int = 0) -> QWidget:
     """Return a field that stays beside its label wherever the line breaks.
 
     gap: pixels after it, before what follows in its line.
     """
-    label = QLabel(text)
-    label.setBuddy(field)
-    # An underlined letter is drawn wider than the label reckons: "To" would lose its end.
-    label.setMinimumWidth(label.sizeHint().width() + LINE_GAP)
+    label = label_of(text, field)
     field.setAccessibleName(field.accessibleName() or text.replace("&", ""))
     pair = QWidget()
     row = QHBoxLayout(pair)
-    row.setContentsMargins(0, 0, gap, 0)
+    set_margins(row, 0, 0, gap, 0)
     row.addWidget(label)
     row.addWidget(field)
     return pair

@@ -197,8 +197,11 @@ class Page(QWidget):
         return QSize(least.width(), 0) if wraps else least
 
 
-def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
-    """Return a column that scrolls down; sideways only where its fields cannot be narrower."""
+def scrolled(layout: QVBoxLayout, name: str, *, apart: bool = True) -> QScrollArea:
+    """Return a column that scrolls down; sideways only where its fields cannot be narrower.
+
+    apart: whether its bar is kept apart from it; not where the column has a margin of its own.
+    """
     inside = Page()
     inside.setLayout(layout)
     scroll = QScrollArea()
@@ -206,7 +209,8 @@ def scrolled(layout: QVBoxLayout, name: str) -> QScrollArea:
     scroll.setFrameShape(QScrollArea.Shape.NoFrame)
     scroll.setWidget(inside)
     show_through(scroll)
-    keep_bar_apart(scroll)
+    if apart:
+        keep_bar_apart(scroll)
     scroll.setAccessibleName(name)
     return scroll
 
@@ -216,9 +220,14 @@ def keep_bar_apart(scroll: QScrollArea) -> None:
 
     Without a bar its page ends where everything above and below it does.
     """
-    scroll.verticalScrollBar().rangeChanged.connect(
-        lambda _, most: scroll.setViewportMargins(0, 0, SPACE if most else 0, 0)
-    )
+
+    def keep(_least: int, most: int) -> None:
+        gap = SPACE if most else 0
+        # Qt mirrors the bar, and not the margins.
+        left, right = (gap, 0) if scroll.isRightToLeft() else (0, gap)
+        scroll.setViewportMargins(left, 0, right, 0)
+
+    scroll.verticalScrollBar().rangeChanged.connect(keep)
 
 
 def set_margins(layout: QLayout, begin: int, top: int, end: int, bottom: int) -> None:
@@ -307,6 +316,13 @@ class Halves(QWidget):
         room = max(both, self._letters * self.fontMetrics().averageCharWidth())
         side, under = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
         self._box.setDirection(side if self.width() >= room else under)
+
+
+def open_at(window: QWidget, width: int, height: int) -> None:
+    """Give a window its first size: larger where letters are, as far as the screen goes."""
+    usual, scale = QSize(width, height), max(theme.text_scale(), 1.0)
+    room = window.screen().availableSize().expandedTo(usual)
+    window.resize((usual * scale).boundedTo(room))
 
 
 def enter_presses_nothing(dialog: QWidget) -> None:

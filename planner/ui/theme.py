@@ -167,6 +167,11 @@ def title_font() -> QFont:
     return font
 
 
+def text_scale() -> float:
+    """Return how large the window's text is against the 10 points that sizes are made for."""
+    return max(0.8, QFont(QApplication.font()).pointSizeF() / 10)
+
+
 def smaller(font: QFont, points: float = 1.0) -> QFont:
     """Return the letters of notes on charts and in legends: a point or so less than `font`."""
     small = QFont(font)

@@ -6,7 +6,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout
 
-from planner.ui.parts import Page, on_ground, show_through
+from planner.ui.parts import Page, on_ground, set_margins, show_through
 from planner.ui.theme import SPACE
 
 
@@ -20,7 +20,7 @@ class WholeLines(QScrollArea):
         super().__init__()
         self._inside = Page()
         self.words = QVBoxLayout(self._inside)
-        self.words.setContentsMargins(0, 0, SPACE, 0)
+        set_margins(self.words, 0, 0, SPACE, 0)
         self.words.setSpacing(SPACE // 2)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)

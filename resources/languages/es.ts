@@ -730,6 +730,26 @@
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
+   <source>N</source>
+   <translation>N</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>S</source>
+   <translation>S</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>E</source>
+   <translation>E</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>W</source>
+   <translation>O</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
    <source>position: {latitude_deg:.4f} {north_south}, {longitude_deg:.4f} {east_west}; clock of {key}</source>
    <translation>posición: {latitude_deg:.4f} {north_south}, {longitude_deg:.4f} {east_west}; reloj de {key}</translation>
   </message>
@@ -11244,6 +11264,11 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/places/places_text.py" />
    <source>{where}: too low for about {hours} of the coming year.</source>
    <translation>{where}: agua demasiado baja durante {hours}, más o menos, del año que viene.</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/places_text.py" />
+   <source>{key} ({name} on {day})</source>
+   <translation>{key} ({name} el {day})</translation>
   </message>
   <message>
    <location filename="planner/ui/places/places_text.py" />

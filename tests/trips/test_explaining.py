@@ -69,7 +69,7 @@ def test_a_day_says_what_is_in_the_way_or_what_it_costs():
         "No set on Mon 18 May: Mondays are not free.",
         "No haul on Mon 18 May: Mondays are not free.",
     ]
-    assert explain_day(search, SUNDAY, Style())[0] == "No set on Sun 17 May: closed: spawning."
+    assert explain_day(search, SUNDAY, Style())[0] == "No set on Sun 17 May: closed (spawning)."
     on_friday, _ = explain_day(search, FRIDAY, Style())
     assert "With a set on Fri 15 May the best haul is Sat 16 May" in on_friday
     assert "than the best plan" in on_friday or "as many as the best plan" in on_friday

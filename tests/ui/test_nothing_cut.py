@@ -6,13 +6,14 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import QPointF, Qt
-from PySide6.QtGui import QEnterEvent, QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QApplication, QLabel, QScrollArea
+from PySide6.QtGui import QEnterEvent, QFont, QStandardItem, QStandardItemModel
+from PySide6.QtWidgets import QApplication, QDialog, QLabel, QScrollArea, QVBoxLayout
 
 from planner.ui.dates.plan_panel import PlanPanel
 from planner.ui.dates.view import DatesView
-from planner.ui.parts import body
+from planner.ui.parts import body, open_at, scrolled
 from planner.ui.strip import StripView
+from planner.ui.theme import SPACE
 from planner.ui.whole_lines import WholeLines
 from planner.ui.whole_rows import WholeRows, WideTable
 from planner.ui.window import MainWindow
@@ -146,3 +147,51 @@ def test_a_table_ends_with_a_row_and_takes_the_width(app: QApplication, qtbot: A
     table.fill_width()
     assert table.columnWidth(0) > 2 * narrow
     assert sum(table.columnWidth(at) for at in range(3)) > table.viewport().width() - 4
+
+
+@pytest.mark.parametrize("mirrored", [False, True])
+def test_a_page_ends_where_its_view_does_until_it_has_a_bar(
+    app: QApplication, qtbot: Any, mirrored: bool
+) -> None:
+    """What stands above and below a scrolling page ends at one line with it; a bar keeps a gap."""
+    column = QVBoxLayout()
+    column.setContentsMargins(0, 0, 0, 0)
+    column.addWidget(body("words"))
+    area = scrolled(column, "page")
+    qtbot.addWidget(area)
+    area.setLayoutDirection(
+        Qt.LayoutDirection.RightToLeft if mirrored else Qt.LayoutDirection.LeftToRight
+    )
+    area.resize(300, 200)
+    area.show()
+    assert area.viewport().width() == 300
+    page, bar = area.widget(), area.verticalScrollBar()
+    page.setMinimumHeight(500)
+    qtbot.waitUntil(bar.isVisible)
+    qtbot.waitUntil(lambda: area.viewport().width() == 300 - bar.width() - SPACE)
+    shown, beside = area.viewport().geometry(), bar.geometry()
+    beside.moveTopLeft(bar.mapTo(area, beside.topLeft() - bar.pos()))
+    assert not shown.adjusted(1 - SPACE, 0, SPACE - 1, 0).intersects(beside)
+    page.setMinimumHeight(0)
+    qtbot.waitUntil(lambda: area.viewport().width() == 300)
+
+
+def test_windows_open_larger_where_letters_are(app: QApplication, qtbot: Any) -> None:
+    """As large as the screen lets them; never smaller than at the usual letters."""
+    font = app.font()
+    large = QFont(font)
+    large.setPointSize(16)
+    window = QDialog()
+    qtbot.addWidget(window)
+    screen = window.screen().availableSize()
+    try:
+        app.setFont(large)
+        open_at(window, 400, 5000)
+        assert window.width() == min(640, screen.width())
+        assert window.height() == 5000
+        large.setPointSize(8)
+        app.setFont(large)
+        open_at(window, 400, 300)
+        assert (window.width(), window.height()) == (400, 300)
+    finally:
+        app.setFont(font)

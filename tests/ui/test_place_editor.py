@@ -12,6 +12,7 @@ from typing import Any
 import numpy as np
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QLabel, QWidget
 
 from planner.assets import demo_place, sample_sites
@@ -583,3 +584,30 @@ def test_a_place_can_be_edited_where_no_draft_can_be_kept(own_place: Path, editi
     editor.save.click()
     made.settle()
     assert tomllib.loads(own_place.read_text("utf-8"))["water"]["mean_level"] == 0.6
+
+
+@pytest.mark.parametrize("points", [10, 16])
+@pytest.mark.parametrize("unit", ["m", "ft"])
+def test_fields_with_units_end_at_one_line(
+    own_place: Path, editing: Any, unit: str, points: int
+) -> None:
+    """Whatever the unit beside each, and however large the letters."""
+    app = QApplication.instance()
+    font = QFont(app.font())
+    larger = QFont(font)
+    larger.setPointSize(points)
+    desk = editing(own_place)
+    try:
+        app.setFont(larger)
+        tabs = desk.editor.tabs
+        tabs.setCurrentIndex(2)
+        tabs.spots.show_unit(unit)
+        QApplication.processEvents()
+        spots = tabs.spots
+        ends = {
+            field.mapTo(spots, field.rect().topRight()).x()
+            for field in (spots.ramp, spots.after_high, spots.after_low)
+        }
+        assert len(ends) == 1
+    finally:
+        app.setFont(font)

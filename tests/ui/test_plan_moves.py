@@ -291,7 +291,7 @@ def test_any_day_says_what_rules_it_out_or_what_it_gives(view: DatesView, settle
     settle(view.bench)
     said = view.day_line.text()
     assert said.count("trap clean-up") == 1
-    assert "No set and no haul: closed: trap clean-up" in said
+    assert "No set and no haul: closed (trap clean-up" in said
     view.strip.day_pointed.emit(date(2026, 12, 4))
     settle(view.bench)
     assert "With a set on Fri 4 Dec the best haul is" in view.day_line.text()

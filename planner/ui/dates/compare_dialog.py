@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
 )
 
 from planner.phrasing import day_text
-from planner.ui.parts import body, button, heading, quiet
+from planner.ui.parts import body, button, heading, open_at, quiet
 from planner.ui.strip.days import plan_name
 from planner.ui.theme import SPACE
 from planner.ui.workbench import OWN, Workbench
@@ -53,7 +53,7 @@ class CompareDialog(QDialog):
         column.addWidget(self.sentence)
         column.addStretch(1)
         column.addWidget(button(say("Close"), self.accept), alignment=Qt.AlignmentFlag.AlignRight)
-        self.resize(640, 340)
+        open_at(self, 640, 340)
         bench.plans_changed.connect(self.refresh)
         self.state.listen(self._state_changed)
         self.finished.connect(lambda _: self.state.forget(self._state_changed))

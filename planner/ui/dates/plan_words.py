@@ -78,16 +78,19 @@ def moved_ranks(before: dict[Days, int], after: dict[Days, int]) -> dict[int, in
     }
 
 
-def day_verdict(day_words: str, found: Sequence[str]) -> str:
+def day_verdict(day_words: str, found: Sequence[str], closed: str) -> str:
     """Return a day in words with what a set or a haul on it would give, no reason said twice.
 
-    found: what is said of a set on the day, and of a haul.
+    found: what is said of a set on the day, and of a haul. closed: why no trap may be in the
+    water, which is said there too; "" where one may.
     """
+    if found and closed:
+        twice = say("Closed: {why_closed}.", why_closed=closed)
+        day_words = day_words.replace(f" {twice}", "")
     # What is possible on a day has times in it and is never twice the same.
     reasons = [text.partition(": ")[2] for text in found]
     if len(reasons) == 2 and reasons[0] == reasons[1]:
         found = [say("No set and no haul: {reasons}", reasons=reasons[0])]
     for reason in reasons:
         day_words = day_words.replace(say(" Not free: {reason}", reason=reason), "")
-        day_words = day_words.replace(f" {reason[:1].upper()}{reason[1:]}", "")
     return " ".join((day_words, *found))

@@ -124,7 +124,7 @@ class DatesView(WhenSeen, QWidget):
         column.addWidget(Panels(self.plans, self.plan, self.like_it), 1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scrolled(column, say("Days and plans")))
+        whole.addWidget(scrolled(column, say("Days and plans"), apart=False))
 
     def _strip_card(self) -> Panel:
         card = Panel()
@@ -320,11 +320,12 @@ class DatesView(WhenSeen, QWidget):
 
             return explain_day(search, day, style, wishes, today)
 
+        closed = search.outlook.why_closed[search.outlook.index(day)]
         self.bench.desk.start(
             "explain",
             "",
             work,
-            lambda found: self._show_day(day_verdict(text, found)),
+            lambda found: self._show_day(day_verdict(text, found, closed)),
             rest_ms=_REST_MS,
         )
 

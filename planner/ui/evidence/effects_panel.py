@@ -46,7 +46,7 @@ class EffectsPanel(QWidget):
         self.rows = RowsModel(EFFECT_COLUMNS, numbers=(1, 2, 3, 4, 5))
         table = rows_table(self.rows, say("What moves the share of light crabs"), wide=0)
         column = scrolling(self, say("What matters"))
-        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.setContentsMargins(0, SPACE, 0, 0)
         column.addLayout(controls)
         left, right = QVBoxLayout(), QVBoxLayout()
         self._halves = Halves(left, right, (3, 2), letters=200)

@@ -118,7 +118,7 @@ class TrialPanel(QWidget):
         self.settle = body()
         self.layout_editor = LayoutEditor(self.bench)
         column = scrolling(self, say("Traps compared"))
-        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.setContentsMargins(0, SPACE, 0, 0)
         column.addLayout(controls)
         left, right = QVBoxLayout(), QVBoxLayout()
         column.addWidget(Halves(left, right, (5, 3)), 1)

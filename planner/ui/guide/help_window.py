@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from planner.ui.guide.help_page import HelpPage
 from planner.ui.guide.help_pages import CONTENTS, contents, pages_with, path_of
-from planner.ui.parts import button, quiet
+from planner.ui.parts import button, open_at, quiet
 from planner.ui.state import ViewState
 from planner.ui.theme import SPACE
 from planner.words import say
@@ -33,7 +33,7 @@ class HelpWindow(QWidget):
         super().__init__()
         self.state = state
         self.setWindowTitle(say("Guide - Fullshell"))
-        self.resize(1100, 760)
+        open_at(self, 1100, 760)
         self.page = HelpPage()
         self.tree = self._make_tree()
         self.said = quiet()

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QDialog, QFileDialog, QHBoxLayout, QVBoxLayout, QW
 from planner.logbook import Backup, Change
 from planner.logbook.backups import backup_folder
 from planner.phrasing import date_text
-from planner.ui.parts import button, enter_presses_nothing, quiet
+from planner.ui.parts import button, enter_presses_nothing, open_at, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -24,7 +24,7 @@ class BackupsDialog(QDialog):
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(say("Backups of the log"))
-        self.resize(560, 400)
+        open_at(self, 560, 400)
         self.bench = bench
         self._backups: Sequence[Backup] = ()
         self._rows = RowsModel((say("Made"), say("Why"), say("Size")), numbers=(2,), parent=self)

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QMessageBox, QVBoxLayout, QW
 
 from planner.logbook import Binned
 from planner.phrasing import date_text
-from planner.ui.parts import button, enter_presses_nothing, quiet
+from planner.ui.parts import button, enter_presses_nothing, open_at, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.workbench import Workbench
 from planner.words import counted, say
@@ -22,7 +22,7 @@ class BinDialog(QDialog):
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(say("Bin of the log"))
-        self.resize(560, 380)
+        open_at(self, 560, 380)
         self.bench = bench
         self._binned: tuple[Binned, ...] = ()
         self._rows = RowsModel(

@@ -24,7 +24,7 @@ from planner.ui.hauls.crab_cells import (
     says_something,
 )
 from planner.ui.hauls.typing_table import TypingTable
-from planner.ui.parts import caution, enter_presses_nothing, quiet
+from planner.ui.parts import caution, enter_presses_nothing, open_at, quiet
 from planner.ui.tables import NOWHERE, Index
 from planner.words import say
 
@@ -40,7 +40,7 @@ class CrabsDialog(QDialog):
         self.setWindowTitle(
             say("Single crabs of trap {trap}", trap=haul.trap) if haul.trap else say("Single crabs")
         )
-        self.resize(960, 420)
+        open_at(self, 960, 420)
         self.model = CrabModel(haul.crabs, editable, self)
         self.table = TypingTable(self.model, say("Single crabs, one row each"), self._words)
         self.refusal = caution()

@@ -32,7 +32,7 @@ from planner.ui.hauls.intake_text import (
     made_of,
     problem_lines,
 )
-from planner.ui.parts import body, button, caution, enter_presses_nothing, quiet
+from planner.ui.parts import body, button, caution, enter_presses_nothing, open_at, quiet
 from planner.words import say
 
 _ORDERS = (("", "choose"), ("dmy", say("3/4 is 3 April")), ("mdy", say("3/4 is 4 March")))
@@ -60,7 +60,7 @@ class IntakeDialog(QDialog):
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(say("Import a table"))
-        self.resize(780, 620)
+        open_at(self, 780, 620)
         self.offer = offer
         self.choices: list[QComboBox] = []
         self._chosen_last = -1

@@ -44,7 +44,7 @@ from planner.ui.hauls.look_back_text import (
     rows,
     summary,
 )
-from planner.ui.parts import body, enter_presses_nothing, give_role
+from planner.ui.parts import body, enter_presses_nothing, give_role, open_at
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import LINE_GAP, SPACE
 from planner.ui.work import Checkpoint
@@ -162,7 +162,7 @@ class LookBackWindow(QDialog):
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(say("Look back"))
-        self.resize(1060, 660)
+        open_at(self, 1060, 660)
         self.bench = bench
         self.frame: Frame | None = None
         self.groups: tuple[Group, ...] = ()

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QVBoxLayout, QWidget
 from planner.logbook.merging import Merged
 from planner.logbook.reading import Zones
 from planner.ui.hauls.merge_text import DIFFERENCE_COLUMNS, difference_rows, merge_found
-from planner.ui.parts import body, button, caution, enter_presses_nothing
+from planner.ui.parts import body, button, caution, enter_presses_nothing, open_at
 from planner.ui.tables import RowsModel, rows_table
 from planner.words import say
 
@@ -49,5 +49,5 @@ class MergeDialog(QDialog):
         column.addWidget(self.table, 1)
         column.addStretch(0 if merged.differences else 1)
         column.addLayout(row)
-        self.resize(640, 420 if merged.differences else 140)
+        open_at(self, 640, 420 if merged.differences else 140)
         enter_presses_nothing(self)

@@ -30,7 +30,7 @@ from planner.ui.hauls.trap_rows import (
     trap_labels,
     trap_named,
 )
-from planner.ui.parts import body, button, enter_presses_nothing, heading, quiet
+from planner.ui.parts import body, button, enter_presses_nothing, heading, open_at, quiet
 from planner.ui.tables import RowsModel, rows_table
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
@@ -44,7 +44,7 @@ class TrapsWindow(QDialog):
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(say("Traps"))
-        self.resize(900, 620)
+        open_at(self, 900, 620)
         self.bench = bench
         self._trap: Trap | None = None
         self._wanted = ""  # a new trap, chosen as soon as the log has it

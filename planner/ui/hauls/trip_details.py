@@ -14,6 +14,7 @@ from planner.logbook.columns import CellError, read_count, read_water
 from planner.logbook.rules import trip_problems
 from planner.phrasing import Style, number_text
 from planner.ui.flow import Flow
+from planner.ui.parts import set_margins
 from planner.ui.theme import SPACE
 from planner.units import TemperatureUnit, celsius_to
 from planner.words import say
@@ -76,7 +77,7 @@ class TripDetails(QWidget):
         line.setFixedWidth(_NUMBER_EM * line.fontMetrics().averageCharWidth())
         pair = QWidget()
         inside = QHBoxLayout(pair)
-        inside.setContentsMargins(0, 0, SPACE // 2, 0)
+        set_margins(inside, 0, 0, SPACE // 2, 0)
         inside.addWidget(label)
         inside.addWidget(line)
         row.addWidget(pair)

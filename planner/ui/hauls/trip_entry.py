@@ -22,7 +22,7 @@ from planner.ui.hauls.haul_table import KEYS_IN_WORDS, HaulTable
 from planner.ui.hauls.haul_words import doubts, missing, promised, totals
 from planner.ui.hauls.trip_details import TripDetails
 from planner.ui.load.deck_button import DeckButton
-from planner.ui.parts import body, button, caution, heading, quiet, scrolling
+from planner.ui.parts import body, button, caution, heading, quiet, scrolling, set_margins
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -87,7 +87,7 @@ class TripEntry(QWidget):
         refused.addWidget(self.refusal, 1)
         refused.addWidget(self.again)
         column = scrolling(self, say("The trip"))
-        column.setContentsMargins(SPACE, 0, 0, 0)
+        set_margins(column, SPACE, 0, 0, 0)
         column.setSpacing(SPACE // 2)
         column.addWidget(self.line)
         column.addLayout(self.bar)

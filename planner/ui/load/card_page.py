@@ -30,7 +30,7 @@ class CardPage(Page):
         self._two, self._three = two, three
         self._shown: Columns = ()
         self._row = row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, SPACE, 0)
+        row.setContentsMargins(0, 0, 0, 0)
         self._columns = [QVBoxLayout() for _ in three]
         for column in self._columns:
             column.addStretch(1)

@@ -10,7 +10,7 @@ from planner.phrasing import Style
 from planner.ui.load.kept_column import KeptColumn, line_gap
 from planner.ui.load.layout_editor import LayoutEditor
 from planner.ui.load.text import layout_lines, water_lines
-from planner.ui.parts import Card, body, button, quiet, scrolled
+from planner.ui.parts import Card, body, button, open_at, quiet, scrolled
 from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -102,5 +102,5 @@ class TrapCard(Card):
         done = button(say("Done"), dialog.accept)
         column.addWidget(done, alignment=Qt.AlignmentFlag.AlignRight)
         QWidget.setTabOrder(editor.log, done)
-        dialog.resize(520, 560)
+        open_at(dialog, 520, 560)
         dialog.open()

@@ -19,7 +19,7 @@ from planner.ui.load.take_along import TakeAlong
 from planner.ui.load.text import headline, summary, trip_key
 from planner.ui.load.ticks import read_ticks, write_ticks
 from planner.ui.load.trap_card import TrapCard
-from planner.ui.parts import Empty, body, button, quiet, title
+from planner.ui.parts import Empty, body, button, keep_bar_apart, quiet, title
 from planner.ui.theme import SPACE
 from planner.ui.when_seen import WhenSeen
 from planner.ui.work import Checkpoint
@@ -101,6 +101,7 @@ class LoadView(WhenSeen, QWidget):
         scroll.setFrameShape(QScrollArea.Shape.NoFrame)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setWidget(self.page)
+        keep_bar_apart(scroll)
         scroll.setAccessibleName(say("Checklist"))
         return scroll
 

@@ -53,7 +53,7 @@ class EditPane(WhenSeen, QWidget):
         for each in (self.facts, self.suspected):
             each.setSpacing(SPACE // 2)
         column = self._column = scrolling(self, say("The water this makes"))
-        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.setContentsMargins(0, SPACE, 0, 0)
         self._heading = heading(say("The water this makes"))
         column.addWidget(self._heading)
         column.addLayout(self.suspected)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from abc import abstractmethod
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QSize, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from planner.errors import Problem
 from planner.phrasing import number_text
 from planner.sites.editing import Wanted
+from planner.ui.flow import label_of
 from planner.ui.parts import caution
 from planner.ui.theme import LINE_GAP
 from planner.words import say
@@ -84,8 +85,7 @@ class Section(QWidget):
         self, form: QFormLayout, label: str, field: QWidget, key: str, *beside: QWidget
     ) -> None:
         """Add a field to a form, what stands beside it, and the line for its problems under it."""
-        words, column, line = QLabel(label), QVBoxLayout(), QHBoxLayout()
-        words.setBuddy(field)
+        words, column, line = label_of(label, field), QVBoxLayout(), QHBoxLayout()
         form.addRow(words, column)
         column.setSpacing(LINE_GAP)
         column.addLayout(line)
@@ -103,16 +103,27 @@ class Section(QWidget):
                 field.editTextChanged.connect(lambda _: self.changed.emit())
 
 
-def align_fields(*forms: QFormLayout) -> None:
-    """Let the fields of forms under one another begin at one line."""
-    labels = [
-        label
-        for form in forms
-        for row in range(form.rowCount())
-        if (item := form.itemAt(row, QFormLayout.ItemRole.LabelRole)) is not None
-        and (label := item.widget()) is not None
-    ]
-    widest = max(label.sizeHint().width() for label in labels)
+class Unit(QLabel):
+    """The unit beside a field, as wide as the widest, so that fields end at one line."""
+
+    def sizeHint(self) -> QSize:
+        hint, metrics = super().sizeHint(), self.fontMetrics()
+        widest = max(metrics.horizontalAdvance(unit) for unit in ("m", "ft", say("min")))
+        return QSize(max(hint.width(), widest), hint.height())
+
+
+def align_fields(*forms: QFormLayout, beside: Iterable[QWidget] = ()) -> None:
+    """Let the fields of forms under one another begin at one line.
+
+    beside: the labels of fields among them that are in no form.
+    """
+    labels = list(beside)
+    for form in forms:
+        for row in range(form.rowCount()):
+            item = form.itemAt(row, QFormLayout.ItemRole.LabelRole)
+            if item is not None and (label := item.widget()) is not None:
+                labels.append(label)
+    widest = max(max(label.sizeHint().width(), label.minimumWidth()) for label in labels)
     for label in labels:
         label.setMinimumWidth(widest)
 

@@ -25,6 +25,7 @@ from planner.sites.editing import Wanted
 from planner.sites.file_values import clock_time
 from planner.sites.site import FreeTime
 from planner.sites.zones import load_zone
+from planner.ui.flow import Flow
 from planner.ui.parts import body, button, heading, quiet
 from planner.ui.places.edit_section import Section, table_in
 from planner.ui.places.kept_fields import Kept, clock_of, dates_or_texts, dates_text
@@ -75,16 +76,13 @@ class FreeSection(Section):
         self._build()
 
     def _build(self) -> None:
-        days = QWidget()
-        row = QHBoxLayout(days)
-        row.setContentsMargins(0, 0, 0, 0)
         for box in self.weekdays:
             box.setAccessibleName(say("Free on {given}", given=box.text()))
             box.clicked.connect(lambda _=False: self.changed.emit())
-            row.addWidget(box)
-        row.addStretch(1)
+        days = QWidget()
+        days.setLayout(Flow(*self.weekdays))
         column, form = QVBoxLayout(self), QFormLayout()
-        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(heading(say("When you can be on the water")))
         column.addWidget(
             quiet(say("Plans set and haul only then, and leave you the time to fetch the bait."))

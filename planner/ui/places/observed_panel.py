@@ -77,7 +77,7 @@ class ObservedPanel(QWidget):
             buttons.addWidget(each, at // 2, at % 2)
         self.hint = quiet()
         column = scrolling(self, say("Check against what you saw"))
-        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.setContentsMargins(0, SPACE, 0, 0)
         left, right = QVBoxLayout(), QVBoxLayout()
         column.addWidget(Halves(left, right))
         left.addWidget(self.hint)

@@ -86,13 +86,16 @@ class OffsetsForm(QWidget):
         self.form = QFormLayout()
         self.form.addRow(say("&Reference place"), self.reference)
         self.fields: dict[str, QLineEdit] = {}
+        self.labels: list[QLabel] = []
         self.grid = QWidget()
         grid = QGridLayout(self.grid)
         grid.setContentsMargins(0, 0, 0, 0)
         for column, kind in enumerate(("high", "low"), start=1):
             grid.addWidget(QLabel(KINDS[kind]), 0, column)
         for row, (key, words, empty) in enumerate(_ROWS, start=1):
-            grid.addWidget(QLabel(words), row, 0)
+            label = QLabel(words)
+            self.labels.append(label)
+            grid.addWidget(label, row, 0)
             for column, kind in enumerate(("high", "low"), start=1):
                 field = QLineEdit()
                 field.setAccessibleName(f"{KINDS[kind]}: {words.lower()}")

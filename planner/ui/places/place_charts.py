@@ -20,11 +20,13 @@ from planner.tides.checks import ObservedTurns
 from planner.ui import theme
 from planner.ui.charts import Chart, LocalTimeAxis, seconds
 from planner.ui.places.places_text import PlaceReport, bare_text
+from planner.ui.theme import SPACE
 from planner.units import metres_to
 from planner.words import say
 
 _AROUND_WORDS_PX = 8  # that a label leaves around its words
-_SPOT_PX = 84  # room for a spot's name under its trap
+_SPOT_PX = 84  # room for a spot's name under its trap, with letters of 10 points
+_FIRST_SPOT = 1.3  # spots: how far the first stands from the left edge
 
 
 class Month(Protocol):
@@ -252,8 +254,16 @@ class SpotChart(Chart):
     def _shown_span(self) -> tuple[float, float]:
         """Return the span of spots that has room for their names; the rest is dragged into view."""
         assert self._shown is not None
-        fit = max(2.0, self.width() / _SPOT_PX - 1.9)
-        return -1.3, min(max(len(self._shown[0].year.spots) - 0.4, 1.0), fit)
+        fit = max(2.0, self.width() / self._spot_px() - 1.9)
+        return -_FIRST_SPOT, min(max(len(self._shown[0].year.spots) - 0.4, 1.0), fit)
+
+    def _spot_px(self) -> float:
+        """Return the room of a spot: for its name, and for the waters' names beside the first."""
+        width = self.fontMetrics().horizontalAdvance
+        waters = max(width(say("highest water")), width(say("lowest water")))
+        # They begin at the left edge and end before what is said over the trap at 0.
+        beside = (waters + width(say("covered")) / 2 + SPACE) / _FIRST_SPOT
+        return float(max(_SPOT_PX * max(theme.text_scale(), 1.0), beside))
 
     def _trap(self, at: int, ground: float, top: float, covered: bool) -> None:
         colours = theme.current()

@@ -67,7 +67,7 @@ class PlaceProblems(Card):
 
     def __init__(self) -> None:
         self._refused, self._problems = caution(), QVBoxLayout()
-        self._problems.setContentsMargins(0, SPACE // 2, SPACE, 0)
+        self._problems.setContentsMargins(0, SPACE // 2, 0, 0)
         self._problems.setSpacing(SPACE)
         column = QVBoxLayout()
         column.setContentsMargins(0, 0, 0, 0)

@@ -85,7 +85,7 @@ class PlacePanel(Tabs):
         self.facts = QFormLayout()
         self.facts.setHorizontalSpacing(SPACE * 2)
         self.facts.setVerticalSpacing(SPACE // 2)
-        self.facts.setContentsMargins(0, 0, SPACE, 0)
+        self.facts.setContentsMargins(0, 0, 0, 0)
         self.suspected = QVBoxLayout()
         self.suspected.setSpacing(SPACE // 2)
         self.month = MonthChart()
@@ -99,7 +99,7 @@ class PlacePanel(Tabs):
         column = QVBoxLayout()
         # From the outside in: whatever is taken in takes all that it holds along, at a price.
         page = scrolled(column, say("Facts and water of the place"))
-        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.setContentsMargins(0, SPACE, 0, 0)
         column.addLayout(self.suspected)
         column.addLayout(self.facts)
         column.addSpacing(SPACE)
@@ -143,7 +143,7 @@ class PlacePanel(Tabs):
 
     def _make_rules(self) -> QWidget:
         self.rules = QVBoxLayout()
-        self.rules.setContentsMargins(0, SPACE, SPACE, 0)
+        self.rules.setContentsMargins(0, SPACE, 0, 0)
         self.rules.setSpacing(SPACE)
         return scrolled(self.rules, say("Rules and closures"))
 

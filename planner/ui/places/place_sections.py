@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 from planner.phrasing import SHORT_MONTHS
 from planner.sites.editing import Wanted, number_or_text
 from planner.ui.parts import heading, quiet
-from planner.ui.places.edit_section import Section, table_in, text_of
+from planner.ui.places.edit_section import Section, Unit, table_in, text_of
 from planner.ui.places.rows_editor import RowsEditor
 from planner.ui.places.zone_field import ZoneField
 from planner.ui.theme import SPACE
@@ -42,7 +42,7 @@ class PlaceSection(Section):
         self.units.addItem(say("metres"), "m")
         self.units.addItem(say("feet"), "ft")
         form = QFormLayout(self)
-        form.setContentsMargins(0, SPACE, SPACE, 0)
+        form.setContentsMargins(0, SPACE, 0, 0)
         self.add_field(form, say("&Name"), self.name, "name")
         self.add_field(form, say("La&titude, degrees"), self.latitude, "latitude")
         self.add_field(form, say("L&ongitude, degrees"), self.longitude, "longitude")
@@ -124,11 +124,11 @@ class SpotsSection(Section):
         super().__init__()
         self.spots = RowsEditor(say("Spots"), say("Add a spot"), _spot_columns("m"))
         self.spots.changed.connect(self.changed)
-        self.ramp, self._ramp_unit = QLineEdit(), QLabel()
+        self.ramp, self._ramp_unit = QLineEdit(), Unit()
         self.ramp.setPlaceholderText(say("empty: launching never waits for water"))
         self.said = quiet()
         column, form = QVBoxLayout(self), QFormLayout()
-        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(self.said)
         column.addWidget(self.spots, 1)
         column.addWidget(self.note("spots"))
@@ -141,7 +141,7 @@ class SpotsSection(Section):
             ("after_low_minutes", say("Slack after &low water"), self.after_low),
         ):
             field.setPlaceholderText(say("as you watched it; negative is before; may stay empty"))
-            self.add_field(form, label, field, f"slack.{key}", QLabel(say("min")))
+            self.add_field(form, label, field, f"slack.{key}", Unit(say("min")))
 
     def show_unit(self, unit: str) -> None:
         """Name the unit that depths are in."""
@@ -206,7 +206,7 @@ class TemperatureSection(Section):
             grid.addWidget(field, at % 6, 2 * (at // 6) + 1)
         grid.setColumnStretch(4, 1)
         column = QVBoxLayout(self)
-        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(heading(say("Water temperature, °C")))
         column.addWidget(
             quiet(

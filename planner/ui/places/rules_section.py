@@ -58,7 +58,7 @@ class RulesSection(Section):
 
     def _build(self) -> None:
         column, form = QVBoxLayout(self), QFormLayout()
-        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(quiet(RULES_CAUTION))
         column.addWidget(self.old)
         column.addLayout(form)

@@ -138,7 +138,7 @@ class SpanPanel(QWidget):
         self.table.verticalHeader().setDefaultSectionSize(3 * self.fontMetrics().height() // 2)
         self.table.setMinimumHeight(_LEAST_LINES * self.fontMetrics().lineSpacing())
         column = scrolling(self, say("Any dates"))
-        column.setContentsMargins(0, SPACE, SPACE, 0)
+        column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(
             quiet(
                 say(

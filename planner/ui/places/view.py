@@ -22,7 +22,7 @@ from planner.errors import InputError, PlannerError, Problem
 from planner.sites import find_place, list_places, load_site
 from planner.sites.book import PlaceEntry, user_places
 from planner.sites.keeping import copy_to_own
-from planner.ui.parts import Empty, button, title
+from planner.ui.parts import Empty, button, set_margins, title
 from planner.ui.places.new_place import NewPlaceForm
 from planner.ui.places.place_editor import PlaceEditor
 from planner.ui.places.place_head import PlaceHead, PlaceProblems
@@ -82,7 +82,7 @@ class PlacesView(QWidget):
 
     def _fill_right(self, right: QWidget) -> None:
         column = self._column = QVBoxLayout(right)
-        column.setContentsMargins(SPACE, SPACE, SPACE * 2, SPACE)
+        set_margins(column, SPACE, SPACE, SPACE * 2, SPACE)
         self.name = title()
         self.head = PlaceHead(
             open_it=self.open_chosen,
@@ -133,7 +133,7 @@ class PlacesView(QWidget):
             say("Show the folder"), self._show_folder, say("Show your own place files")
         )
         column = QVBoxLayout(self._left)
-        column.setContentsMargins(SPACE * 2, SPACE, SPACE, SPACE)
+        set_margins(column, SPACE * 2, SPACE, SPACE, SPACE)
         column.addWidget(title(say("Place book")))
         column.addWidget(self.places, 1)
         for each in (self.new, self.pick, self.folder):
@@ -309,7 +309,7 @@ class PlacesView(QWidget):
     def _editing(self, on: bool) -> None:
         self._left.setVisible(not on)
         # Alone, it begins where every view begins.
-        self._column.setContentsMargins(SPACE * (1 + on), SPACE, SPACE * 2, SPACE)
+        set_margins(self._column, SPACE * (1 + on), SPACE, SPACE * 2, SPACE)
         self.head.setVisible(not on)
 
     def _saved(self, path: Path) -> None:

@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QRadioButton,
     QVBoxLayout,
@@ -21,10 +20,11 @@ from PySide6.QtWidgets import (
 )
 
 from planner.errors import Problem
+from planner.phrasing import from_utc_text
 from planner.sites.editing import Wanted, number_or_text, under_names_in_use
 from planner.sites.zones import load_zone
 from planner.ui.parts import button, quiet
-from planner.ui.places.edit_section import Section, align_fields, table_in, text_of
+from planner.ui.places.edit_section import Section, Unit, align_fields, table_in, text_of
 from planner.ui.places.offsets_form import OffsetsForm
 from planner.ui.places.paste_form import PasteForm, Taken, as_rows
 from planner.ui.places.record_form import RecordForm
@@ -75,7 +75,7 @@ class WaterSection(Section):
         group.buttonClicked.connect(lambda _: self._choose())
         # From the outside in: whatever is taken in takes all that it holds along, at a price.
         self._whole = QVBoxLayout(self)
-        self._whole.setContentsMargins(0, SPACE, SPACE, 0)
+        self._whole.setContentsMargins(0, SPACE, 0, 0)
         self.plain = QWidget()
         self._whole.addWidget(self.plain, 1)
         # The fields themselves and the forms over them: one is shown.
@@ -88,7 +88,7 @@ class WaterSection(Section):
         choice.addWidget(self.by_constants)
         choice.addWidget(self.by_offsets)
         choice.addStretch(1)
-        self.level, self._level_unit = QLineEdit(), QLabel()
+        self.level, self._level_unit = QLineEdit(), Unit()
         self.level.setPlaceholderText(say("0.26: mean sea level above the datum"))
         words = say("&Mean level")
         self.add_field(level, words, self.level, "water.mean_level", self._level_unit)
@@ -100,7 +100,7 @@ class WaterSection(Section):
         column.addWidget(self._of_constants, 1)
         column.addWidget(self.offsets, 1)
         self._fill_constants()
-        align_fields(level, self._form, self.offsets.form)
+        align_fields(level, self._form, self.offsets.form, beside=self.offsets.labels)
 
     @cached_property
     def paste(self) -> PasteForm:
@@ -309,6 +309,4 @@ def standard_clock(zone: str) -> str | None:
     except KeyError:
         return None
     offsets = [datetime(2025, month, 1, tzinfo=found).utcoffset() for month in (1, 7)]
-    minutes = min(round(each.total_seconds() / 60) for each in offsets if each is not None)
-    sign = "-" if minutes < 0 else "+"
-    return f"UTC{sign}{abs(minutes) // 60:02d}:{abs(minutes) % 60:02d}" if minutes else "UTC"
+    return from_utc_text(min(each for each in offsets if each is not None))

@@ -16,14 +16,9 @@ _TEXT_GROWS: Final = 0.6  # as much as the lanes do: wide days are not always to
 _EVER: Final = 40_000  # days either side of the origin: wider than any outlook
 
 
-def text_scale() -> float:
-    """Return how large the window's text is against the 10 points that sizes are made for."""
-    return max(0.8, QFont(QApplication.font()).pointSizeF() / 10)
-
-
 def grown_text(lane_scale: float) -> float:
     """Return how large the strip's text is where its lanes are drawn at a scale."""
-    usual = text_scale()
+    usual = theme.text_scale()
     return usual * (1 + _TEXT_GROWS * (lane_scale / usual - 1))
 
 
@@ -36,7 +31,7 @@ class Canvas:
     height: float
     first: int
     last: int
-    scale: float = field(default_factory=text_scale)
+    scale: float = field(default_factory=theme.text_scale)
     _fonts: dict[tuple[float, bool], QFont] = field(default_factory=dict, init=False)
     _font: tuple[float, bool] | None = field(default=None, init=False)
 
@@ -57,7 +52,7 @@ class Canvas:
         key = (points, bold)
         if key not in self._fonts:
             font = QFont(QApplication.font())
-            usual = font.pointSizeF() * self.scale / text_scale()
+            usual = font.pointSizeF() * self.scale / theme.text_scale()
             font.setPointSizeF(max(theme.LEAST_PT, usual + points))
             font.setBold(bold)
             self._fonts[key] = font

@@ -25,6 +25,7 @@ from planner.words import say
 
 _GAP: Final = 13  # between entries
 _EDGE: Final = 8
+_FILLING: Final = say("filling", sense="middle of the scale of fullness")
 
 
 class _Entry(NamedTuple):
@@ -103,7 +104,7 @@ class Legend(QWidget):
             x += long + _GAP
 
     def _entries(self, metrics: QFontMetricsF) -> Iterator[_Entry]:
-        scale = 3 * metrics.horizontalAdvance(say("filling"))
+        scale = 3 * metrics.horizontalAdvance(_FILLING)
         yield _Entry(say("Fullness: light "), scale, _draw_scale, say(" full"))
         yield _Entry("", 18, _draw_unsure, say(" unsure"))
         for catch, words in (
@@ -128,7 +129,7 @@ def _draw_scale(painter: QPainter, box: QRectF) -> None:
     painter.drawRect(bar)
     # The word lies on a third of the scale; its ink suits the middle of it.
     painter.setPen(theme.ink_on(theme.fullness_colour(0.5)))
-    painter.drawText(bar, Qt.AlignmentFlag.AlignCenter, say("filling"))
+    painter.drawText(bar, Qt.AlignmentFlag.AlignCenter, _FILLING)
 
 
 def _draw_unsure(painter: QPainter, box: QRectF) -> None:

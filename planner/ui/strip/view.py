@@ -22,7 +22,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from planner.ui import theme
 from planner.ui.strip.calendar_lanes import CursorLane, DateLane, GroundLane
-from planner.ui.strip.canvas import grown_text, text_scale
+from planner.ui.strip.canvas import grown_text
 from planner.ui.strip.catch_lane import CatchLane
 from planner.ui.strip.days import Catch, TripMark, day_at, place_of
 from planner.ui.strip.moon_lane import MoonLane
@@ -192,7 +192,7 @@ class StripView(QWidget):
 
     def grow(self, factor: float) -> None:
         """Draw the lanes higher than they need be, or lower, and the words larger with them."""
-        scale = factor * text_scale()
+        scale = factor * theme.text_scale()
         self.setFixedHeight(round(_HEIGHT * scale))
         self._gutter.grow(scale)
 
@@ -286,12 +286,12 @@ class _Gutter(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.grow(text_scale())
+        self.grow(theme.text_scale())
 
     def grow(self, scale: float) -> None:
         """Take up another scale of the lanes."""
         self._scale = scale
-        points = self.font().pointSizeF() * grown_text(scale) / text_scale()
+        points = self.font().pointSizeF() * grown_text(scale) / theme.text_scale()
         self._large = QFont(self.font())
         self._large.setPointSizeF(points)
         self._small = theme.smaller(self._large, 2)
@@ -310,7 +310,7 @@ class _Gutter(QWidget):
         flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
         for name, second, lane_height in _LANES:
             height = lane_height * self._scale
-            box = QRectF(8, top, self.width() - 8, height)
+            box = QRectF(8, top, self.width() - 16, height)
             lines = 14 * self._scale if second else 0
             painter.setFont(self._large)
             painter.setPen(QColor(colours.text))

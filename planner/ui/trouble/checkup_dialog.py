@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QPlainTextEdit, QVBoxLayout, QWidget
 
-from planner.ui.parts import button, enter_presses_nothing, heading, quiet
+from planner.ui.parts import button, enter_presses_nothing, heading, open_at, quiet
 from planner.ui.trouble.checkup import Finding, examine, report_of, text_of, verdict
 from planner.ui.workbench import Workbench
 from planner.words import say
@@ -19,7 +19,7 @@ class CheckupDialog(QDialog):
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(say("Check this installation"))
-        self.resize(640, 520)
+        open_at(self, 640, 520)
         self.bench = bench
         self._found: list[Finding] = []
         self.verdict = heading(say("Looking at Python, Qt, files, folders and your log…"))

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from planner.ui.parts import body, button, enter_presses_nothing, quiet, title
+from planner.ui.parts import body, button, enter_presses_nothing, open_at, quiet, title
 from planner.ui.theme import SPACE
 from planner.words import say
 
@@ -55,7 +55,7 @@ class FaultDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(say("Something went wrong"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.resize(620, 560)
+        open_at(self, 620, 560)
         self._text, self._own_words = text, own_words
         self.sentence, self.next_step = body(sentence), body(next_step)
         self.report = QPlainTextEdit()
