@@ -175,8 +175,22 @@ def natural_order(label: str) -> tuple[tuple[int, int | str], ...]:
 
 
 def zone_text(instant: datetime, zone: ZoneInfo) -> str:
-    """Return the abbreviation, such as "EDT", of the zone that `clock_text` of an instant is in."""
-    return _shown(instant, zone).tzname() or str(zone)
+    """Return the name, such as "EDT", of the clock that `clock_text` of an instant is in."""
+    return clock_name(_shown(instant, zone))
+
+
+def clock_name(local: datetime) -> str:
+    """Return "EDT" for a local time, or "UTC-03:00" where the zone has no letters of its own."""
+    name = local.tzname() or str(local.tzinfo)
+    # The time zone database names such clocks by bare digits: "-03", "+1345".
+    return name if name[0] not in "+-" else from_utc_text(local.utcoffset() or timedelta())
+
+
+def from_utc_text(offset: timedelta) -> str:
+    """Return "UTC+09:30" for what a clock is ahead of UTC, as place files write it."""
+    minutes = round(offset.total_seconds() / 60)
+    sign = "-" if minutes < 0 else "+"
+    return f"UTC{sign}{abs(minutes) // 60:02d}:{abs(minutes) % 60:02d}" if minutes else "UTC"
 
 
 def until_text(span: timedelta) -> str:

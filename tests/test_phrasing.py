@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 import re
+from datetime import UTC, datetime
+from zoneinfo import ZoneInfo
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -20,12 +23,29 @@ from planner.phrasing import (
     numbers_text,
     range_text,
     typed_number,
+    zone_text,
 )
 from planner.sites.editing import number_or_text
 from planner.words import MINUS
 
 FORMS = (".0f", ".1f", ".2f", ".0%", "+.0f", ".6g")
 NUMBERS = st.floats(-1e5, 1e5, allow_nan=False)
+
+
+@pytest.mark.parametrize(
+    ("zone", "name"),
+    [
+        ("America/New_York", "EST"),
+        ("Australia/Adelaide", "ACDT"),
+        ("Pacific/Chatham", "UTC+13:45"),
+        ("America/Sao_Paulo", "UTC-03:00"),
+        ("Atlantic/Azores", "UTC-01:00"),
+        ("UTC", "UTC"),
+    ],
+)
+def test_a_clock_without_letters_is_named_by_what_it_is_ahead_of_utc(zone: str, name: str) -> None:
+    """After an hour "-03" reads like the end of a range, and "+1345" like nothing at all."""
+    assert zone_text(datetime(2026, 12, 24, 12, tzinfo=UTC), ZoneInfo(zone)) == name
 
 
 @given(value=NUMBERS, form=st.sampled_from(FORMS))

@@ -24,6 +24,7 @@ from planner.cli.spans import InstantSpan, instant_span, require_values, step
 from planner.errors import PlannerError
 from planner.phrasing import (
     TIDE_CAUTION,
+    clock_name,
     clock_text,
     day_text,
     height_text,
@@ -132,8 +133,10 @@ def _heights(args: Namespace, site: Site, span: InstantSpan) -> Answer:
         yield heading(site, say("water above {datum}", datum=site.water.datum))
         for moment, height_m in zip(moments(times), heights_m, strict=True):
             local = moment.astimezone(site.zone)
-            stamp = f"{day_text(local.date())} {local.year} {local.strftime(clock)} {local:%Z}"
-            yield f"  {stamp:<29} {height_text(float(height_m), style):>9}"
+            stamp = (
+                f"{day_text(local.date())} {local.year} {local.strftime(clock)} {clock_name(local)}"
+            )
+            yield f"  {stamp:<31} {height_text(float(height_m), style):>9}"
         yield TIDE_CAUTION
 
     return Answer(data, sheet, text)

@@ -10,7 +10,15 @@ from zoneinfo import ZoneInfo
 from planner.clock import Instants, from_utc64, local_midnight
 from planner.constituents import table
 from planner.estimates import Floats
-from planner.phrasing import Style, day_clock_text, day_text, height_text, number_text
+from planner.phrasing import (
+    Style,
+    clock_name,
+    day_clock_text,
+    day_text,
+    from_utc_text,
+    height_text,
+    number_text,
+)
 from planner.sites.site import Offsets, Site, Water
 from planner.tides import Tide, Turns
 from planner.tides.checks import Suspicion, WaterSummary, suspicions
@@ -119,8 +127,8 @@ def _tide_rows(summary: WaterSummary | None, style: Style) -> Rows:
 
 def position_text(site: Site) -> str:
     """Return "29.600° N, 83.400° W"."""
-    north = "N" if site.latitude_deg >= 0 else "S"
-    east = "E" if site.longitude_deg >= 0 else "W"
+    north = say("N") if site.latitude_deg >= 0 else say("S")
+    east = say("E") if site.longitude_deg >= 0 else say("W")
     return say(
         "{latitude_deg:.3f}° {north}, {longitude_deg:.3f}° {east}",
         latitude_deg=abs(site.latitude_deg),
@@ -133,13 +141,15 @@ def position_text(site: Site) -> str:
 def zone_line(site: Site, day: date) -> str:
     """Return the zone with its name and distance from UTC on a day."""
     noon = datetime(day.year, day.month, day.day, 12, tzinfo=site.zone)
-    offset = noon.utcoffset() or timedelta()
+    name, from_utc = clock_name(noon), from_utc_text(noon.utcoffset() or timedelta())
+    if name == from_utc:
+        return say("{key} ({name} on {day})", key=site.zone.key, name=name, day=day_text(day))
     return say(
         "{key} ({tzname} on {day}, {from_utc})",
         key=site.zone.key,
-        tzname=noon.tzname(),
+        tzname=name,
         day=day_text(day),
-        from_utc=_from_utc(offset),
+        from_utc=from_utc,
     )
 
 
@@ -212,13 +222,7 @@ def _state(water: Water) -> str:
 
 
 def _reference(water: Water) -> str:
-    return _from_utc(timedelta(hours=water.phase_reference_h))
-
-
-def _from_utc(offset: timedelta) -> str:
-    minutes = round(offset.total_seconds() / 60)
-    sign = "-" if minutes < 0 else "+"
-    return f"UTC{sign}{abs(minutes) // 60:02d}:{abs(minutes) % 60:02d}" if minutes else "UTC"
+    return from_utc_text(timedelta(hours=water.phase_reference_h))
 
 
 def _later(minutes: float) -> str:
