@@ -15,10 +15,13 @@ from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 
 from planner.assets import demo_place
+from planner.clock import from_utc64
 from planner.phrasing import Style, count_text, day_clock_text, day_text
 from planner.trips import LIMIT_WORDS, soonest_as_good
+from planner.trips.soak_water import soak_water
 from planner.ui import theme
 from planner.ui.dates.plan_panel import PlanPanel
+from planner.ui.dates.soak_chart import soak_rows
 from planner.ui.dates.view import DatesView
 from planner.ui.sources import Source
 from planner.ui.strip.legend import Legend
@@ -477,6 +480,23 @@ def test_the_word_of_the_ramp_never_lies_on_that_of_the_haul(bench: Workbench, q
         assert not (word.isVisible() and any(here.intersects(box) for box in boxes)), width
     assert said == sorted(said), "the wider, the rather"
     assert said[-1], "there is room enough in a wide picture"
+
+
+def test_the_sun_of_the_soak_begins_and_ends_as_in_the_sky(bench: Workbench) -> None:
+    """Where the chart begins in full day the table said "sunlight begins", hours after sunrise."""
+    assert bench.site is not None
+    assert bench.plans is not None
+    assert bench.outlook is not None
+    site, sky = bench.site, bench.outlook.sky
+    told = 0
+    for plan in bench.plans.plans[:4]:
+        rows = soak_rows(site, plan, soak_water(site, plan), Style())
+        for words, of_days in (("sunlight begins", sky.sunrise), ("sunlight ends", sky.sunset)):
+            known = {day_clock_text(from_utc64(at), site.zone, Style()) for at in of_days}
+            said = {when for when, what, _ in rows if what == words}
+            assert said <= known
+            told += len(said)
+    assert told >= 8
 
 
 def test_the_soak_as_a_table_has_room_for_its_words(bench: Workbench, qtbot: Any) -> None:

@@ -179,7 +179,9 @@ def soak_rows(site: Site, plan: Plan, water: SoakWater, style: Style) -> list[tu
         (water.light_begins, say("sunlight begins")),
         (water.light_ends, say("sunlight ends")),
     ):
-        marked += [(from_utc64(at), words) for at in light]
+        # Light that is cut where the chart begins or ends does not begin or end there.
+        inside = (light > water.times[0]) & (light < water.times[-1])
+        marked += [(from_utc64(at), words) for at in light[inside]]
     found += [(at, words, level(at)) for at, words in marked]
     return [
         (day_clock_text(at, site.zone, style), words, height) for at, words, height in sorted(found)
