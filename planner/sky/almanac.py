@@ -19,7 +19,7 @@ def sky_days(site: Site, first: date, last: date, events: Sequence[EventName] = 
     """Return sun and moon at the place on the local days first..last, both included.
 
     events: those to find, each a sixth of the time; the others are NaT. Whether the sun is up
-    all day is told from sunrise and sunset, and False without them.
+    or down all day is told from sunrise and sunset, and False without them.
     Local days of 23 and 25 hours are taken as they are. Raises RangeError outside the
     ephemeris, ValueError when last precedes first.
     """
@@ -52,6 +52,7 @@ def sky_days(site: Site, first: date, last: date, events: Sequence[EventName] = 
         moonrise=_first_of_each_day(found["moonrise"], edges),
         moonset=_first_of_each_day(found["moonset"], edges),
         sun_up_all_day=up_all_day,
+        sun_down_all_day=without & ~up_all_day,
     )
 
 

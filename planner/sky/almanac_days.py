@@ -47,7 +47,8 @@ class SkyDays:
     Event arrays are `datetime64[ms]` UTC, NaT where the event does not happen that day.
     Near the polar day an event can fall twice into one local day: then the first of
     sunrise, civil dawn, moonrise and moonset is given and the last of sunset and civil dusk.
-    sun_up_all_day: True where the sun neither rises nor sets because it stays up.
+    sun_up_all_day, sun_down_all_day: True where the sun neither rises nor sets because it stays
+    up, or down; both False where nobody asked for its events.
     """
 
     days: tuple[date, ...]
@@ -60,3 +61,4 @@ class SkyDays:
     moonrise: Instants
     moonset: Instants
     sun_up_all_day: NDArray[np.bool_]
+    sun_down_all_day: NDArray[np.bool_]

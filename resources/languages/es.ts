@@ -12262,6 +12262,31 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
+   <source>sun down all day</source>
+   <translation>el sol no sale</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/days.py" />
+   <source>sun to {sets} and from {rise}</source>
+   <translation>sol hasta las {sets} y desde las {rise}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/days.py" />
+   <source>sun {rise} to {sets}</source>
+   <translation>sol de {rise} a {sets}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/days.py" />
+   <source>sun from {rise}</source>
+   <translation>sol desde las {rise}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/days.py" />
+   <source>sun to {sets}</source>
+   <translation>sol hasta las {sets}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/strip/days.py" />
    <source>No difference from the year's average.</source>
    <translation>Ninguna diferencia con la media del año.</translation>
   </message>
@@ -12284,11 +12309,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/strip/days.py" />
    <source>{day} {year}: not worked out yet.</source>
    <translation>{day} {year}: todavía sin calcular.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/days.py" />
-   <source>sun {rise} to {sets}</source>
-   <translation>sol de {rise} a {sets}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />

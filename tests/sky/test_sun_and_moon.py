@@ -66,9 +66,11 @@ def test_the_polar_day_and_night_are_told_apart() -> None:
     summer = sky_days(site, date(2026, 6, 10), date(2026, 7, 5))
     winter = sky_days(site, date(2026, 12, 5), date(2027, 1, 5))
     assert summer.sun_up_all_day.all()
+    assert not summer.sun_down_all_day.any()
     assert np.isnat(summer.sunrise).all()
     assert np.isnat(summer.sunset).all()
     assert not winter.sun_up_all_day.any()
+    assert winter.sun_down_all_day.all()
     assert np.isnat(winter.sunrise).all()
     assert not np.isnat(winter.civil_dawn).any()  # the sun stays above -6 degrees at noon there
 

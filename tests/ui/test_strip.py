@@ -24,7 +24,7 @@ from planner.logbook import TripOutcome
 from planner.molt.forecast_types import Forecast, Why
 from planner.phrasing import Style
 from planner.sites import load_site
-from planner.sky import SkyDays, phases
+from planner.sky import SkyDays, phases, sky_days
 from planner.trips import Outlook, Plan
 from planner.ui import theme
 from planner.ui.strip import StripView
@@ -82,6 +82,7 @@ def _outlook(first: date, days: int) -> Outlook:
             moonrise=nowhere,
             moonset=nowhere,
             sun_up_all_day=np.zeros(days, bool),
+            sun_down_all_day=np.zeros(days, bool),
         ),
         phases=phases(noon[0] - half_day, noon[-1] + half_day),
         lowest_m=flat - 0.2,
@@ -310,6 +311,30 @@ def test_a_day_is_told_in_words(year: Outlook) -> None:
     american = day_sentences(year, day, marks, [plan], Style("ft", "F", hours12=True))
     assert "−0.7 ft to 3.9 ft, 63 °F" in american
     assert "7:00 am to 5:00 pm" in american
+
+
+@pytest.mark.parametrize(
+    ("day", "sun"),
+    [
+        (date(2027, 5, 17), "sun from 01:20."),
+        (date(2027, 5, 18), "sun to 00:20 and from 01:00."),
+        (date(2027, 6, 10), "sun up all day."),
+        (date(2026, 12, 10), "sun down all day."),
+        (date(2027, 3, 20), "sun 05:45 to 18:00."),
+    ],
+)
+def test_the_polar_day_and_night_are_told(day: date, sun: str) -> None:
+    """Nothing was said of the sun on days on which it does not both rise and set."""
+    north = replace(
+        load_site(demo_place()),
+        latitude_deg=69.65,
+        longitude_deg=18.96,
+        zone=ZoneInfo("Europe/Oslo"),
+    )
+    made = replace(_outlook(day, 1), site=north, sky=sky_days(north, day, day))
+    assert sun in day_sentences(made, day, [], [], Style())
+    unasked = replace(made, sky=sky_days(north, day, day, ()))
+    assert "sun" not in day_sentences(unasked, day, [], [], Style())
 
 
 def test_what_is_in_the_way_is_said(year: Outlook) -> None:

@@ -85,7 +85,7 @@ def _answer(args: Namespace) -> Answer:
             cells = [clock(instant, sky.days[i]) for instant in found]
             if sky.sun_up_all_day[i]:
                 cells[1:3] = [say("up all day"), ""]
-            elif cells[1] == cells[2] == "-":
+            elif sky.sun_down_all_day[i]:
                 cells[1:3] = [say("down all day"), ""]
             lit = say("{lit:.0%}", lit=sky.illuminated[i])
             return [
