@@ -166,10 +166,15 @@ def read_time(text: str, zone: ZoneInfo | None) -> datetime:
             say("is a local time at a place whose time zone is not known"),
             say("add the offset from UTC, such as -04:00, or add the place to the place book"),
         )
-    instant = written.replace(tzinfo=zone, fold=0).astimezone(UTC)
+    local = written.replace(tzinfo=zone, fold=0)
+    instant = local.astimezone(UTC)
     if instant.astimezone(zone).replace(tzinfo=None) != written:
         raise CellError(
             say("does not exist in {key}: the clocks were put forward over it", key=zone.key),
-            say("correct the time, or add the offset from UTC, such as -05:00"),
+            # Of a clock that was not put forward, as one may have been aboard.
+            say(
+                "correct the time, or add the offset from UTC, such as {offset}",
+                offset=local.isoformat()[-len("+00:00") :],
+            ),
         )
     return instant

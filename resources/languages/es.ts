@@ -2867,8 +2867,8 @@
   </message>
   <message>
    <location filename="planner/logbook/columns.py" />
-   <source>correct the time, or add the offset from UTC, such as -05:00</source>
-   <translation>corrija la hora, o añada la diferencia con UTC, por ejemplo -05:00</translation>
+   <source>correct the time, or add the offset from UTC, such as {offset}</source>
+   <translation>corrija la hora, o añada la diferencia con UTC, por ejemplo {offset}</translation>
   </message>
   <message>
    <location filename="planner/logbook/files.py" />

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import random
 from collections.abc import Callable
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
@@ -12,6 +12,7 @@ import pytest
 
 from planner.errors import PlannerError
 from planner.logbook import Log, LogError, export_table, read_log
+from planner.logbook.columns import CellError, read_time
 
 NEW_YORK = ZoneInfo("America/New_York")
 HEADER = (
@@ -242,3 +243,24 @@ def test_outcomes_add_up_what_was_recorded(write: Write) -> None:
     assert (a.keepers, a.judged, a.light, c.keepers, c.when) == (None, None, None, 0, None)
     assert [outcome.trip for outcome in log.outcomes("Otter Bight")] == ["c"]
     assert Log(()).outcomes() == ()
+
+
+@pytest.mark.parametrize(
+    ("zone", "skipped", "offset"),
+    [
+        ("Europe/Madrid", "2027-03-28 02:30", "+01:00"),
+        ("Australia/Adelaide", "2025-10-05 02:30", "+09:30"),
+        ("America/New_York", "2026-03-08 02:30", "-05:00"),
+        ("Pacific/Chatham", "2026-09-27 03:00", "+12:45"),
+    ],
+)
+def test_the_remedy_for_a_skipped_hour_is_of_the_place(
+    zone: str, skipped: str, offset: str
+) -> None:
+    """Who adds the offset that is shown gets the instant of a clock that was not put forward."""
+    place = ZoneInfo(zone)
+    with pytest.raises(CellError) as refused:
+        read_time(skipped, place)
+    assert refused.value.remedy.endswith(f"such as {offset}")
+    before = (datetime.fromisoformat(skipped) - timedelta(hours=1)).replace(tzinfo=place)
+    assert read_time(f"{skipped}{offset}", place) == before.astimezone(UTC) + timedelta(hours=1)
