@@ -39,7 +39,7 @@ class Filling:
     def sentence(self, style: Style) -> str:
         """Return it in words."""
         if self.days.high >= _LONGEST_D and self.days.mean > _LONGEST_D / 2:
-            return say("In the cold water to come, light crabs will not fill before spring.")
+            return say("In water as cold as here light crabs take half a year or more to fill.")
         low, mean, high = (_rounded(each) for each in _ends(self.days))
         water = ""
         if not math.isnan(self.water_c):

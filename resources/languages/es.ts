@@ -3392,8 +3392,8 @@
   </message>
   <message>
    <location filename="planner/molt/filling.py" />
-   <source>In the cold water to come, light crabs will not fill before spring.</source>
-   <translation>En el agua fría que viene, los cangrejos vacíos no se llenarán antes de la primavera.</translation>
+   <source>In water as cold as here light crabs take half a year or more to fill.</source>
+   <translation>En un agua tan fría como la de aquí, los cangrejos vacíos tardan medio año o más en llenarse.</translation>
   </message>
   <message>
    <location filename="planner/molt/filling.py" />
