@@ -304,3 +304,76 @@ def test_in_cold_water_crabs_wait_for_half_a_year(site):
     for month in (1, 6, 11):
         told = days_to_fill(cold, date(2026, month, 1)).sentence(Style())
         assert told.endswith("light crabs take half a year or more to fill.")
+
+
+def test_readings_correct_the_monthly_means():
+    """Readings through a year three degrees above the means lift the usual water by most of it."""
+    monthly = [14, 15, 18, 22, 26, 29, 30, 30, 28, 24, 19, 15]
+    share = (np.arange(365) + 0.5) / 365
+    days = [date(2025, month, 15) for month in range(1, 13)]
+    plain = usual_water(monthly, 30.0)
+    usual = plain.expected(share)
+    readings = [Reading(day, float(usual[day.timetuple().tm_yday - 1]) + 3) for day in days]
+    lifted = usual_water(monthly, 30.0, readings).expected(share) - usual
+    assert 1.5 < lifted.mean() < 3.0
+    one = usual_water(monthly, 30.0, readings[:1]).expected(share) - usual
+    assert one.mean() < 0.5 * lifted.mean()
+
+
+def test_readings_of_one_spell_count_as_one():
+    """Ten readings of a warm fortnight share its weather: they say no more than one of it."""
+    share = (np.arange(365) + 0.5) / 365
+    days = [date(2026, 6, 1) + timedelta(days=day) for day in range(10)]
+    one, ten = (
+        usual_water([20.0] * 12, 30.0, [Reading(day, 24.0) for day in some]).expected(share)
+        for some in (days[5:6], days)
+    )
+    assert ten.mean() - 20 == pytest.approx(one.mean() - 20, rel=0.02)
+
+
+def test_a_warm_spell_fades():
+    """The last reading above the usual water lifts the next weeks, less and less, not the past."""
+    water = usual_water([20.0] * 12, 30.0, [Reading(date(2026, 6, 10), 24.0)])
+    spell = water.spell([date(2026, 6, 9), date(2026, 6, 10), date(2026, 6, 30), date(2026, 12, 1)])
+    assert spell[0] == 0
+    assert spell[1] > spell[2] > spell[3] >= 0
+    assert spell[1] > 1
+
+
+def test_trips_of_like_forecasts_are_put_together_with_an_honest_interval():
+    """The reliability picture: nothing lost, ordered, and wider where crabs of a trip are alike."""
+    rng = np.random.default_rng(3)
+    past = [
+        PastForecast(f"t{i}", date(2026, 1, 1), Interval(p, p / 2, p), 30, int(rng.binomial(30, p)))
+        for i, p in enumerate(rng.uniform(0.02, 0.6, 23))
+    ]
+    groups = reliability_of(past, 25.0)
+    assert len(groups) == 5
+    assert sum(group.trips for group in groups) == 23
+    assert sum(group.crabs for group in groups) == 690
+    forecasts = [group.forecast for group in groups]
+    assert forecasts == sorted(forecasts)
+    # As rightly forecast as these are, at least three of five 80% intervals hold the forecast.
+    assert sum(g.came.low <= g.forecast <= g.came.high for g in groups) >= 3
+    apart = reliability_of(past, 1e9)
+    assert all(
+        a.came.high - a.came.low < g.came.high - g.came.low
+        for a, g in zip(apart, groups, strict=True)
+    )
+    assert reliability_of(past[:7], 25.0) == ()
+
+
+@pytest.mark.parametrize("p", [0.12, 0.3, 0.5, 0.88])
+def test_trips_to_settle_are_enough_one_time_in_two(p):
+    """Against a simulation of normal estimates that go on learning: an interval just short of
+    settling it is not one more trip away, nor is one about the difference for ever open."""
+    rng = np.random.default_rng(5)
+    now = NormalDist().inv_cdf(p)  # the estimate, counted from the difference, its sd being 1
+    draws = 0.1 + 0.01 * rng.normal(now, 1, 100_000)
+    swing = Interval(0.1 + 0.01 * now, 0.09, 0.11)
+    effect = Effect("moon", swing, draws, 20, 200, half_width=0.0128, per_trip=0.05 / 0.0128**2)
+    more = 0.05 * effect.trips_to_settle(0.1)  # in what is known now
+    truth = rng.normal(now, 1, 100_000)
+    told = (now + more * rng.normal(truth, more**-0.5)) / (1 + more)
+    beyond = np.abs(told) * (1 + more) ** 0.5 >= NormalDist().inv_cdf(SURE)
+    assert beyond.mean() == pytest.approx(0.5, abs=0.1)
