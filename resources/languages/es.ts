@@ -10608,6 +10608,36 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/places/paste_form.py" />
+   <source>number</source>
+   <translation>número</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/paste_form.py" />
+   <source>amplitude</source>
+   <translation>amplitud</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/paste_form.py" />
+   <source>lag</source>
+   <translation>desfase</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/paste_form.py" />
+   <source>speed</source>
+   <translation>velocidad</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/paste_form.py" />
+   <source>other lag</source>
+   <translation>otro desfase</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/paste_form.py" />
+   <source>other</source>
+   <translation>otra</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/places/paste_form.py" />
    <source>{constituents} understood. Columns of numbers: </source>
    <translation>Leído: {constituents}. Columnas de números: </translation>
   </message>

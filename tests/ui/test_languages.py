@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 import json
 import string
 import subprocess
@@ -94,6 +95,20 @@ def test_days_months_and_numbers_are_those_of_the_locale_data(code: str) -> None
         assert say("{day:%A}", day=day) == own.standaloneDayName(at)
         assert say("{day:%a}", day=day) == own.standaloneDayName(at, short)
     assert say("{n:,.2f}", n=12345.678) == own.toString(12345.68, "f", 2)
+
+
+def test_the_columns_of_a_paste_are_named_in_the_language() -> None:
+    """They stood in English in the middle of a Spanish sentence."""
+    page = "Armónico;Amplitud (m);Fase (°)\nM2;1,10;81,5\nS2;0,38;110,2\nK1;0,07;65,3"
+    code = (
+        "from planner.ui.languages import use; use('es')\n"
+        "from planner.constituents.pasting import understand\n"
+        "from planner.ui.places.paste_form import understood_text\n"
+        f"page = {page!r}\nprint(ascii(understood_text(understand(page), page)))"
+    )
+    ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    told = ast.literal_eval(ran.stdout)
+    assert "Columnas de números: amplitud, desfase." in told
 
 
 @pytest.mark.parametrize("value", [0.0, 1.5, -0.25, 12.0, 1234.5, 0.001])

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from planner.constituents.pasting import Pasted, understand
+from planner.constituents.pasting import Pasted, Role, understand
 from planner.phrasing import number_text
 from planner.ui.parts import body, button, caution, heading, quiet
 from planner.ui.tables import RowsModel, rows_table
@@ -26,6 +26,14 @@ from planner.words import counted, say
 _UNITS: Final = ((say("feet"), "ft"), (say("metres"), "m"), (say("centimetres"), "cm"))
 _IN_METRES: Final[Mapping[str, float]] = {"ft": M_PER_FT, "m": 1.0, "cm": 0.01}
 _GREAT: Final = frozenset({"M2", "S2", "N2", "K1", "O1"})
+_ROLES: Final[Mapping[Role, str]] = {
+    "number": say("number"),
+    "amplitude": say("amplitude"),
+    "lag": say("lag"),
+    "speed": say("speed"),
+    "other lag": say("other lag"),
+    "other": say("other"),
+}
 
 
 @dataclass(frozen=True)
@@ -62,7 +70,7 @@ def understood_text(pasted: Pasted, text: str) -> str:
     count = len(pasted.constants)
     if not count:
         return say("No constants understood. A line needs a name, an amplitude and a phase lag.")
-    roles = ", ".join(pasted.columns)
+    roles = ", ".join(_ROLES[role] for role in pasted.columns)
     words = say(
         "{constituents} understood. Columns of numbers: ",
         constituents=counted(count, "constituent"),
