@@ -80,7 +80,7 @@ def _made_of(site: Site) -> str:
         constants=counted(len(water.constants), "constituent"),
         state=state,
         constituent=largest.constituent,
-        node_factors=water.node_factors,
+        node_factors=say("yearly") if water.node_factors == "yearly" else say("continuous"),
     )
 
 

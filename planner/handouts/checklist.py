@@ -205,7 +205,9 @@ def _safety(facts: TripFacts, style: Style) -> Section:
     items = (
         Item(
             "weather",
-            say(
+            say("Marine forecast and small-craft warnings read, wind against tide minded")
+            if len(facts.sky.days) == 1
+            else say(
                 "Marine forecast and small-craft warnings read on both days, wind against tide "
                 "minded"
             ),

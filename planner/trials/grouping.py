@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from planner.errors import InputError, Problem
 from planner.estimates import Floats
 from planner.logbook import Haul
+from planner.units import metres_to
 from planner.words import say
 
 Ints = NDArray[np.int64]
@@ -56,7 +57,14 @@ def _depth_band(haul: Haul) -> str:
     if haul.depth_m is None:
         return ""
     metre = int(haul.depth_m)
-    return say("{metre} to {next_metre} m", metre=metre, next_metre=metre + 1)
+    # Groups go by one name, whatever unit is on screen.
+    return say(
+        "{metre} to {next_metre} m ({low_ft:.0f} to {high_ft:.0f} ft)",
+        metre=metre,
+        next_metre=metre + 1,
+        low_ft=metres_to(metre, "ft"),
+        high_ft=metres_to(metre + 1, "ft"),
+    )
 
 
 def _soak_band(haul: Haul) -> str:
@@ -75,6 +83,17 @@ GROUPINGS: Final[Mapping[str, Callable[[Haul], str]]] = {
     "trap": lambda haul: haul.trap,
     "depth": _depth_band,
     "soak": _soak_band,
+}
+
+GROUPING_WORDS: Final[Mapping[str, str]] = {
+    "design": say("trap design"),
+    "entrances": say("number of entrances"),
+    "colour": say("colour"),
+    "bait": say("bait"),
+    "spot": say("spot"),
+    "trap": say("single traps"),
+    "depth": say("depth"),
+    "soak": say("length of soak"),
 }
 
 # What else, besides the trip, hauls are alike in: a design's luck may be its spot's.

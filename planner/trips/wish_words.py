@@ -39,7 +39,7 @@ def wish_outcomes(
         yield (
             say("one long drive, not two"),
             say("met, set and haul are on one day")
-            if _on_one_day(site, facts)
+            if on_one_day(site, facts)
             else say("not met, ranked by half the keepers for two drives"),
         )
     if wishes.daylight_slack_min > 0:
@@ -73,7 +73,8 @@ def _asked(wishes: Wishes) -> Wishes:
     return Wishes(wishes.haul_water, wishes.haul_time, 0.0, wishes.soak, wishes.drive)
 
 
-def _on_one_day(site: Site, facts: Facts) -> bool:
+def on_one_day(site: Site, facts: Facts) -> bool:
+    """Tell whether set and haul are on one local day."""
     days = [at.astimezone(site.zone).date() for at in (facts.set_at, facts.haul_at)]
     return days[0] == days[1]
 

@@ -28,7 +28,7 @@ from planner.trips.catch import REFERENCE_SOAK_H, CatchModel
 from planner.trips.choosing import Wishes
 from planner.trips.effect_words import effect_texts
 from planner.trips.facts import Facts
-from planner.trips.wish_words import wish_texts
+from planner.trips.wish_words import on_one_day, wish_texts
 from planner.words import counted, say
 
 _CLOSURE_NEAR_D = 3
@@ -71,10 +71,7 @@ def reasons(
     if facts.cover is not None:
         yield _cover_text(site, facts, style)
     if facts.ramp_spare_m is not None:
-        yield say(
-            "At the ramp at least {height} more water than you need, out and back on both days.",
-            height=height_text(facts.ramp_spare_m, style),
-        )
+        yield _ramp_text(site, facts, style)
     yield say(
         "{span} of daylight left when the haul is over.",
         span=daylight_text(facts.slack_after_haul_h),
@@ -181,6 +178,20 @@ def _cover_text(site: Site, facts: Facts, style: Style) -> str:
         spot=facts.cover.spot,
         least=least,
         at=at,
+    )
+
+
+def _ramp_text(site: Site, facts: Facts, style: Style) -> str:
+    assert facts.ramp_spare_m is not None
+    height = height_text(facts.ramp_spare_m, style)
+    if on_one_day(site, facts):
+        return say(
+            "At the ramp at least {height} more water than you need, out and back both times.",
+            height=height,
+        )
+    return say(
+        "At the ramp at least {height} more water than you need, out and back on both days.",
+        height=height,
     )
 
 

@@ -870,6 +870,16 @@
   </message>
   <message>
    <location filename="planner/cli/check_text.py" />
+   <source>yearly</source>
+   <translation>anuales</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
+   <source>continuous</source>
+   <translation>continuos</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/check_text.py" />
    <source>spot</source>
    <translation>puesto</translation>
   </message>
@@ -922,6 +932,26 @@
    <location filename="planner/cli/commands/check.py" />
    <source>the file is in order</source>
    <translation>el archivo está en orden</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/dates.py" />
+   <source>season</source>
+   <translation>época del año</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/dates.py" />
+   <source>moon</source>
+   <translation>luna</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/dates.py" />
+   <source>runs</source>
+   <translation>salidas recientes</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/dates.py" />
+   <source>place</source>
+   <translation>lugar</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/dates.py" />
@@ -1403,6 +1433,11 @@
    <location filename="planner/cli/commands/trials.py" />
    <source>"{given}" is not a ratio from 1.01 to 100, such as 1.5</source>
    <translation>"{given}" no es una razón de 1.01 a 100, por ejemplo 1.5</translation>
+  </message>
+  <message>
+   <location filename="planner/cli/commands/trials.py" />
+   <source>total</source>
+   <translation>total</translation>
   </message>
   <message>
    <location filename="planner/cli/commands/trials.py" />
@@ -1931,11 +1966,6 @@
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
-   <source>Marine forecast and small-craft warnings read on both days, wind against tide minded</source>
-   <translation>Pronóstico marino y avisos para embarcaciones menores leídos los dos días; cuidado con el viento contra la marea</translation>
-  </message>
-  <message>
-   <location filename="planner/handouts/checklist.py" />
    <source>A life jacket that fits for everybody, worn</source>
    <translation>Un chaleco salvavidas de su talla para cada persona, puesto</translation>
   </message>
@@ -1983,6 +2013,16 @@
    <location filename="planner/handouts/checklist.py" />
    <source>Line a third longer than the water is deep at high water</source>
    <translation>Cabo un tercio más largo que la profundidad del agua en pleamar</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/checklist.py" />
+   <source>Marine forecast and small-craft warnings read, wind against tide minded</source>
+   <translation>Pronóstico marino y avisos para embarcaciones menores leídos; cuidado con el viento contra la marea</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/checklist.py" />
+   <source>Marine forecast and small-craft warnings read on both days, wind against tide minded</source>
+   <translation>Pronóstico marino y avisos para embarcaciones menores leídos los dos días; cuidado con el viento contra la marea</translation>
   </message>
   <message>
    <location filename="planner/handouts/checklist.py" />
@@ -2424,11 +2464,6 @@
    <location filename="planner/intake/meanings.py" />
    <source>kept as it is</source>
    <translation>se conserva como está</translation>
-  </message>
-  <message>
-   <location filename="planner/intake/meanings.py" />
-   <source>place</source>
-   <translation>lugar</translation>
   </message>
   <message>
    <location filename="planner/intake/meanings.py" />
@@ -5232,8 +5267,33 @@
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
-   <source>{metre} to {next_metre} m</source>
-   <translation>{metre} a {next_metre} m</translation>
+   <source>{metre} to {next_metre} m ({low_ft:.0f} to {high_ft:.0f} ft)</source>
+   <translation>{metre} a {next_metre} m ({low_ft:.0f} a {high_ft:.0f} ft)</translation>
+  </message>
+  <message>
+   <location filename="planner/trials/grouping.py" />
+   <source>trap design</source>
+   <translation>modelo de nasa</translation>
+  </message>
+  <message>
+   <location filename="planner/trials/grouping.py" />
+   <source>number of entrances</source>
+   <translation>número de entradas</translation>
+  </message>
+  <message>
+   <location filename="planner/trials/grouping.py" />
+   <source>colour</source>
+   <translation>color</translation>
+  </message>
+  <message>
+   <location filename="planner/trials/grouping.py" />
+   <source>single traps</source>
+   <translation>nasas una a una</translation>
+  </message>
+  <message>
+   <location filename="planner/trials/grouping.py" />
+   <source>length of soak</source>
+   <translation>tiempo en el agua</translation>
   </message>
   <message>
    <location filename="planner/trials/grouping.py" />
@@ -6112,6 +6172,11 @@
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
+   <source>At the ramp at least {height} more water than you need, out and back on both days.</source>
+   <translation>En la rampa, al menos {height} de agua más de la que necesita, a la ida y a la vuelta, los dos días.</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
    <source>Traps fill more and more slowly: a day would bring about {day_one} of these {total}, the other {soak_h} hours the rest.</source>
    <translation>Las nasas se llenan cada vez más despacio: un día daría unos {day_one} de estos {total}, y las otras {soak_h} horas, el resto.</translation>
   </message>
@@ -6167,6 +6232,11 @@
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
+   <source>At the ramp at least {height} more water than you need, out and back both times.</source>
+   <translation>En la rampa, al menos {height} de agua más de la que necesita, a la ida y a la vuelta, las dos veces.</translation>
+  </message>
+  <message>
+   <location filename="planner/trips/wording.py" />
    <source>; the latest would cost {keepers}</source>
    <translation>; la última costaría {keepers}</translation>
   </message>
@@ -6184,11 +6254,6 @@
    <location filename="planner/trips/wording.py" />
    <source>The water rises while you haul, {levels}.</source>
    <translation>El agua sube mientras recoge, {levels}.</translation>
-  </message>
-  <message>
-   <location filename="planner/trips/wording.py" />
-   <source>At the ramp at least {height} more water than you need, out and back on both days.</source>
-   <translation>En la rampa, al menos {height} de agua más de la que necesita, a la ida y a la vuelta, los dos días.</translation>
   </message>
   <message>
    <location filename="planner/trips/wording.py" />
@@ -7406,31 +7471,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/trial_rows.py" />
-   <source>trap design</source>
-   <translation>modelo de nasa</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_rows.py" />
-   <source>number of entrances</source>
-   <translation>número de entradas</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_rows.py" />
-   <source>colour</source>
-   <translation>color</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_rows.py" />
-   <source>single traps</source>
-   <translation>nasas una a una</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_rows.py" />
-   <source>length of soak</source>
-   <translation>tiempo en el agua</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trial_rows.py" />
    <source>all crabs</source>
    <translation>todos los cangrejos</translation>
   </message>
@@ -7591,6 +7631,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/trip_points.py" />
    <source>{mean} of {judged}</source>
    <translation>{mean} de {judged}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>the model, all else as on average</source>
+   <translation>el modelo, con todo lo demás en su media</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trips_panel.py" />
@@ -11312,16 +11357,6 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/places/places_text.py" />
-   <source>continuous</source>
-   <translation>continuos</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
-   <source>yearly</source>
-   <translation>anuales</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/places/places_text.py" />
    <source>{apart:.0f} cm</source>
    <translation>{apart:.0f} cm</translation>
   </message>
@@ -12247,11 +12282,6 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />
-   <source>moon</source>
-   <translation>luna</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/days.py" />
    <source>recent trips</source>
    <translation>salidas recientes</translation>
   </message>
@@ -12478,18 +12508,28 @@ K1     2.74        276.8</translation>
   </message>
   <message>
    <location filename="planner/ui/tables.py" />
-   <source>As a table</source>
-   <translation>Como tabla</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/tables.py" />
    <source>The same facts in rows and columns, and back</source>
    <translation>Los mismos datos en filas y columnas, y vuelta</translation>
   </message>
   <message>
    <location filename="planner/ui/tables.py" />
-   <source>{accessiblename} as a table</source>
-   <translation>{accessiblename} en una tabla</translation>
+   <source>As a picture</source>
+   <translation>Como imagen</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/tables.py" />
+   <source>{chart} as a picture</source>
+   <translation>{chart} en una imagen</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/tables.py" />
+   <source>As a table</source>
+   <translation>Como tabla</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/tables.py" />
+   <source>{chart} as a table</source>
+   <translation>{chart} en una tabla</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/files.py" />
@@ -12695,6 +12735,21 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/trouble/checkup/files.py" />
    <source>cannot be read ({kind})</source>
    <translation>no se puede leer ({kind})</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/finding.py" />
+   <source>ok</source>
+   <translation>bien</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/finding.py" />
+   <source>mind</source>
+   <translation>ojo</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/trouble/checkup/finding.py" />
+   <source>WRONG</source>
+   <translation>MAL</translation>
   </message>
   <message>
    <location filename="planner/ui/trouble/checkup/finding.py" />

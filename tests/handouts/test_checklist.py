@@ -153,6 +153,13 @@ def test_cautions_are_always_there(facts: TripFacts) -> None:
         assert word in said, word
 
 
+def test_a_forecast_is_read_for_both_days_where_there_are_two(site: Site, facts: TripFacts) -> None:
+    """A trip of one day has no second one to read a forecast for."""
+    one_day = trip_facts(site, made_plan(NOVEMBER, 5.0), None, 16.0)
+    assert "small-craft warnings read, wind against tide minded" in texts(one_day)
+    assert "small-craft warnings read on both days" in texts(facts)
+
+
 def test_cold_and_warm_water_raise_their_cautions(facts: TripFacts) -> None:
     """Protects the cautions that depend on the water: cold shock below, cuts above."""
 

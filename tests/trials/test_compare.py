@@ -242,6 +242,13 @@ def test_every_grouping_and_measure_of_the_demo_log() -> None:
     assert all(0 < (group.rate or 0) < 0.4 for group in light.groups)
 
 
+def test_depths_are_named_in_metres_and_feet() -> None:
+    """Groups go by one name in every window: who reads feet was told of metres alone."""
+    hauls = [Haul("t", "x", depth_m=depth_m, keepers=1) for depth_m in (0.4, 2.0, 2.9)]
+    names = {group.name for group in compare(hauls, by="depth").groups}
+    assert names == {"0 to 1 m (0 to 3 ft)", "2 to 3 m (7 to 10 ft)"}
+
+
 def test_first_season_of_the_demo_is_confounded() -> None:
     """Traps that hardly moved in 2025 can not tell design from spot; 2026 can."""
     log = read_log(demo_log(), book_zone)

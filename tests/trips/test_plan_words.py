@@ -46,6 +46,17 @@ def test_the_reasons_tell_catch_light_cover_ramp_daylight_and_water() -> None:
         assert topic in words
 
 
+def test_a_trip_of_one_day_is_not_told_of_both_days() -> None:
+    """Set and haul on one day: the ramp was said to have water to spare "on both days"."""
+    short, long = (
+        text(best(site_with(habits=Habits(min_soak_h=hours, max_soak_h=hours + 1))).reasons)
+        for hours in (5.0, 24.0)
+    )
+    assert "more water than you need, out and back both times." in short
+    assert "both days" not in short
+    assert "out and back on both days." in long
+
+
 def test_of_two_spots_both_stay_covered() -> None:
     """Nobody says all two of anything; of two, the one is the shallower."""
     two = (Spot("edge", 1.8, 0.35), Spot("hole", 2.6, 0.35))

@@ -25,7 +25,12 @@ if TYPE_CHECKING:
     from planner.molt import Forecast
 
 _DEFAULT_DAYS = 8 * 7
-_PARTS = ("season", "moon", "runs", "place")
+_PARTS = {
+    "season": say("season"),
+    "moon": say("moon"),
+    "runs": say("runs"),
+    "place": say("place"),
+}
 _HEADS = (
     say("day"),
     say("fullness (80%)"),
@@ -115,8 +120,11 @@ def _flat(day: dict[str, Any]) -> list[Any]:
 
 
 def _why_text(found: Forecast, i: int) -> str:
-    points = {part: round(float(getattr(found.why, part)[i]) * 100) for part in _PARTS}
-    parts = [f"{part} {number_text(value, '+d')}" for part, value in points.items() if value != 0]
+    parts = []
+    for part, words in _PARTS.items():
+        points = round(float(getattr(found.why, part)[i]) * 100)
+        if points != 0:
+            parts.append(f"{words} {number_text(points, '+d')}")
     return ", ".join(parts) or say("as the average")
 
 

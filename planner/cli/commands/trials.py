@@ -85,6 +85,7 @@ def _answer(args: Namespace) -> Answer:
     from planner.cli.logs import log_of
     from planner.logbook import Log
     from planner.trials import compare, next_layout, next_trip_days, settle_texts, trip_days
+    from planner.trials.grouping import GROUPING_WORDS
 
     log = log_of(args.log) or Log(())
     hauls, zone = log.hauls, _zone(log)
@@ -109,9 +110,9 @@ def _answer(args: Namespace) -> Answer:
         if trial.groups:
             rows = [_group_cells(group) for group in trial.groups]
             heads = (
-                trial.by,
+                GROUPING_WORDS.get(trial.by, trial.by),
                 say("hauls"),
-                trial.measure,
+                say("total"),
                 say("share (80%)") if trial.measure == "light" else say("a haul (80%)"),
                 say("best one"),
             )

@@ -25,19 +25,9 @@ from planner.trials import (
     settle_texts,
     trip_days,
 )
-from planner.trials.grouping import observations
+from planner.trials.grouping import GROUPING_WORDS, observations
 from planner.words import say
 
-GROUPING_WORDS: Final[Mapping[str, str]] = {
-    "design": say("trap design"),
-    "entrances": say("number of entrances"),
-    "colour": say("colour"),
-    "bait": say("bait"),
-    "spot": say("spot"),
-    "trap": say("single traps"),
-    "depth": say("depth"),
-    "soak": say("length of soak"),
-}
 MEASURE_WORDS: Final[Mapping[str, str]] = {
     "keepers": say("keepers"),
     "crabs": say("all crabs"),

@@ -11,7 +11,7 @@ from planner.faults import versions
 from planner.words import say
 
 State = Literal["good", "mind", "wrong"]
-_SIGNS: dict[State, str] = {"good": "ok   ", "mind": "mind ", "wrong": "WRONG"}
+_SIGNS: dict[State, str] = {"good": say("ok"), "mind": say("mind"), "wrong": say("WRONG")}
 
 
 @dataclass(frozen=True)
@@ -92,7 +92,7 @@ def text_of(found: Sequence[Finding]) -> str:
         "",
     ]
     for each in found:
-        lines.append(f"{_SIGNS[each.state]}  {each.what}: {each.said}")
+        lines.append(f"{_SIGNS[each.state]:<5}  {each.what}: {each.said}")
         if each.where:
             lines.append(f"       {each.where}")
         if each.remedy:
@@ -104,5 +104,5 @@ def report_of(found: Sequence[Finding]) -> str:
     """Return what may be passed on: versions and findings, no folder, name, place or log."""
     lines = [say("Fullshell {version}: {verdict}", version=__version__, verdict=verdict(found))]
     lines += [f"{name}: {value}" for name, value in versions().items()]
-    lines += ["", *(f"{_SIGNS[each.state]}  {each.what}: {each.said}" for each in found)]
+    lines += ["", *(f"{_SIGNS[each.state]:<5}  {each.what}: {each.said}" for each in found)]
     return "\n".join(lines) + "\n"
