@@ -220,7 +220,7 @@ class _Reader:
             set_at = _before(hauled, told["soak_h"], zone)
         if not cells["trip"]:
             day = hauled or set_at
-            cells["trip"] = "" if day is None else _trip_name(day.date())
+            cells["trip"] = "" if day is None else _trip_name(_local_day(day, zone))
         for name, moment in (("set_at", set_at), ("hauled_at", hauled)):
             cells[name] = "" if moment is None else moment.isoformat(" ")
         return cells
@@ -314,6 +314,11 @@ class _Reader:
         same = problem.value == cells.get(column, "").strip()
         value = self._written(told, column) or problem.value if same else problem.value
         return Problem(self._where(line, name), value, problem.what, problem.remedy)
+
+
+def _local_day(moment: datetime, zone: ZoneInfo | None) -> date:
+    """Return a moment's day at the place, whatever offset it is written with."""
+    return (moment.astimezone(zone) if moment.tzinfo and zone else moment).date()
 
 
 def _trip_name(day: date) -> str:

@@ -91,6 +91,15 @@ def test_no_word_of_a_table_has_two_meanings():
                     assert seen.setdefault((kind, words_of(name)), meaning) == meaning, name
 
 
+def test_trips_without_a_name_have_the_day_of_the_place():
+    """Written in UTC, an evening in the Americas goes over midnight: it is one trip of that day."""
+    intake = taken(
+        "trap,hauled_at,keepers\n"
+        "A1,2026-08-21T23:55:00Z,1\nA2,2026-08-22T00:10:00Z,2\nA3,2026-08-22 20:20,3\n"
+    )
+    assert [haul.trip for haul in intake.hauls] == ["21 Aug 2026", "21 Aug 2026", "22 Aug 2026"]
+
+
 def test_an_agencys_sheet_is_understood():
     """A table that nobody made for this program is taken as it is, and says what was decided."""
     intake = taken(AGENCY)
