@@ -66,12 +66,14 @@ source = ""                     # where the constants or offsets come from
 # trap_height = 0.35
 
 # [temperature]
-# monthly = [4, 4, 7, 13, 19, 24, 27, 26, 23, 17, 11, 6]   # water, degrees C
+# monthly = {monthly}   # water, degrees C, January first
 
 # [rules]
 # checked = 2026-01-31          # when you last checked them with the agency
 # where = "the agency's page"
 """
+# An example of twelve months, January first; in the south its summer is that of the south.
+_NORTHERN_C: Final = [4, 4, 7, 13, 19, 24, 27, 26, 23, 17, 11, 6]
 
 
 def copy_to_own(path: Path) -> Path:
@@ -108,6 +110,7 @@ def new_place(name: str, latitude_deg: float, longitude_deg: float, zone: str) -
         zone=json.dumps(zone),
         reference=json.dumps(reference),
         reference_note=note,
+        monthly=_NORTHERN_C if latitude_deg >= 0 else _NORTHERN_C[6:] + _NORTHERN_C[:6],
     )
     return _write(_file_for(name), text)
 

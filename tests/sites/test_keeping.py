@@ -46,9 +46,20 @@ def test_a_new_place_lacks_nothing_but_its_water() -> None:
     assert list_places()[0].name == 'Jo\'s "Bight" \\ é'
 
 
-def test_the_templates_remarks_are_sound_when_taken_up() -> None:
+@pytest.mark.parametrize(
+    ("latitude", "longitude", "zone", "near"),
+    [
+        # Off the Potomac, the nearest of the published samples is at the mouth of the bay.
+        (38.2, -76.1, "America/New_York", "Chesapeake Bay Bridge Tunnel"),
+        # Water that is warm in July is refused in the south, and was offered there.
+        (-34.78, 138.48, "Australia/Adelaide", "Honolulu"),
+    ],
+)
+def test_the_templates_remarks_are_sound_when_taken_up(
+    latitude: float, longitude: float, zone: str, near: str
+) -> None:
     """Every example line of the template can be used by taking its # away."""
-    text = new_place("Otter Bight", 38.2, -76.1, "America/New_York").read_text(encoding="utf-8")
+    text = new_place("Otter Bight", latitude, longitude, zone).read_text(encoding="utf-8")
     constants, offsets = text.split("# OR ")
     head, given_constants = constants.split("# EITHER ")
     tail = offsets.split("# [ramp]")[1]
@@ -67,8 +78,7 @@ def test_the_templates_remarks_are_sound_when_taken_up() -> None:
     path.write_text(f"{head}\n{moved}\n", encoding="utf-8")
     reference = load_site(path).water.offsets
     assert reference is not None
-    # Off the Potomac, the nearest of the published samples is at the mouth of the bay.
-    assert reference.reference.name.startswith("Chesapeake Bay Bridge Tunnel")
+    assert reference.reference.name.startswith(near)
 
 
 def test_every_problem_of_a_new_place_is_told_and_nothing_written() -> None:
