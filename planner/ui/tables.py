@@ -15,6 +15,7 @@ from PySide6.QtCore import (
     QPersistentModelIndex,
     QSize,
     Qt,
+    Signal,
 )
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -255,18 +256,19 @@ def show_whole(table: QTableView) -> None:
 
 
 class ChartWithTable(QWidget):
-    """A chart, and at the press of a button the same facts as a table."""
+    """A chart, and at the press of a button the same facts as a table.
+
+    flipped: after the one has taken the place of the other.
+    """
+
+    flipped = Signal()
 
     def __init__(self, chart: QWidget, table: QWidget) -> None:
         super().__init__()
         self.chart, self.table = chart, table
-        self.button = QPushButton(say("As a table"))
-        self.button.setCheckable(True)
+        self.button = QPushButton()
         self.button.setToolTip(say("The same facts in rows and columns, and back"))
-        self.button.setAccessibleName(
-            say("{accessiblename} as a table", accessiblename=chart.accessibleName())
-        )
-        self.button.toggled.connect(self._flip)
+        self.button.clicked.connect(self._flip)
         # The chart says how high both are; a long table scrolls.
         table.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         self._stack = QStackedLayout()
@@ -277,6 +279,24 @@ class ChartWithTable(QWidget):
         column.setSpacing(SPACE // 2)
         column.addLayout(self._stack, 1)
         column.addWidget(self.button, alignment=Qt.AlignmentFlag.AlignRight)
+        self._name_button()
 
-    def _flip(self, as_table: bool) -> None:
-        self._stack.setCurrentWidget(self.table if as_table else self.chart)
+    @property
+    def as_table(self) -> bool:
+        """Whether the table is shown."""
+        return self._stack.currentWidget() is self.table
+
+    def _flip(self) -> None:
+        self._stack.setCurrentWidget(self.chart if self.as_table else self.table)
+        self._name_button()
+        self.flipped.emit()
+
+    def _name_button(self) -> None:
+        """Let the button say what it leads to: a pressed one would hardly be told from another."""
+        chart = self.chart.accessibleName()
+        if self.as_table:
+            self.button.setText(say("As a picture"))
+            self.button.setAccessibleName(say("{chart} as a picture", chart=chart))
+        else:
+            self.button.setText(say("As a table"))
+            self.button.setAccessibleName(say("{chart} as a table", chart=chart))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import math
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
@@ -33,7 +34,14 @@ from planner.ui.evidence.evidence_rows import effect_text, record_rows, record_t
 from planner.ui.evidence.record_panel import RecordPanel
 from planner.ui.evidence.trial_rows import groupings, legend_text, weigh_traps
 from planner.ui.evidence.trip_chart import mark_size
-from planner.ui.evidence.trip_points import MONTHS, TripPoint, moon_words, point_rows, trip_points
+from planner.ui.evidence.trip_points import (
+    MONTHS,
+    QUARTERS,
+    TripPoint,
+    moon_words,
+    point_rows,
+    trip_points,
+)
 from planner.ui.evidence.view import EvidenceView
 from planner.ui.sources import Source
 from planner.ui.state import ViewState
@@ -109,13 +117,19 @@ def test_without_a_log_the_view_leads_to_logging(qtbot: Any) -> None:
 def test_the_log_is_counted_and_its_trips_stand_over_the_moon(
     view: EvidenceView, qtbot: Any
 ) -> None:
-    """Every judged trip is a point and a row; those not judged are counted, not drawn."""
+    """Every judged trip is a point and a row, under what the model makes of a month or quarter
+    of the moon; those not judged are counted, not drawn."""
     _turn_to(view, "Moon and season")
     _settle(qtbot, view)
     outcomes = view.bench.log.outcomes("Sedge Hollow")
     judged = [outcome for outcome in outcomes if outcome.judged]
     assert f"{len(outcomes)} logged trips" in view.basis.text()
-    assert view.trips.rows.rowCount() == len(judged)
+    for rows, ticks in ((view.trips.moon_rows, QUARTERS), (view.trips.season_rows, MONTHS)):
+        assert rows.rowCount() == len(ticks) + len(judged)
+        first = [rows.index(0, column).data() for column in range(rows.columnCount())]
+        assert ticks[0][1] in first
+        assert re.fullmatch(r"\d+% \(\d+%–\d+%\)", first[3])
+        assert first[4].startswith("the model")
     assert f"{len(outcomes) - len(judged)} without" in view.trips.said.text()
 
 
@@ -223,7 +237,7 @@ def test_one_kind_of_trap_is_nothing_to_compare(view: EvidenceView, qtbot: Any) 
 
 
 def test_a_chart_turns_into_a_table(view: EvidenceView, qtbot: Any) -> None:
-    """Whoever cannot read a picture presses one button."""
+    """Whoever cannot read a picture presses one button, which then leads back to it."""
     _turn_to(view, "Traps compared")
     _settle(qtbot, view)
     button = next(
@@ -232,6 +246,10 @@ def test_a_chart_turns_into_a_table(view: EvidenceView, qtbot: Any) -> None:
     assert view.trials.chart.isVisible()
     button.click()
     assert not view.trials.chart.isVisible()
+    assert (button.text(), "as a picture" in button.accessibleName()) == ("As a picture", True)
+    button.click()
+    assert view.trials.chart.isVisible()
+    assert button.text() == "As a table"
 
 
 # -- what was learned ------------------------------------------------------------------------

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPushButton
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPushButton, QWidget
 
 from planner.phrasing import TIDE_CAUTION, clock_text, day_clock_text, soak_text, zone_text
 from planner.ui.dates.compare_dialog import CompareDialog
@@ -34,13 +34,21 @@ class PlanPanel(WhenSeen, Card):
     def __init__(self, bench: Workbench) -> None:
         super().__init__(say("Chosen plan"))
         self.bench, self.state = bench, bench.state
+        self.compare = QPushButton(say("Com&pare…"))
+        self.compare.setToolTip(say("See this plan and another side by side  (Alt+P)"))
+        self.compare.clicked.connect(self._compare)
+        top = QHBoxLayout()
+        self.column.removeWidget(self.heading)
+        top.addWidget(self.heading, 1)
+        top.addWidget(self.compare)
+        self.column.addLayout(top)
         self.when = body()
         self.chart = SoakChart()
         self._rows = RowsModel((say("When"), say("What"), say("Water")), numbers=(2,))
         self.picture = ChartWithTable(self.chart, rows_table(self._rows, say("The soak"), wide=1))
         scroll = self._reasons = WholeLines(say("Why this plan, and what to mind"))
         self._words = scroll.words
-        self.picture.button.toggled.connect(lambda _: self._arrange())
+        self.picture.flipped.connect(self._arrange)
         self._halves = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._halves.setSpacing(SPACE)
         self._halves.addWidget(self.picture, 4)
@@ -55,14 +63,6 @@ class PlanPanel(WhenSeen, Card):
             say("Open the trip's rows in Log hauls, with the plan's times and traps")
         )
         self.log.clicked.connect(self._log_trip)
-        self.compare = QPushButton(say("Com&pare…"))
-        self.compare.setToolTip(say("See this plan and another side by side  (Alt+P)"))
-        self.compare.clicked.connect(self._compare)
-        top = QHBoxLayout()
-        self.column.removeWidget(self.heading)
-        top.addWidget(self.heading, 1)
-        top.addWidget(self.compare)
-        self.column.insertLayout(0, top)
         steps = QHBoxLayout()
         steps.addWidget(self.load)
         steps.addWidget(self.log)
@@ -70,6 +70,7 @@ class PlanPanel(WhenSeen, Card):
         steps.addWidget(self.picture.button)
         steps.addStretch(1)
         self.column.addLayout(steps)
+        QWidget.setTabOrder(self.log, self.picture.button)
         bench.plans_changed.connect(self.refresh_when_seen)
         bench.site_changed.connect(self.refresh_when_seen)
         self.state.listen(self._state_changed)
@@ -87,7 +88,7 @@ class PlanPanel(WhenSeen, Card):
         side, under = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
         self._halves.setDirection(side if low else under)
         # Beside them a table would be too narrow for its words.
-        self._reasons.setVisible(not (low and self.picture.button.isChecked()))
+        self._reasons.setVisible(not (low and self.picture.as_table))
 
     def _state_changed(self, changed: frozenset[str]) -> None:
         if "plan" in changed:  # another style has the plans ranked anew, in its words

@@ -10,7 +10,7 @@ from planner.estimates import Interval
 from planner.molt.evidence_types import Curve, Evidence
 from planner.phrasing import interval_text, number_text
 from planner.ui.evidence.trip_chart import Points, TripChart
-from planner.ui.evidence.trip_points import MONTHS, QUARTERS, Ticks
+from planner.ui.evidence.trip_points import MONTHS, QUARTERS, Ticks, at_ticks
 from planner.ui.parts import Card, quiet
 from planner.ui.tables import ChartWithTable, RowsModel, rows_table
 from planner.ui.theme import SPACE
@@ -74,8 +74,7 @@ class CurveCard(Card):
 def curve_rows(curve: Curve, ticks: Ticks) -> list[tuple[str, str]]:
     """Return what a band is at each tick, in light crabs of 100."""
     rows = []
-    for x, name in ticks:
-        share = curve.light_share.at(int(np.argmin(np.abs(curve.x_d - x))))
+    for name, share in at_ticks(curve, ticks):
         of_100 = Interval(100 * share.mean, 100 * share.low, 100 * share.high)
         rows.append((name, interval_text(of_100, ".0f")))
     return rows

@@ -12,6 +12,7 @@ import numpy as np
 from planner.clock import LUNATION_D, to_utc64
 from planner.estimates import Interval
 from planner.logbook import TripOutcome
+from planner.molt.evidence_types import Curve
 from planner.phrasing import MOON_NAMES, SHORT_MONTHS, day_text, interval_text, light_text
 from planner.ui.strip.days import Catch, trip_marks
 from planner.words import say
@@ -99,6 +100,13 @@ def point_text(point: TripPoint) -> str:
         judged=point.judged,
         share=light_text(point.light),
     )
+
+
+def at_ticks(curve: Curve, ticks: Ticks) -> list[tuple[str, Interval]]:
+    """Return the share of light crabs that a curve has at each tick."""
+    return [
+        (name, curve.light_share.at(int(np.argmin(np.abs(curve.x_d - x))))) for x, name in ticks
+    ]
 
 
 def point_rows(points: Sequence[TripPoint]) -> list[tuple[str, ...]]:

@@ -7,11 +7,14 @@ from PySide6.QtWidgets import QWidget
 
 from planner.clock import LUNATION_D, YEAR_D
 from planner.molt.evidence_types import Curve, Evidence
+from planner.phrasing import interval_text
 from planner.ui.evidence.trip_chart import Points, TripChart
 from planner.ui.evidence.trip_points import (
     MONTHS,
     QUARTERS,
+    Ticks,
     TripPoint,
+    at_ticks,
     point_rows,
     trip_points,
 )
@@ -21,7 +24,8 @@ from planner.ui.theme import SPACE
 from planner.ui.workbench import Workbench
 from planner.words import say
 
-_COLUMNS = (say("Trip"), say("Moon"), say("Light"), say("Share (80% interval)"), say("Kind"))
+_COLUMNS = (say("When"), say("Moon"), say("Light"), say("Share (80% interval)"), say("Kind"))
+_MODEL = say("the model, all else as on average")
 _MARKS = say(
     "Filled marks: full trips. Open: light ones. Half filled: mixed. Larger: more crabs judged. "
     "Lines: 80% interval of the trip's own count."
@@ -41,7 +45,7 @@ class TripsPanel(QWidget):
         self._points: tuple[TripPoint, ...] = ()
         self._moon_curve: Curve | None = None
         self._season_curve: Curve | None = None
-        self.rows = RowsModel(_COLUMNS)
+        self.moon_rows, self.season_rows = RowsModel(_COLUMNS), RowsModel(_COLUMNS)
         self.said = quiet()
         self.pointed = quiet(_MARKS)
         for chart in (self.moon, self.season):
@@ -50,11 +54,11 @@ class TripsPanel(QWidget):
         column.setContentsMargins(0, SPACE, 0, 0)
         column.addWidget(self.said)
         column.addWidget(self.pointed)
-        for heading, chart in (
-            (say("Over the moon"), self.moon),
-            (say("Over the year"), self.season),
+        for heading, chart, rows in (
+            (say("Over the moon"), self.moon, self.moon_rows),
+            (say("Over the year"), self.season, self.season_rows),
         ):
-            table = rows_table(self.rows, say("Judged trips, {heading}", heading=heading.lower()))
+            table = rows_table(rows, say("Judged trips, {heading}", heading=heading.lower()))
             column.addWidget(Card(heading, ChartWithTable(chart, table)), 1)
 
     def refresh(self) -> None:
@@ -88,11 +92,20 @@ class TripsPanel(QWidget):
     def _show(self) -> None:
         self.pointed.setText(self._legend())
         points = self._points
-        self.rows.show(point_rows(points))
+        trips = point_rows(points)
+        moon, season = _band(self._moon_curve, QUARTERS), _band(self._season_curve, MONTHS)
+        self.moon_rows.show([*(("", name, "", share, _MODEL) for name, share in moon), *trips])
+        self.season_rows.show([*((name, "", "", share, _MODEL) for name, share in season), *trips])
         moon_d = np.array([point.moon_d for point in points])
         year_d = np.array([point.year_d for point in points])
         self.moon.show_points(Points(points, moon_d, self._moon_curve))
         self.season.show_points(Points(points, year_d, self._season_curve))
+
+
+def _band(curve: Curve | None, ticks: Ticks) -> list[tuple[str, str]]:
+    """Return what the model's band is at each tick; none before it has learned."""
+    found = [] if curve is None else at_ticks(curve, ticks)
+    return [(name, interval_text(share, ".0%")) for name, share in found]
 
 
 def _said(judged: int, unjudged: int) -> str:
