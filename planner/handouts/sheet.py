@@ -28,7 +28,7 @@ from planner.phrasing import (
     temperature_text,
     zone_text,
 )
-from planner.sky.almanac_days import SkyDays
+from planner.sky.sun_words import sun_text
 from planner.units import metres_to
 from planner.words import say
 
@@ -202,26 +202,11 @@ def _spots_note(facts: TripFacts, style: Style) -> str:
 
 
 def _sky(facts: TripFacts, style: Style) -> list[str]:
-    sky, zone = facts.sky, facts.site.zone
-
-    def at(instant: np.datetime64) -> str:
-        return say("none") if np.isnat(instant) else clock_text(from_utc64(instant), zone, style)
-
-    last = len(sky.days) - 1
-    lines = []
-    for index in sorted({0, last}):
-        if sky.sun_up_all_day[index]:
-            sun = say("sun up all day")
-        else:
-            sun = say(
-                "light {dawn}, sun {rise} to {sets}, dark {dusk}",
-                dawn=at(sky.civil_dawn[index]),
-                rise=at(sky.sunrise[index]),
-                sets=at(sky.sunset[index]),
-                dusk=at(sky.civil_dusk[index]),
-            )
-        moon = _moon(sky, index, at(sky.moonrise[index]), at(sky.moonset[index]))
-        lines.append(f"{day_text(sky.days[index])}: {sun}; {moon}")
+    sky = facts.sky
+    lines = [
+        f"{day_text(sky.days[index])}: {_sun(facts, index, style)}; {_moon(facts, index, style)}"
+        for index in sorted({0, len(sky.days) - 1})
+    ]
     if facts.water_c is not None:
         lines.append(
             say("Water about {temperature}", temperature=temperature_text(facts.water_c, style))
@@ -229,9 +214,30 @@ def _sky(facts: TripFacts, style: Style) -> list[str]:
     return lines
 
 
-def _moon(sky: SkyDays, index: int, rises: str, sets: str) -> str:
-    lit = round(sky.illuminated[index] * 100)
-    return say("moon {lit}% lit, rises {rises}, sets {sets}", lit=lit, rises=rises, sets=sets)
+def _sun(facts: TripFacts, index: int, style: Style) -> str:
+    sky, zone = facts.sky, facts.site.zone
+    dawn, dusk = sky.civil_dawn[index], sky.civil_dusk[index]
+    parts = (
+        say("light {dawn}", dawn=_at(dawn, zone, style)) if dawn == dawn else "",
+        sun_text(sky, index, zone, style),
+        say("dark {dusk}", dusk=_at(dusk, zone, style)) if dusk == dusk else "",
+    )
+    return ", ".join(filter(None, parts))
+
+
+def _moon(facts: TripFacts, index: int, style: Style) -> str:
+    sky, zone = facts.sky, facts.site.zone
+    rises, sets = sky.moonrise[index], sky.moonset[index]
+    parts = (
+        say("moon {lit}% lit", lit=round(sky.illuminated[index] * 100)),
+        say("rises {rises}", rises=_at(rises, zone, style)) if rises == rises else "",
+        say("sets {sets}", sets=_at(sets, zone, style)) if sets == sets else "",
+    )
+    return ", ".join(filter(None, parts))
+
+
+def _at(instant: np.datetime64, zone: ZoneInfo, style: Style) -> str:
+    return clock_text(from_utc64(instant), zone, style)
 
 
 def _layout(facts: TripFacts) -> tuple[tuple[str, str], ...]:

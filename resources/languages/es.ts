@@ -2086,11 +2086,6 @@
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
-   <source>moon {lit}% lit, rises {rises}, sets {sets}</source>
-   <translation>luna iluminada al {lit} %, sale {rises}, se pone {sets}</translation>
-  </message>
-  <message>
-   <location filename="planner/handouts/sheet.py" />
    <source>{first} at the set, {last} at the haul</source>
    <translation>{first} en la calada, {last} en la recogida</translation>
   </message>
@@ -2108,6 +2103,11 @@
    <location filename="planner/handouts/sheet.py" />
    <source> {deeper} deeper spots are not listed.</source>
    <translation> No se incluyen {deeper} puestos más profundos.</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
+   <source>moon {lit}% lit</source>
+   <translation>luna iluminada al {lit} %</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
@@ -2171,23 +2171,28 @@
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
-   <source>none</source>
-   <translation>ninguno</translation>
-  </message>
-  <message>
-   <location filename="planner/handouts/sheet.py" />
-   <source>sun up all day</source>
-   <translation>el sol no se pone</translation>
-  </message>
-  <message>
-   <location filename="planner/handouts/sheet.py" />
-   <source>light {dawn}, sun {rise} to {sets}, dark {dusk}</source>
-   <translation>alba {dawn}, sol {rise} a {sets}, anochecer {dusk}</translation>
-  </message>
-  <message>
-   <location filename="planner/handouts/sheet.py" />
    <source>Water about {temperature}</source>
    <translation>Agua a unos {temperature}</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
+   <source>light {dawn}</source>
+   <translation>alba {dawn}</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
+   <source>dark {dusk}</source>
+   <translation>anochecer {dusk}</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
+   <source>rises {rises}</source>
+   <translation>sale {rises}</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/sheet.py" />
+   <source>sets {sets}</source>
+   <translation>se pone {sets}</translation>
   </message>
   <message>
    <location filename="planner/handouts/sheet.py" />
@@ -2409,6 +2414,11 @@
    <location filename="planner/handouts/waypoints.py" />
    <source>charted depth {height} below {datum}</source>
    <translation>sonda de {height} bajo {datum}</translation>
+  </message>
+  <message>
+   <location filename="planner/handouts/waypoints.py" />
+   <source>none</source>
+   <translation>ninguno</translation>
   </message>
   <message>
    <location filename="planner/handouts/waypoints.py" />
@@ -4861,6 +4871,36 @@
    <translation>No se pueden calcular el sol y la luna para {wrong}; elija fechas entre {first} y {last}.</translation>
   </message>
   <message>
+   <location filename="planner/sky/sun_words.py" />
+   <source>sun up all day</source>
+   <translation>el sol no se pone</translation>
+  </message>
+  <message>
+   <location filename="planner/sky/sun_words.py" />
+   <source>sun down all day</source>
+   <translation>el sol no sale</translation>
+  </message>
+  <message>
+   <location filename="planner/sky/sun_words.py" />
+   <source>sun to {sets} and from {rise}</source>
+   <translation>sol hasta las {sets} y desde las {rise}</translation>
+  </message>
+  <message>
+   <location filename="planner/sky/sun_words.py" />
+   <source>sun {rise} to {sets}</source>
+   <translation>sol de {rise} a {sets}</translation>
+  </message>
+  <message>
+   <location filename="planner/sky/sun_words.py" />
+   <source>sun from {rise}</source>
+   <translation>sol desde las {rise}</translation>
+  </message>
+  <message>
+   <location filename="planner/sky/sun_words.py" />
+   <source>sun to {sets}</source>
+   <translation>sol hasta las {sets}</translation>
+  </message>
+  <message>
    <location filename="planner/tides/events.py" />
    <source>{turns}: your own estimate, which changes with range and weather; currents are not predicted</source>
    <translation>{turns}: una estimación suya, que cambia con la carrera y con el tiempo; las corrientes no se predicen</translation>
@@ -6437,6 +6477,16 @@
   </message>
   <message>
    <location filename="planner/ui/dates/plan_panel.py" />
+   <source>Com&amp;pare…</source>
+   <translation>Com&amp;parar…</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plan_panel.py" />
+   <source>See this plan and another side by side  (Alt+P)</source>
+   <translation>Ver este plan y otro lado a lado  (Alt+P)</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/dates/plan_panel.py" />
    <source>Why this plan, and what to mind</source>
    <translation>Por qué este plan, y qué tener en cuenta</translation>
   </message>
@@ -6459,16 +6509,6 @@
    <location filename="planner/ui/dates/plan_panel.py" />
    <source>Open the trip's rows in Log hauls, with the plan's times and traps</source>
    <translation>Abrir las filas de la salida en Anotar recogidas, con las horas y las nasas del plan</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates/plan_panel.py" />
-   <source>Com&amp;pare…</source>
-   <translation>Com&amp;parar…</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/dates/plan_panel.py" />
-   <source>See this plan and another side by side  (Alt+P)</source>
-   <translation>Ver este plan y otro lado a lado  (Alt+P)</translation>
   </message>
   <message>
    <location filename="planner/ui/dates/plan_panel.py" />
@@ -12319,31 +12359,6 @@ K1     2.74        276.8</translation>
    <location filename="planner/ui/strip/days.py" />
    <source>Logged {trip}: {outcome}.</source>
    <translation>Anotada {trip}: {outcome}.</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/days.py" />
-   <source>sun down all day</source>
-   <translation>el sol no sale</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/days.py" />
-   <source>sun to {sets} and from {rise}</source>
-   <translation>sol hasta las {sets} y desde las {rise}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/days.py" />
-   <source>sun {rise} to {sets}</source>
-   <translation>sol de {rise} a {sets}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/days.py" />
-   <source>sun from {rise}</source>
-   <translation>sol desde las {rise}</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/strip/days.py" />
-   <source>sun to {sets}</source>
-   <translation>sol hasta las {sets}</translation>
   </message>
   <message>
    <location filename="planner/ui/strip/days.py" />

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date, datetime
+from datetime import UTC, date, datetime
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -55,6 +55,15 @@ def test_both_unit_systems_say_the_same_water(site: Site) -> None:
             assert apart <= 0.025 + 0.05 * 0.3048 + 1e-9
     assert any("°F" in line for line in american.sky)
     assert american.curve.level_name == "ft above MLLW"
+
+
+def test_what_sun_and_moon_do_not_do_is_not_told(site: Site) -> None:
+    """Near the polar day the sheet read "sun 01:20 to none"; a moon that does not rise, "none"."""
+    north = replace(site, latitude_deg=69.65, longitude_deg=18.96, zone=ZoneInfo("Europe/Oslo"))
+    # 17 May 2027: no dusk, a sunrise at 01:20 and no sunset before the next day.
+    first, last, _ = made_sheet(north, datetime(2027, 5, 17, 8, tzinfo=UTC)).sky
+    assert first.startswith("Mon 17 May: sun from 01:20; moon 90% lit, rises 19:10, sets 02:00")
+    assert last == "Wed 19 May: sun up all day; moon 99% lit, sets 00:25"
 
 
 def test_the_shallowest_spot_comes_first(site: Site) -> None:

@@ -10,12 +10,11 @@ from zoneinfo import ZoneInfo
 
 import numpy as np
 
-from planner.clock import day_edges, from_utc64
+from planner.clock import day_edges
 from planner.estimates import Interval
 from planner.phrasing import (
     MOON_NAMES,
     Style,
-    clock_text,
     count_text,
     day_clock_text,
     day_text,
@@ -27,6 +26,7 @@ from planner.phrasing import (
     range_text,
     temperature_text,
 )
+from planner.sky.sun_words import sun_text
 from planner.words import say
 
 if TYPE_CHECKING:
@@ -194,7 +194,7 @@ def day_sentences(
     water_c = float(forecast.water_c[index])
     if water_c == water_c:
         parts.insert(2, temperature_text(water_c, style))
-    parts.append(_sun_text(outlook, index, style))
+    parts.append(sun_text(outlook.sky, index, zone, style))
     sentences = [", ".join(filter(None, parts)) + "."]
     sentences += [
         say("Logged {trip}: {outcome}.", trip=mark.outcome.trip, outcome=outcome_text(mark.outcome))
@@ -217,28 +217,6 @@ def day_sentences(
     elif outlook.why_not_free[index]:
         sentences.append(say("Not free: {why_not_free}.", why_not_free=outlook.why_not_free[index]))
     return " ".join(sentences)
-
-
-def _sun_text(outlook: Outlook, index: int, style: Style) -> str:
-    """Return when the sun is up on a day, "" where that has not been worked out."""
-    sky, zone = outlook.sky, outlook.site.zone
-    if sky.sun_up_all_day[index]:
-        return say("sun up all day")
-    if sky.sun_down_all_day[index]:
-        return say("sun down all day")
-
-    def at(instant: np.datetime64) -> str:
-        return "" if np.isnat(instant) else clock_text(from_utc64(instant), zone, style)
-
-    rise, sets = at(sky.sunrise[index]), at(sky.sunset[index])
-    # Near the polar day the sun may set after midnight, rise again, and set on the next day only.
-    if rise and sets and sky.sunset[index] < sky.sunrise[index]:
-        return say("sun to {sets} and from {rise}", sets=sets, rise=rise)
-    if rise and sets:
-        return say("sun {rise} to {sets}", rise=rise, sets=sets)
-    if rise:
-        return say("sun from {rise}", rise=rise)
-    return say("sun to {sets}", sets=sets) if sets else ""
 
 
 def why_text(outlook: Outlook, day: date) -> str:
