@@ -88,9 +88,9 @@ class Group:
     """One line: what a group of hauls gave.
 
     keepers, judged, light: totals of what is recorded. rate: keepers a haul; share: of the
-    judged that were light; both with 80% intervals, as wide as trips differ, and None where
-    nothing is recorded. One trip alone says nothing of how trips differ: its rate has no
-    interval (both ends NaN).
+    judged that were light; both with 80% intervals, as wide as trips differ or chance alone would
+    make them, and None where nothing is recorded. One trip alone says nothing of how trips
+    differ: its rate has no interval (both ends NaN).
     """
 
     name: str
@@ -287,12 +287,18 @@ def _spread(
 
 
 def _ratios(keepers: Floats, counted: Floats, group: Ints, size: int) -> list[Interval | None]:
-    from scipy.special import stdtrit
+    """Return rates with t intervals over trips, no narrower than counts by chance alone have.
+
+    A count by chance (Poisson) has its own size as variance, here one crab at least: trips that
+    happen to be alike say no more.
+    """
+    from scipy.special import ndtri, stdtrit
 
     ratio, variance, trips, hauls = _spread(keepers, counted, group, size)
-    with np.errstate(invalid="ignore"):
+    with np.errstate(divide="ignore", invalid="ignore"):
         half = stdtrit(trips - 1, INTERVAL_TAILS[1]) * np.sqrt(variance)
-    half = np.where(trips > 1, half, np.nan)
+        by_chance = ndtri(INTERVAL_TAILS[1]) * np.sqrt(np.maximum(ratio * hauls, 1.0)) / hauls
+    half = np.where(trips > 1, np.maximum(half, by_chance), np.nan)
     return _intervals(ratio, np.maximum(ratio - half, 0.0), ratio + half, hauls > 0)
 
 

@@ -107,6 +107,20 @@ def test_the_rate_interval_by_hand():
     assert group.rate.low == 0  # no catch is negative
 
 
+def test_trips_alike_are_no_certainty():
+    """Two trips of ten hauls and 20 keepers each: 2 plus or minus what chance alone does to 40
+    crabs, z(0.9) = 1.2816 times their root, over 20 hauls; no crab at all may have been one.
+
+    The variance of a Poisson count is its mean; z from a printed table.
+    """
+    hauls = [replace(HAUL, trip=trip, trap=f"A{at}") for trip in "ab" for at in range(10)]
+    (group,) = look_back(frame(*hauls), Filters(), "year")
+    half = 1.2816 * 40**0.5 / 20
+    assert (group.rate.low, group.rate.high) == pytest.approx((2 - half, 2 + half), abs=1e-4)
+    (none,) = look_back(frame(*(replace(haul, keepers=0) for haul in hauls)), Filters(), "year")
+    assert (none.rate.low, none.rate.high) == pytest.approx((0, 1.2816 / 20), abs=1e-4)
+
+
 def test_months_are_the_places_own():
     """A haul late on the last of the month in local time is not of the next month."""
     late = replace(HAUL, hauled_at=datetime(2026, 9, 1, 2, 0, tzinfo=UTC))
