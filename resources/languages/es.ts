@@ -7674,8 +7674,8 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/trips_panel.py" />
-   <source>the model, all else as on average</source>
-   <translation>el modelo, con todo lo demás en su media</translation>
+   <source>the model</source>
+   <translation>el modelo</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/trips_panel.py" />
@@ -7724,6 +7724,11 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
   </message>
   <message>
    <location filename="planner/ui/evidence/trips_panel.py" />
+   <source>Judged trips, {heading}</source>
+   <translation>Salidas con examinados, {heading}</translation>
+  </message>
+  <message>
+   <location filename="planner/ui/evidence/trips_panel.py" />
    <source>Placing the trips</source>
    <translation>Situando las salidas</translation>
   </message>
@@ -7736,11 +7741,6 @@ A trazos: el agua más baja con que sirve la rampa. Rombo: el agua mínima sobre
    <location filename="planner/ui/evidence/trips_panel.py" />
    <source>Over the year</source>
    <translation>A lo largo del año</translation>
-  </message>
-  <message>
-   <location filename="planner/ui/evidence/trips_panel.py" />
-   <source>Judged trips, {heading}</source>
-   <translation>Salidas con examinados, {heading}</translation>
   </message>
   <message>
    <location filename="planner/ui/evidence/view.py" />

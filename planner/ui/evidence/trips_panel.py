@@ -25,7 +25,7 @@ from planner.ui.workbench import Workbench
 from planner.words import say
 
 _COLUMNS = (say("When"), say("Moon"), say("Light"), say("Share (80% interval)"), say("Kind"))
-_MODEL = say("the model, all else as on average")
+_MODEL = say("the model")
 _MARKS = say(
     "Filled marks: full trips. Open: light ones. Half filled: mixed. Larger: more crabs judged. "
     "Lines: 80% interval of the trip's own count."
@@ -58,7 +58,8 @@ class TripsPanel(QWidget):
             (say("Over the moon"), self.moon, self.moon_rows),
             (say("Over the year"), self.season, self.season_rows),
         ):
-            table = rows_table(rows, say("Judged trips, {heading}", heading=heading.lower()))
+            name = say("Judged trips, {heading}", heading=heading.lower())
+            table = rows_table(rows, name, wraps=False)
             column.addWidget(Card(heading, ChartWithTable(chart, table)), 1)
 
     def refresh(self) -> None:
@@ -92,14 +93,17 @@ class TripsPanel(QWidget):
     def _show(self) -> None:
         self.pointed.setText(self._legend())
         points = self._points
-        trips = point_rows(points)
-        moon, season = _band(self._moon_curve, QUARTERS), _band(self._season_curve, MONTHS)
-        self.moon_rows.show([*(("", name, "", share, _MODEL) for name, share in moon), *trips])
-        self.season_rows.show([*((name, "", "", share, _MODEL) for name, share in season), *trips])
         moon_d = np.array([point.moon_d for point in points])
         year_d = np.array([point.year_d for point in points])
         self.moon.show_points(Points(points, moon_d, self._moon_curve))
         self.season.show_points(Points(points, year_d, self._season_curve))
+        self.bench.turns.take(self, self._show_rows)  # behind the charts, to be flipped to
+
+    def _show_rows(self) -> None:
+        trips = point_rows(self._points)
+        moon, season = _band(self._moon_curve, QUARTERS), _band(self._season_curve, MONTHS)
+        self.moon_rows.show([*(("", name, "", share, _MODEL) for name, share in moon), *trips])
+        self.season_rows.show([*((name, "", "", share, _MODEL) for name, share in season), *trips])
 
 
 def _band(curve: Curve | None, ticks: Ticks) -> list[tuple[str, str]]:

@@ -26,7 +26,6 @@ from planner.phrasing import (
     range_text,
     temperature_text,
 )
-from planner.sky.sun_words import sun_text
 from planner.words import say
 
 if TYPE_CHECKING:
@@ -167,6 +166,8 @@ def day_sentences(
     style: Style,
 ) -> str:
     """Return a day in words: fullness, water, sky, what is logged, planned or in the way."""
+    from planner.sky.sun_words import sun_text  # the first paint reads nothing of the core
+
     try:
         index = outlook.index(day)
     except ValueError:

@@ -1,4 +1,7 @@
-"""What the command line says to people is in their language, to the names of columns."""
+"""What the command line says to people is in their language, to the names of columns.
+
+Qt reads the catalogues of other languages; without it the command line speaks English.
+"""
 
 from __future__ import annotations
 
